@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using IfcCourser.Units;
+
+namespace IfcCourser.Catalogs;
+
+/// <summary>A range of block products, as bought: sizes are actual ones. All lengths along the wall unless named.</summary>
+public sealed record Catalog
+{
+    /// <summary>Short name used on the command line, such as <c>aac-mm</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>One line saying what it is.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Where the values come from and how sure they are.</summary>
+    public required string Source { get; init; }
+
+    public required UnitSystem Units { get; init; }
+
+    public required Length UnitLength { get; init; }
+
+    public required Length UnitHeight { get; init; }
+
+    /// <summary>Lengths of part units that can be bought uncut.</summary>
+    public required ImmutableArray<Length> PartLengths { get; init; }
+
+    /// <summary>Other unit heights that can be bought.</summary>
+    public required ImmutableArray<Length> OtherHeights { get; init; }
+
+    public required ImmutableArray<UnitWidth> Widths { get; init; }
+
+    public required LengthRange HeadJoint { get; init; }
+
+    public required LengthRange BedJoint { get; init; }
+
+    public required LengthRange LevellingBed { get; init; }
+
+    /// <summary>Cut lengths are whole multiples of this.</summary>
+    public required Length CutGrid { get; init; }
+
+    /// <summary>Width of the saw cut.</summary>
+    public required Length Kerf { get; init; }
+
+    /// <summary>Least length of a cut piece.</summary>
+    public required Length MinPiece { get; init; }
+
+    /// <summary>Pieces shorter than this are allowed but avoided.</summary>
+    public required Length PreferredPiece { get; init; }
+
+    /// <summary>Least height of a ripped course; null where units are never ripped.</summary>
+    public required Length? LeastRip { get; init; }
+
+    /// <summary>Least length of a pier between openings or to a wall's end.</summary>
+    public required Length LeastPier { get; init; }
+
+    /// <summary>Pitch of the module lines.</summary>
+    public required Length Module { get; init; }
+
+    /// <summary>Length of a lintel's bearing on each side.</summary>
+    public required Length LintelBearing { get; init; }
+
+    public required ImmutableArray<LintelProduct> Lintels { get; init; }
+
+    /// <summary>Core sizes, widest wall first.</summary>
+    public required ImmutableArray<CoreOption> Cores { get; init; }
+
+    /// <summary>Words that mark a layer, material or type name as this catalog's masonry; matched as whole-word stems, case-insensitive.</summary>
+    public required ImmutableArray<string> MasonryWords { get; init; }
+
+    /// <summary>Words that rule a name out although a masonry word matches ("gypsum block").</summary>
+    public required ImmutableArray<string> OtherWords { get; init; }
+
+    /// <summary>The pitch of full units: unit length and nominal head joint.</summary>
+    public Length Pitch => UnitLength + HeadJoint.Nominal;
+
+    /// <summary>The pitch of courses: unit height and nominal bed joint.</summary>
+    public Length CoursePitch => UnitHeight + BedJoint.Nominal;
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+
+namespace IfcCourser.Findings;
+
+/// <summary>Every finding the tool can report, in one table; the page of all codes is made from it.</summary>
+public static class FindingCodes
+{
+    // Walls that are not laid out
+    public static readonly FindingCode NoBody = new(
+        "no-body", Severity.Warning, "The wall has no 3D body.", "Export the wall with its body representation.");
+
+    public static readonly FindingCode NoMasonryLayer = new(
+        "no-masonry-layer", Severity.Note, "No layer, material or type name of the wall matches the catalog's word list.",
+        "Name the material of the block layer, or run with --walls all.");
+
+    public static readonly FindingCode WidthNotInCatalog = new(
+        "width-not-in-catalog", Severity.Warning, "No unit of the catalog has the width of the wall's masonry layer.",
+        "Change the layer's thickness to a catalog width, choose another catalog, or run with --width nearest or any.");
+
+    public static readonly FindingCode NotSelected = new(
+        "not-selected", Severity.Note, "The wall was left out by --only, --exclude or --storey.", "Nothing, if that was meant.");
+
+    public static readonly FindingCode LowerThanOneCourse = new(
+        "lower-than-one-course", Severity.Warning, "The wall is lower than the levelling bed and its least course.",
+        "Check the wall's height; build it by other means.");
+
+    public static readonly FindingCode ShorterThanLeastPiece = new(
+        "shorter-than-least-piece", Severity.Warning, "The wall is shorter than the least piece.",
+        "Join it with its neighbour or lengthen it.");
+
+    public static readonly FindingCode NotLongerThanThick = new(
+        "not-longer-than-thick", Severity.Warning, "The body is not longer than it is thick.",
+        "Check whether this is a wall or a column.");
+
+    // Coursing
+    public static readonly FindingCode OverlapShort = new(
+        "overlap-short", Severity.Warning, "Head joints of neighbouring courses are closer than the least overlap.",
+        "Move the opening or the wall's end to a module line, or let the engineer accept it.");
+
+    public static readonly FindingCode PieceShort = new(
+        "piece-short", Severity.Warning, "A piece is shorter than the least piece.",
+        "Change the length of the pier or wall by the amount named.");
+
+    public static readonly FindingCode CoreOnJoint = new(
+        "core-on-joint", Severity.Warning, "A reinforcement core is too near a head joint of a course.",
+        "Move the bar within its range, or let the engineer accept it.");
+
+    public static readonly FindingCode CoreInLintel = new(
+        "core-in-lintel", Severity.Error, "A reinforcement core passes through a solid lintel.",
+        "Move the bar beyond the bearing or use a trough lintel.");
+
+    public static readonly FindingCode OutlineNotFilled = new(
+        "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
+        "Close it by the means named in the message.");
+
+    public static readonly FindingCode BedOutOfRange = new(
+        "bed-out-of-range", Severity.Warning, "The levelling bed is outside its limits.",
+        "Change the course lines or the slab's level.");
+
+    public static readonly FindingCode RipThin = new(
+        "rip-thin", Severity.Warning, "A ripped course or a piece under a sill is lower than the least rip.",
+        "Change the height, or move the sill or head to a course line.");
+
+    // Openings
+    public static readonly FindingCode OpeningMoved = new(
+        "opening-moved", Severity.Note, "The opening was moved onto module lines and awaits the designer's consent.",
+        "Ask the designer to accept the shift, or lay out with --openings keep.");
+
+    public static readonly FindingCode OpeningOffModule = new(
+        "opening-off-module", Severity.Warning, "A jamb of the opening does not stand on a module line.",
+        "Move or widen the opening by the amount named.");
+
+    public static readonly FindingCode HeadOffCourse = new(
+        "head-off-course", Severity.Warning, "The head of the opening does not lie on a course line.",
+        "Raise the head to the course line named.");
+
+    public static readonly FindingCode SillOffCourse = new(
+        "sill-off-course", Severity.Note, "The sill of the opening does not lie on a course line.",
+        "Move the sill to the course line named.");
+
+    public static readonly FindingCode PierShort = new(
+        "pier-short", Severity.Warning, "A pier is shorter than the least pier.", "Move the openings apart.");
+
+    public static readonly FindingCode LintelMissing = new(
+        "lintel-missing", Severity.Warning, "There is no room for a lintel or its bearing over the opening.",
+        "Lower the head, move the opening, or have a beam designed.");
+
+    public static readonly FindingCode LintelFormed = new(
+        "lintel-formed", Severity.Warning, "No lintel of the catalog spans the opening; a formed beam takes its place.",
+        "Have the beam, its bearings and its shoring designed by an engineer.");
+
+    /// <summary>All codes, in the order of this file.</summary>
+    public static ImmutableArray<FindingCode> All { get; } =
+    [
+        .. typeof(FindingCodes).GetFields()
+            .Where(field => field.FieldType == typeof(FindingCode))
+            .OrderBy(field => field.MetadataToken)
+            .Select(field => (FindingCode)field.GetValue(null)!),
+    ];
+}

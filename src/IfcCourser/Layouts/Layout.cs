@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using IfcCourser.Findings;
+using IfcCourser.Rules;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Layouts;
+
+/// <summary>Everything a run decided; all outputs are written from it and compute nothing of their own.</summary>
+public sealed record Layout
+{
+    public required ModelFacts Model { get; init; }
+
+    public required LayoutRules Rules { get; init; }
+
+    /// <summary>One for each coursed wall, in the order of the model's instances.</summary>
+    public required ImmutableArray<WallLayout> Walls { get; init; }
+
+    public required ImmutableArray<SkippedWall> Skipped { get; init; }
+
+    public required ImmutableArray<JunctionLayout> Junctions { get; init; }
+
+    /// <summary>Findings of the model as a whole.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+}

@@ -1,0 +1,15 @@
+using IfcCourser.Geometry;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Layouts;
+
+/// <summary>An opening with the masonry opening wanted (design) and the one laid out (placed).</summary>
+/// <param name="Opening">The opening as drawn.</param>
+/// <param name="Design">As drawn plus the rules' allowances.</param>
+/// <param name="Placed">Where the masonry leaves room for it.</param>
+/// <param name="OnModule">Both jambs stand on module lines within the tolerance.</param>
+public sealed record OpeningLayout(WallOpening Opening, ElevationRect Design, ElevationRect Placed, bool OnModule)
+{
+    /// <summary>Whether courses stop at it; recesses and drilled holes do not interrupt the coursing.</summary>
+    public bool Interrupts => Opening.Kind is OpeningKind.Door or OpeningKind.Window or OpeningKind.Void;
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Units;
+
+namespace IfcCourser.Layouts;
+
+/// <summary>A block as laid.</summary>
+public sealed record Piece
+{
+    /// <summary>Unique in its wall, such as C3P5.</summary>
+    public required string Id { get; init; }
+
+    public required string Product { get; init; }
+
+    public required Length From { get; init; }
+
+    public required Length To { get; init; }
+
+    public required Length Bottom { get; init; }
+
+    public required Length Top { get; init; }
+
+    /// <summary>Corner points where the piece is no upright rectangle, counter-clockwise; else null.</summary>
+    public ImmutableArray<ElevationPoint>? Outline { get; init; }
+
+    public required Cuts Cut { get; init; }
+
+    /// <summary>A whole unit of the catalog: neither cut nor a bought part length.</summary>
+    public required bool IsFull { get; init; }
+
+    /// <summary>Ids of the cores that pass through it.</summary>
+    public required ImmutableArray<string> Cores { get; init; }
+
+    public Notch? Notch { get; init; }
+
+    public Length Length => To - From;
+
+    public Length Height => Top - Bottom;
+}

@@ -1,0 +1,14 @@
+namespace IfcCourser.Rules;
+
+/// <summary>Where a wall's module lines start.</summary>
+public enum Datum
+{
+    /// <summary>At the start of the run.</summary>
+    Start,
+
+    /// <summary>At the end of the run.</summary>
+    End,
+
+    /// <summary>Where the openings need to move least; the start where equal.</summary>
+    Best,
+}

@@ -1,0 +1,9 @@
+namespace IfcCourser.Walls;
+
+/// <summary>Which part of a run a junction takes.</summary>
+public enum JunctionSide
+{
+    Start,
+    Along,
+    End,
+}

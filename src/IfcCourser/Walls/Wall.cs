@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+
+namespace IfcCourser.Walls;
+
+/// <summary>A wall ready to be coursed: its masonry layer's elevation, trimmed or extended at its junctions.</summary>
+public sealed record Wall
+{
+    public required WallIdentity Identity { get; init; }
+
+    public required WallFrame Frame { get; init; }
+
+    public required BodyFacts Body { get; init; }
+
+    /// <summary>Masonry elevation before openings, counter-clockwise from its lower left point, base at z = 0.</summary>
+    public required ImmutableArray<ElevationPoint> Outline { get; init; }
+
+    /// <summary>From left to right.</summary>
+    public required ImmutableArray<WallOpening> Openings { get; init; }
+
+    public required WallEnd Start { get; init; }
+
+    public required WallEnd End { get; init; }
+
+    /// <summary>Whether the model says that the wall carries load; null where it says nothing.</summary>
+    public bool? LoadBearing { get; init; }
+
+    public required ImmutableArray<Finding> Findings { get; init; }
+}

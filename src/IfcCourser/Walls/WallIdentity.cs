@@ -1,0 +1,6 @@
+namespace IfcCourser.Walls;
+
+/// <summary>How a wall is named in its model.</summary>
+/// <param name="GlobalId">As written in the model; may be malformed or not unique.</param>
+/// <param name="StepId">Instance number in the file.</param>
+public sealed record WallIdentity(string GlobalId, long StepId, string? Name, string? Storey, string? Type);
