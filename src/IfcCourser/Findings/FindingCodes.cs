@@ -49,6 +49,10 @@ public static class FindingCodes
         "core-in-lintel", Severity.Error, "A reinforcement core passes through a solid lintel.",
         "Move the bar beyond the bearing or use a trough lintel.");
 
+    public static readonly FindingCode CoreNotPossible = new(
+        "core-not-possible", Severity.Note, "The wall is too thin for the catalog's cores; it has no bars.",
+        "Ask the engineer whether the wall needs reinforcement.");
+
     public static readonly FindingCode OutlineNotFilled = new(
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
         "Close it by the means named in the message.");
@@ -84,6 +88,10 @@ public static class FindingCodes
     public static readonly FindingCode LintelMissing = new(
         "lintel-missing", Severity.Warning, "There is no room for a lintel or its bearing over the opening.",
         "Lower the head, move the opening, or have a beam designed.");
+
+    public static readonly FindingCode BearingShort = new(
+        "bearing-short", Severity.Warning, "A lintel has less bearing than the rules ask for.",
+        "Move the opening away from the wall's end or its neighbour, or have the bearing designed.");
 
     public static readonly FindingCode LintelFormed = new(
         "lintel-formed", Severity.Warning, "No lintel of the catalog spans the opening; a formed beam takes its place.",
