@@ -27,7 +27,7 @@ public static class CellDecomposition
     {
         var solid = ImmutableArray.CreateBuilder<ConvexCell>();
         var open = new Stack<(ConvexCell Cell, ImmutableArray<PlanarFace> Faces)>();
-        open.Push((cell, faces));
+        open.Push((cell, [.. faces.OrderByDescending(face => face.AreaVector.Length)]));
         while (open.TryPop(out var part))
         {
             var plane = DividingPlane(part.Faces);
@@ -56,12 +56,11 @@ public static class CellDecomposition
         return new Solid(solid.ToImmutable());
     }
 
-    // The plane among a few evenly spread ones that cuts the fewest faces.
+    // The plane that cuts the fewest faces among the largest ones: small faces tell a plane less exactly.
     private static Plane3 DividingPlane(ImmutableArray<PlanarFace> faces)
     {
-        var step = Math.Max(1, faces.Length / Candidates);
         var (best, fewest) = (faces[0].Plane, int.MaxValue);
-        for (var i = 0; i < faces.Length && fewest > 0; i += step)
+        for (var i = 0; i < Math.Min(faces.Length, Candidates) && fewest > 0; i++)
         {
             var plane = faces[i].Plane;
             var cuts = faces.Count(face => Straddles(face, plane));

@@ -50,7 +50,7 @@ public sealed class SolidReader
     {
         const double Share = 0.01;
         const double Reach = 0.5;
-        ImmutableArray<PlanarFace> all = [.. faces];
+        var all = FaceOrientation.Unified([.. faces]);
         if (all.Length < 4)
         {
             return null;
