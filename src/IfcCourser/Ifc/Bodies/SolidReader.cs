@@ -59,8 +59,8 @@ public sealed class SolidReader
         var origin = all[0].Loop[0];
         var volume = all.Sum(face => Vector3.Dot(face.Loop[0] - origin, face.AreaVector)) / 6;
         var solid = CellDecomposition.Of(volume < 0 ? [.. all.Select(face => face.Reversed)] : all);
-        var closes = Math.Abs(solid.Volume - Math.Abs(volume)) <= Share * Math.Abs(volume)
-            && (solid.Box.Size - Box3.Around(all.SelectMany(face => face.Loop)).Size).Length <= Reach;
+        var beyond = solid.Box.Size - Box3.Around(all.SelectMany(face => face.Loop)).Size;
+        var closes = Math.Abs(solid.Volume - Math.Abs(volume)) <= Share * Math.Abs(volume) && Math.Max(beyond.X, Math.Max(beyond.Y, beyond.Z)) <= Reach;
         return closes ? solid : null;
     }
 
