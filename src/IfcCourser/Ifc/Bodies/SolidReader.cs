@@ -48,7 +48,7 @@ public sealed class SolidReader
     // Faces turned inside out are turned back.
     private static Solid? Enclosed(IEnumerable<PlanarFace> faces)
     {
-        const double Share = 0.01;
+        const double Share = 0.02;
         const double Reach = 0.5;
         var all = FaceOrientation.Unified([.. faces]);
         if (all.Length < 4)
