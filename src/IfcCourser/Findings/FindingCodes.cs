@@ -32,6 +32,10 @@ public static class FindingCodes
         "not-longer-than-thick", Severity.Warning, "The body is not longer than it is thick.",
         "Check whether this is a wall or a column.");
 
+    public static readonly FindingCode DuplicateGlobalId = new(
+        "duplicate-global-id", Severity.Warning, "Two walls of the model have the same GlobalId.",
+        "Export again with new GlobalIds; until then the later wall is named by its GlobalId and instance number.");
+
     // Coursing
     public static readonly FindingCode OverlapShort = new(
         "overlap-short", Severity.Warning, "Head joints of neighbouring courses are closer than the least overlap.",
