@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
-using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 

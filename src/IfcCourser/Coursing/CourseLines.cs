@@ -12,7 +12,11 @@ namespace IfcCourser.Coursing;
 /// </summary>
 internal static class CourseLines
 {
-    public static ImmutableArray<CourseBand> Of(Wall wall, LevelGroup group, LayoutRules rules)
+    /// <param name="wall">The wall.</param>
+    /// <param name="group">Its group, whose lines it takes.</param>
+    /// <param name="sharesRips">Whether two rips may share a rest under the least rip.</param>
+    /// <param name="rules">Unit height, joints, bed, least rip.</param>
+    public static ImmutableArray<CourseBand> Of(Wall wall, LevelGroup group, bool sharesRips, LayoutRules rules)
     {
         var catalog = rules.Catalog;
         var aboveBase = group.FirstLine - Length.FromModelMm(wall.Frame.Origin.Z);
@@ -28,7 +32,7 @@ internal static class CourseLines
 
         if (bands.Count > 0 && bands[^1].Height < catalog.UnitHeight && HasFlatCrest(wall))
         {
-            SettleTop(bands, crest, rules);
+            SettleTop(bands, crest, sharesRips, rules);
         }
 
         return bands.ToImmutable();
@@ -36,6 +40,9 @@ internal static class CourseLines
 
     /// <summary>The top of the wall above its base.</summary>
     public static Length Crest(Wall wall) => wall.Outline.Max(point => point.Z);
+
+    /// <summary>The top of the wall in model heights.</summary>
+    public static Length CrestInModel(Wall wall) => Length.FromModelMm(wall.Frame.Origin.Z) + Crest(wall);
 
     /// <summary>The bed under which the wall's top is also the top of a full course; may lie outside the bed's limits.</summary>
     public static Length BedWithoutRip(Wall wall, LayoutRules rules) =>
@@ -71,7 +78,7 @@ internal static class CourseLines
         return wall.Outline.Where((point, i) => point.Z == crest && wall.Outline[(i + 1) % wall.Outline.Length].Z == crest).Any();
     }
 
-    private static void SettleTop(ImmutableArray<CourseBand>.Builder bands, Length crest, LayoutRules rules)
+    private static void SettleTop(ImmutableArray<CourseBand>.Builder bands, Length crest, bool sharesRips, LayoutRules rules)
     {
         var catalog = rules.Catalog;
         var last = bands[^1];
@@ -81,7 +88,7 @@ internal static class CourseLines
             return;
         }
 
-        if (last.Height < catalog.LeastRip && bands.Count > 1)
+        if (sharesRips && last.Height < catalog.LeastRip && bands.Count > 1)
         {
             var below = bands[^2];
             var split = (below.Bottom + ((crest - below.Bottom - catalog.BedJoint.Nominal) / 2).FloorTo(catalog.CutGrid));

@@ -18,6 +18,11 @@ internal sealed class CourseShaper(
     /// <summary>Strips lower, and spans shorter, than this are left to mortar.</summary>
     private readonly Length _leastStrip = rules.Set.PartitionHeadGap;
 
+    private readonly List<ElevationRect> _leftOpen = [];
+
+    /// <summary>What the courses shaped so far leave without masonry because no piece is so small.</summary>
+    public IReadOnlyList<ElevationRect> LeftOpen => _leftOpen;
+
     /// <param name="band">The course.</param>
     /// <param name="taken">What neighbouring walls take of the course, joints included.</param>
     public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken)
@@ -30,14 +35,23 @@ internal sealed class CourseShaper(
         {
             if (part.Box.Height < Length.Min(_leastStrip, band.Height))
             {
+                LeaveOpen(part.Box);
                 continue;
             }
 
-            foreach (var span in Subtract(new Interval(part.Box.Left, part.Box.Right), blockers).Where(span => span.Run.Size >= _leastStrip))
+            foreach (var span in Subtract(new Interval(part.Box.Left, part.Box.Right), blockers))
             {
+                if (span.Run.Size < _leastStrip)
+                {
+                    LeaveOpen(part.Box with { Left = span.Run.From, Right = span.Run.To });
+                    continue;
+                }
+
                 spans.Add(span);
                 Divide(span, part.Box, segments, jambs);
             }
+
+            LeaveStripsOpen(band, part.Box);
         }
 
         return new ShapedCourse(band, spans.ToImmutable(), segments.ToImmutable(), EdgeJoints(spans), jambs.ToImmutable());
@@ -55,6 +69,31 @@ internal sealed class CourseShaper(
             .Select(opening => new Blocker(new Interval(opening.Left, opening.Right), EdgeKind.Jamb)));
         blockers.Sort((a, b) => (a.Run.From, a.Run.To).CompareTo((b.Run.From, b.Run.To)));
         return blockers;
+    }
+
+    /// <summary>Strips under a sill or over a head that are too low for a piece.</summary>
+    private void LeaveStripsOpen(CourseBand band, ElevationRect part)
+    {
+        foreach (var opening in openings.Where(opening => opening.Bottom < band.Top && opening.Top > band.Bottom))
+        {
+            var beside = part with { Left = Length.Max(part.Left, opening.Left), Right = Length.Min(part.Right, opening.Right) };
+            foreach (var strip in new[] { beside with { Top = opening.Bottom }, beside with { Bottom = opening.Top } })
+            {
+                if (strip.Height < _leastStrip)
+                {
+                    LeaveOpen(strip);
+                }
+            }
+        }
+    }
+
+    /// <summary>What is no wider than the joint that stands there anyhow is not worth a word.</summary>
+    private void LeaveOpen(ElevationRect rect)
+    {
+        if (rect.Width > rules.Catalog.HeadJoint.Max && rect.Height > rules.Catalog.BedJoint.Max)
+        {
+            _leftOpen.Add(rect);
+        }
     }
 
     private bool LeavesStrip(ElevationRect opening, Length bottom, Length top) =>

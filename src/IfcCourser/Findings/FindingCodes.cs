@@ -5,6 +5,24 @@ namespace IfcCourser.Findings;
 /// <summary>Every finding the tool can report, in one table; the page of all codes is made from it.</summary>
 public static class FindingCodes
 {
+    // The model's file
+    public static readonly FindingCode InstanceSkipped = new(
+        "instance-skipped", Severity.Warning, "An instance of the file is malformed or defined twice and was not read.",
+        "Export the model again, or correct the line named.");
+
+    public static readonly FindingCode ReferenceMissing = new(
+        "reference-missing", Severity.Warning, "An instance refers to one that is not in the file.", "Export the model again.");
+
+    public static readonly FindingCode NoLengthUnit = new(
+        "no-length-unit", Severity.Warning, "The project names no length unit.", "Name the unit in the authoring program and export again.");
+
+    public static readonly FindingCode PlacementCycle = new(
+        "placement-cycle", Severity.Error, "A placement is relative to itself.", "Correct the placements and export again.");
+
+    public static readonly FindingCode PlacementNotRead = new(
+        "placement-not-read", Severity.Warning, "A placement is of a kind that is not read; its origin is taken.",
+        "Place the element with local placements.");
+
     // Walls that are not laid out
     public static readonly FindingCode NoBody = new(
         "no-body", Severity.Warning, "The wall has no 3D body.", "Export the wall with its body representation.");

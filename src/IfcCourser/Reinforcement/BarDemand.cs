@@ -1,5 +1,4 @@
 using IfcCourser.Geometry;
-using IfcCourser.Units;
 
 namespace IfcCourser.Reinforcement;
 

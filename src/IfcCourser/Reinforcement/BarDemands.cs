@@ -27,20 +27,20 @@ internal sealed class BarDemands(
 
         if (wall.Start.Kind is EndKind.Free or EndKind.Tee && !atCorners.Exists(c => c.Place.Side == JunctionSide.Start))
         {
-            yield return new BarDemand(Within(new Interval(bars.FromEnd.Least, bars.FromEnd.Largest)), _full, "end");
+            yield return new BarDemand(Within(new Interval(bars.FromEnd.Least, bars.FromEnd.Largest), Run), _full, "end");
         }
 
         if (wall.End.Kind is EndKind.Free or EndKind.Tee && !atCorners.Exists(c => c.Place.Side == JunctionSide.End))
         {
-            yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least)), _full, "end");
+            yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least), Run), _full, "end");
         }
 
         foreach (var opening in openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)
             .Where(placed => placed.Width >= bars.OpeningsFrom || placed.Height >= bars.OpeningsFrom))
         {
             var heights = new Interval(opening.Bottom, opening.Top);
-            var left = Within(new Interval(opening.Left - bars.FromJamb.Largest, LeftLimit(opening)));
-            var right = Within(new Interval(RightLimit(opening), opening.Right + bars.FromJamb.Largest));
+            var left = Within(new Interval(opening.Left - bars.FromJamb.Largest, LeftLimit(opening)), PierLeftOf(opening));
+            var right = Within(new Interval(RightLimit(opening), opening.Right + bars.FromJamb.Largest), PierRightOf(opening));
             if (opening.Left > Length.Zero)
             {
                 yield return new BarDemand(left, heights, "jamb");
@@ -71,10 +71,26 @@ internal sealed class BarDemands(
     private IEnumerable<Lintel> SolidOver(ElevationRect opening) => lintels.Where(lintel =>
         lintel.Kind == LintelKind.Solid && lintel.From < opening.Right && lintel.To > opening.Left && lintel.Top > opening.Top);
 
-    /// <summary>A range kept inside the wall; where it leaves the wall, the place nearest to it that is inside.</summary>
-    private Interval Within(Interval range)
+    private Interval Run => new(Length.Zero, _length);
+
+    private Interval PierLeftOf(ElevationRect opening) => new(
+        Beside(opening).Where(other => other.Right <= opening.Left).Select(other => other.Right).DefaultIfEmpty(Length.Zero).Max(),
+        opening.Left);
+
+    private Interval PierRightOf(ElevationRect opening) => new(
+        opening.Right,
+        Beside(opening).Where(other => other.Left >= opening.Right).Select(other => other.Left).DefaultIfEmpty(_length).Min());
+
+    private IEnumerable<ElevationRect> Beside(ElevationRect opening) => openings
+        .Where(other => other.Interrupts && other.Placed != opening && other.Placed.StandsBeside(opening))
+        .Select(other => other.Placed);
+
+    /// <summary>A range kept inside a pier, off its ends by the least distance or in its middle.</summary>
+    private Interval Within(Interval range, Interval pier)
     {
-        var (low, high) = (Length.Min(bars.FromEnd.Least, _length / 2), Length.Max(_length - bars.FromEnd.Least, _length / 2));
+        var middle = pier.From + (pier.Size / 2);
+        var low = Length.Min(pier.From + bars.FromJamb.Least, middle);
+        var high = Length.Max(pier.To - bars.FromJamb.Least, middle);
         var from = Length.Min(Length.Max(range.From, low), high);
         return new Interval(from, Length.Max(from, Length.Min(range.To, high)));
     }

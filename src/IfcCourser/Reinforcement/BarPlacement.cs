@@ -47,7 +47,7 @@ internal sealed class BarPlacement(
             .ThenBy(place => Length.Abs(place.At - middle))
             .ThenBy(place => place.At)
             .First();
-        return bar with { At = best.At };
+        return bar with { At = best.At, Heights = Stretch(best.At, bar.Heights) };
     }
 
     /// <summary>Fewest places that meet every range: each at the earliest range end not yet met.</summary>
@@ -61,7 +61,7 @@ internal sealed class BarPlacement(
             var range = new Interval(met.Max(demand => demand.Range.From), limit);
             open.RemoveAll(met.Contains);
             yield return Place(
-                range, met[0].Heights, [.. met.Select(demand => demand.Why).Distinct().Order(StringComparer.Ordinal)],
+                range, met[0].Heights, [.. met.Select(demand => demand.Why).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
                 met.Select(demand => demand.Junction).FirstOrDefault(junction => junction is not null));
         }
     }
