@@ -50,22 +50,16 @@ internal static class CommandLine
         };
     }
 
+    /// <summary>Says the first thing that is wrong; what follows from it would only confuse.</summary>
     private static ExitStatus Misunderstood(ParseResult parsed, Terminal terminal)
     {
-        var names = parsed.CommandResult.Command.Options.SelectMany(option => option.Aliases.Append(option.Name))
-            .Concat(parsed.CommandResult.Command.Subcommands.Select(command => command.Name))
-            .Order(StringComparer.Ordinal)
-            .ToList();
-        foreach (var error in parsed.Errors)
-        {
-            var nearest = parsed.UnmatchedTokens.FirstOrDefault(token => error.Message.Contains($"'{token}'", StringComparison.Ordinal)) is { } token
-                && NearestName.Of(token, names) is { } name
-                ? Messages.DidYouMean(token, name)
-                : error.Message;
-            terminal.Fail(nearest);
-        }
-
         var command = parsed.CommandResult.Command;
+        var names = command.Options.SelectMany(option => option.Aliases.Append(option.Name))
+            .Concat(command.Subcommands.Select(verb => verb.Name))
+            .Order(StringComparer.Ordinal);
+        terminal.Fail(parsed.UnmatchedTokens is [var token, ..]
+            ? Messages.UnknownWord(token, NearestName.Of(token, names))
+            : parsed.Errors[0].Message);
         terminal.Error.WriteLine(Messages.SeeHelp(command is RootCommand ? string.Empty : $"{command.Name} "));
         return ExitStatus.Usage;
     }

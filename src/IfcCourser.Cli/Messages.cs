@@ -80,7 +80,8 @@ internal static class Messages
 
     public static string SeeHelp(string command) => $"See: ifccourser {command}--help";
 
-    public static string DidYouMean(string token, string nearest) => $"there is no \"{token}\". Did you mean {nearest}?";
+    public static string UnknownWord(string token, string? nearest) =>
+        $"\"{token}\" is not understood here." + (nearest is null ? string.Empty : $" Did you mean {nearest}?");
 
     public static Fault UnknownFormat(string name, IEnumerable<string> known) => new(
         "--formats", null, null, $"\"{name}\" is no format", $"Name any of {string.Join(", ", known)}, separated by commas.");

@@ -2,6 +2,7 @@ using IfcCourser.Findings;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
+using IfcCourser.Runs;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Cli.Commands;

@@ -66,10 +66,13 @@ internal sealed class RunOptions
     {
         var catalog = Named(parsed.GetValue(_catalog), CatalogReader.Load);
         var rules = Named(parsed.GetValue(_rules), RuleSetReader.Load);
-        var fault = catalog?.Fault ?? rules?.Fault ?? MaxShift(parsed, out var maxShift) ?? Date(parsed, out var date) ?? Formats(parsed, out var formats);
-        if (fault is not null)
+        var faults = new[]
         {
-            return fault;
+            catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, out var formats),
+        };
+        if (faults.FirstOrDefault(fault => fault is not null) is { } first)
+        {
+            return first;
         }
 
         return new RunSettings
