@@ -1,10 +1,10 @@
-using FixtureMaker.Houses;
-using FixtureMaker.Ifc;
+using FixtureMaker;
 
-// usage: FixtureMaker [FOLDER]    writes ifc/ under FOLDER, which is "fixtures" when left out
+// usage: FixtureMaker [FOLDER]    writes ifc/ and bad/ under FOLDER, which is "fixtures" when left out
 var fixtures = args is [var folder] ? folder : "fixtures";
-foreach (var house in HouseTypes.All)
+foreach (var (path, bytes) in FixtureSet.All())
 {
-    var path = Directory.CreateDirectory(Path.Combine(fixtures, "ifc", house.Key)).FullName;
-    File.WriteAllText(Path.Combine(path, $"{house.Key}.ifc"), HouseFile.Write(house));
+    var file = Path.Combine(fixtures, path);
+    Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+    File.WriteAllBytes(file, bytes);
 }
