@@ -111,5 +111,7 @@ def check_coursed(result, layout, model, before, out, tools):
         result.problems.append(f"no {coursed.name}")
         return
     result.problems += coursed_model.text_problems(model.read_bytes(), coursed.read_bytes())
+    counted = subprocess.run(["node", tools.node / "attribute_counts.mjs", coursed, model], capture_output=True, text=True, check=True)
+    result.problems += counted.stdout.splitlines()
     after = listing(coursed, out / "after.jsonl", tools)
     result.problems += coursed_model.set_problems(layout, before, after)
