@@ -5,6 +5,24 @@ namespace IfcCourser.Findings;
 /// <summary>Every finding the tool can report, in one table; the page of all codes is made from it.</summary>
 public static class FindingCodes
 {
+    // The model's file
+    public static readonly FindingCode InstanceSkipped = new(
+        "instance-skipped", Severity.Warning, "An instance of the file is malformed or defined twice and was not read.",
+        "Export the model again, or correct the line named.");
+
+    public static readonly FindingCode ReferenceMissing = new(
+        "reference-missing", Severity.Warning, "An instance refers to one that is not in the file.", "Export the model again.");
+
+    public static readonly FindingCode NoLengthUnit = new(
+        "no-length-unit", Severity.Warning, "The project names no length unit.", "Name the unit in the authoring program and export again.");
+
+    public static readonly FindingCode PlacementCycle = new(
+        "placement-cycle", Severity.Error, "A placement is relative to itself.", "Correct the placements and export again.");
+
+    public static readonly FindingCode PlacementNotRead = new(
+        "placement-not-read", Severity.Warning, "A placement is of a kind that is not read; its origin is taken.",
+        "Place the element with local placements.");
+
     // Walls that are not laid out
     public static readonly FindingCode NoBody = new(
         "no-body", Severity.Warning, "The wall has no 3D body.", "Export the wall with its body representation.");
@@ -49,6 +67,10 @@ public static class FindingCodes
         "core-in-lintel", Severity.Error, "A reinforcement core passes through a solid lintel.",
         "Move the bar beyond the bearing or use a trough lintel.");
 
+    public static readonly FindingCode CoreNotPossible = new(
+        "core-not-possible", Severity.Note, "The wall is too thin for the catalog's cores; it has no bars.",
+        "Ask the engineer whether the wall needs reinforcement.");
+
     public static readonly FindingCode OutlineNotFilled = new(
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
         "Close it by the means named in the message.");
@@ -84,6 +106,10 @@ public static class FindingCodes
     public static readonly FindingCode LintelMissing = new(
         "lintel-missing", Severity.Warning, "There is no room for a lintel or its bearing over the opening.",
         "Lower the head, move the opening, or have a beam designed.");
+
+    public static readonly FindingCode BearingShort = new(
+        "bearing-short", Severity.Warning, "A lintel has less bearing than the rules ask for.",
+        "Move the opening away from the wall's end or its neighbour, or have the bearing designed.");
 
     public static readonly FindingCode LintelFormed = new(
         "lintel-formed", Severity.Warning, "No lintel of the catalog spans the opening; a formed beam takes its place.",

@@ -44,9 +44,13 @@ public sealed record LayoutRules
         CoreClearance = catalog.Cores.IsEmpty ? Length.Zero : catalog.Cores.Max(core => core.Clearance),
     };
 
-    /// <summary>The lap a layout man would choose for a wall of this thickness.</summary>
+    /// <summary>
+    /// The lap a layout man would choose for a wall of this thickness: as corners bond, where what is left of the pitch
+    /// laps enough as well.
+    /// </summary>
     public Length PreferredLap(Length thickness) =>
         Set.PreferThicknessLap is { } range && thickness >= range.Least && thickness <= range.Largest
+            && thickness + MinOverlap <= Catalog.Pitch
             ? thickness
             : Catalog.Pitch * Set.PreferredLapPercent / 100;
 }

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using IfcCourser.Findings;
+using IfcCourser.Settings;
+using IfcCourser.Units;
+
+namespace IfcCourser.Catalogs;
+
+/// <summary>Reads block catalogs: TOML, every length a text with its unit.</summary>
+public static class CatalogReader
+{
+    private static readonly Lazy<Words> _commonWords = new(ReadCommonWords);
+
+    /// <summary>Reads the text of a catalog; a fault names file, line, key, what is wrong and what to do.</summary>
+    /// <param name="text">TOML.</param>
+    /// <param name="file">Name for messages.</param>
+    public static Outcome<Catalog> Read(string text, string file) => SettingsFile.Parse(text, file, Catalog);
+
+    /// <summary>A built-in catalog by its name, or the one in a .toml file.</summary>
+    public static Outcome<Catalog> Load(string nameOrFile)
+    {
+        if (BuiltInCatalogs.Names.Contains(nameOrFile, StringComparer.Ordinal))
+        {
+            return BuiltInCatalogs.Get(nameOrFile);
+        }
+
+        return nameOrFile.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
+            ? SettingsFile.Load(nameOrFile, Catalog)
+            : SettingsFile.UnknownName(nameOrFile, "catalog", BuiltInCatalogs.Names);
+    }
+
+    private static Catalog Catalog(SettingsTable root)
+    {
+        var unit = root.Table("unit");
+        var joints = root.Table("joints");
+        var cutting = root.Table("cutting");
+        var layout = root.Table("layout");
+        var words = root.OptionalTable("words") is { } own ? ReadWords(own) : _commonWords.Value;
+        var catalog = new Catalog
+        {
+            Name = root.Text("name"),
+            Title = root.Text("title"),
+            Source = root.Text("source"),
+            Units = root.Choice("units", ("mm", UnitSystem.Metric), ("inch", UnitSystem.Inch)),
+            UnitLength = unit.Length("length"),
+            UnitHeight = unit.Length("height"),
+            PartLengths = unit.Lengths("part-lengths"),
+            OtherHeights = unit.Lengths("other-heights"),
+            Widths = [.. unit.Tables("widths", plainKey: "actual").Select(Width)],
+            HeadJoint = joints.Range("head"),
+            BedJoint = joints.Range("bed"),
+            LevellingBed = joints.Range("levelling-bed"),
+            CutGrid = cutting.Length("grid"),
+            Kerf = cutting.Length("kerf"),
+            MinPiece = cutting.Length("least-piece"),
+            PreferredPiece = cutting.Length("preferred-piece"),
+            LeastRip = cutting.OptionalLength("least-rip"),
+            LeastPier = layout.Length("least-pier"),
+            Module = layout.Length("module"),
+            LintelBearing = layout.Length("lintel-bearing"),
+            Lintels = [.. root.Tables("lintels").Select(Lintel)],
+            Cores = [.. root.Tables("cores").Select(Core).OrderByDescending(core => core.LeastWall)],
+            MasonryWords = words.Masonry,
+            OtherWords = words.Other,
+        };
+        CatalogCheck.Unit(unit, catalog);
+        CatalogCheck.Cutting(cutting, catalog);
+        CatalogCheck.Layout(layout, catalog);
+        return catalog;
+    }
+
+    private static UnitWidth Width(SettingsTable table)
+    {
+        var actual = table.Length("actual");
+        var nominal = table.OptionalLength("nominal") ?? actual;
+        table.CheckPositive("actual", actual);
+        table.Check(actual <= nominal, "actual", "must not be more than the nominal width");
+        return new UnitWidth(nominal, actual);
+    }
+
+    private static LintelProduct Lintel(SettingsTable table)
+    {
+        var span = table.Length("max-clear-span");
+        table.CheckPositive("max-clear-span", span);
+        return new LintelProduct(
+            table.Text("name"),
+            table.Choice("kind", ("solid", LintelKind.Solid), ("trough", LintelKind.Trough)),
+            span,
+            table.Whole("courses", 1, 10));
+    }
+
+    private static CoreOption Core(SettingsTable table)
+    {
+        var core = new CoreOption(table.Length("diameter"), table.Length("least-wall"), table.Length("clearance"));
+        table.CheckPositive("diameter", core.Diameter);
+        table.Check(core.LeastWall > core.Diameter, "least-wall", "must be more than the core's diameter");
+        table.Check(core.Clearance * 2 >= core.Diameter, "clearance", "must be at least half the core's diameter");
+        return core;
+    }
+
+    private static Words ReadCommonWords()
+    {
+        const string File = "Catalogs/words.toml";
+        return SettingsFile.Parse(SettingsFile.BuiltIn(File), File, ReadWords) is { IsOk: true } outcome
+            ? outcome.Value
+            : throw new InvalidOperationException($"{File} can't be read.");
+    }
+
+    private static Words ReadWords(SettingsTable table) => new(table.Texts("masonry"), table.Texts("other"));
+
+    private sealed record Words(ImmutableArray<string> Masonry, ImmutableArray<string> Other);
+}

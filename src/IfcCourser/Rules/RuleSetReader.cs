@@ -1,0 +1,114 @@
+using IfcCourser.Findings;
+using IfcCourser.Settings;
+using IfcCourser.Units;
+
+namespace IfcCourser.Rules;
+
+/// <summary>Reads rule sets: TOML, every length a text with its unit.</summary>
+public static class RuleSetReader
+{
+    /// <summary>Reads the text of a rule set; a fault names file, line, key, what is wrong and what to do.</summary>
+    /// <param name="text">TOML.</param>
+    /// <param name="file">Name for messages.</param>
+    public static Outcome<RuleSet> Read(string text, string file) => SettingsFile.Parse(text, file, RuleSet);
+
+    /// <summary>A built-in rule set by its name, or the one in a .toml file.</summary>
+    public static Outcome<RuleSet> Load(string nameOrFile)
+    {
+        if (BuiltInRuleSets.Names.Contains(nameOrFile, StringComparer.Ordinal))
+        {
+            return BuiltInRuleSets.Get(nameOrFile);
+        }
+
+        return nameOrFile.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
+            ? SettingsFile.Load(nameOrFile, RuleSet)
+            : SettingsFile.UnknownName(nameOrFile, "rule set", BuiltInRuleSets.Names);
+    }
+
+    private static RuleSet RuleSet(SettingsTable root)
+    {
+        var bond = root.Table("bond");
+        var openings = root.Table("openings");
+        var junctions = root.Table("junctions");
+        return new RuleSet
+        {
+            Name = root.Text("name"),
+            Title = root.Text("title"),
+            Cautions = root.Texts("cautions"),
+            Sources = root.Texts("sources"),
+            MinOverlap = Overlap(bond.Table("least-overlap")),
+            PreferThicknessLap = bond.OptionalTable("lap-by-thickness") is { } lap ? Interval(lap) : null,
+            PreferredLapPercent = bond.Whole("preferred-lap-percent", 1, 50),
+            LeastPiece = NotNegative(bond, "least-piece"),
+            LeastBearing = NotNegative(openings, "least-bearing"),
+            ModuleTolerance = NotNegative(openings, "module-tolerance"),
+            MaxShiftPercent = openings.Whole("max-shift-percent", 0, 100),
+            Datum = openings.Choice("datum", ("best", Datum.Best), ("start", Datum.Start), ("end", Datum.End)),
+            Allowances = Allowances(openings.Table("allowances")),
+            DrilledUnder = NotNegative(openings, "drilled-under"),
+            Ties = Ties(junctions),
+            PartitionHeadGap = NotNegative(junctions, "partition-head-gap"),
+            Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
+        };
+    }
+
+    private static OverlapRule Overlap(SettingsTable table)
+    {
+        var tall = table.OptionalTable("tall");
+        var above = tall?.Length("above");
+        if (above is { } limit)
+        {
+            tall!.CheckPositive("above", limit);
+        }
+
+        return new OverlapRule
+        {
+            OfPitchPerMille = table.Whole("of-pitch-per-mille", 0, 500),
+            OfHeightPerMille = table.Whole("of-height-per-mille", 0, 1000),
+            Least = NotNegative(table, "least"),
+            TallAbove = above,
+            TallOfHeightPerMille = tall?.Whole("of-height-per-mille", 0, 1000) ?? 0,
+            TallLeast = tall is null ? Length.Zero : NotNegative(tall, "least"),
+        };
+    }
+
+    private static OpeningAllowances Allowances(SettingsTable table) => new(
+        NotNegative(table, "door-side"),
+        NotNegative(table, "door-head"),
+        NotNegative(table, "window-side"),
+        NotNegative(table, "window-head"),
+        NotNegative(table, "window-sill"));
+
+    private static TieRule Ties(SettingsTable table)
+    {
+        var spacing = table.Length("tie-spacing");
+        table.CheckPositive("tie-spacing", spacing);
+        return new TieRule(table.Whole("tie-every-nth-bed", 1, 20), spacing);
+    }
+
+    private static BarRule Bars(SettingsTable table)
+    {
+        var spacing = table.Length("spacing");
+        table.CheckPositive("spacing", spacing);
+        return new BarRule(
+            Interval(table.Table("from-end")),
+            Interval(table.Table("from-jamb")),
+            spacing,
+            NotNegative(table, "openings-from"),
+            table.Text("bar"));
+    }
+
+    private static Interval<Length> Interval(SettingsTable table)
+    {
+        var interval = new Interval<Length>(table.Length("least"), table.Length("largest"));
+        table.Check(interval.Least >= Length.Zero && interval.Least <= interval.Largest, "least", "must not be negative nor more than largest");
+        return interval;
+    }
+
+    private static Length NotNegative(SettingsTable table, string key)
+    {
+        var length = table.Length(key);
+        table.Check(length >= Length.Zero, key, "must not be negative");
+        return length;
+    }
+}

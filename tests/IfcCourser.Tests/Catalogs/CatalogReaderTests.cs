@@ -1,0 +1,88 @@
+using IfcCourser.Catalogs;
+
+namespace IfcCourser.Tests.Catalogs;
+
+public sealed class CatalogReaderTests
+{
+    private const string Good = """
+        name = "mine"
+        title = "A catalog of this test"
+        source = "made up"
+        units = "mm"
+        [unit]
+        length = "500 mm"
+        height = "200 mm"
+        part-lengths = ["245 mm"]
+        other-heights = []
+        widths = ["100 mm", { nominal = "200 mm", actual = "195 mm" }]
+        [joints]
+        head = { min = "0 mm", nominal = "2 mm", max = "3 mm" }
+        bed = { min = "1 mm", nominal = "2 mm", max = "3 mm" }
+        levelling-bed = { min = "10 mm", nominal = "20 mm", max = "30 mm" }
+        [cutting]
+        grid = "1 mm"
+        kerf = "2 mm"
+        least-piece = "100 mm"
+        preferred-piece = "150 mm"
+        [layout]
+        module = "125 mm"
+        least-pier = "249 mm"
+        lintel-bearing = "200 mm"
+        [[lintels]]
+        name = "L1"
+        kind = "solid"
+        max-clear-span = "1 m"
+        courses = 1
+        """;
+
+    [Fact]
+    public void A_catalog_says_what_its_file_says()
+    {
+        var catalog = CatalogReader.Read(Good, "mine.toml").Value!;
+
+        Assert.Equal("mine", catalog.Name);
+        Assert.Equal(500, catalog.UnitLength.Mm);
+        Assert.Equal(245, Assert.Single(catalog.PartLengths).Mm);
+        Assert.Equal([(100d, 100d), (200d, 195d)], catalog.Widths.Select(width => (width.Nominal.Mm, width.Actual.Mm)));
+        Assert.Null(catalog.LeastRip);
+        Assert.Empty(catalog.Cores);
+        var lintel = Assert.Single(catalog.Lintels);
+        Assert.Equal(("L1", LintelKind.Solid, 1000d, 1), (lintel.Name, lintel.Kind, lintel.MaxClearSpan.Mm, lintel.Height));
+    }
+
+    [Theory]
+    [InlineData("length = \"500 mm\"", "lenght = \"500 mm\"", 6, "there is no key \"unit.lenght\". Did you mean \"length\"?")]
+    [InlineData("length = \"500 mm\"", "length = \"500\"", 6, "unit.length: the length \"500\" has no unit")]
+    [InlineData("length = \"500 mm\"", "length = 500", 6, "unit.length is not a length in quotes")]
+    [InlineData("height = \"200 mm\"", "", 5, "the key \"unit.height\" is missing")]
+    [InlineData("height = \"200 mm\"", "height = \"0 mm\"", 7, "unit.height must be more than nothing")]
+    [InlineData("[\"245 mm\"]", "[\"500 mm\"]", 8, "unit.part-lengths must be more than nothing and shorter than the unit")]
+    [InlineData("min = \"0 mm\", nominal = \"2 mm\"", "min = \"5 mm\", nominal = \"2 mm\"", 12, "joints.head must have 0 <= min <= nominal <= max")]
+    [InlineData("actual = \"195 mm\"", "actual = \"205 mm\"", 10, "unit.widths.actual must not be more than the nominal width")]
+    [InlineData("preferred-piece = \"150 mm\"", "preferred-piece = \"99 mm\"", 19, "cutting.preferred-piece must lie between")]
+    [InlineData("kind = \"solid\"", "kind = \"wood\"", 26, "lintels.kind is \"wood\", which is none of solid, trough")]
+    [InlineData("courses = 1", "courses = 0", 28, "lintels.courses must be a whole number from 1 to 10")]
+    [InlineData("units = \"mm\"", "units = mm", 4, "this is no valid TOML")]
+    [InlineData("units = \"mm\"", "units = \"mm\"\nunits = \"mm\"", 5, "this is no valid TOML")]
+    [InlineData("[layout]", "[extra]\na = 1\n[layout]", 20, "there is no key \"extra\"")]
+    public void A_fault_names_file_line_key_and_remedy(string replace, string with, int line, string what)
+    {
+        Assert.Contains(replace, Good, StringComparison.Ordinal);
+        var fault = CatalogReader.Read(Good.Replace(replace, with, StringComparison.Ordinal), "mine.toml").Fault!;
+
+        Assert.Equal(("mine.toml", line), (fault.File, fault.Line));
+        Assert.Contains(what, fault.ToString(), StringComparison.Ordinal);
+        Assert.NotEmpty(fault.Remedy);
+    }
+
+    [Fact]
+    public void A_mistyped_built_in_name_is_answered_with_the_nearest() =>
+        Assert.Contains("Did you mean \"aac-mm\"?", CatalogReader.Load("acc-mm").Fault!.Remedy, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_missing_file_is_a_fault_that_names_it()
+    {
+        var fault = CatalogReader.Load("nowhere/mine.toml").Fault!;
+        Assert.Equal("nowhere/mine.toml", fault.File);
+    }
+}
