@@ -33,7 +33,10 @@ internal static class CommandLine
         {
             return (ExitStatus)parsed.Invoke(new InvocationConfiguration
             {
-                Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null,
+                Output = terminal.Output,
+                Error = terminal.Error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
             });
         }
         catch (Exception e) when (e is not OutOfMemoryException)

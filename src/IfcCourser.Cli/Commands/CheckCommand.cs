@@ -36,7 +36,7 @@ internal static class CheckCommand
         using var model = opened.Value;
         terminal.Step(Messages.LayingOut);
         var layout = model.LayOut();
-        if (settings.Out is { } target && settings.Formats.Contains(Csv) && Write(target, layout) is { } fault)
+        if (settings.Out is not null && settings.Formats.Contains(Csv) && Write(settings, layout) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
@@ -52,9 +52,9 @@ internal static class CheckCommand
         return summary.Status;
     }
 
-    private static Fault? Write(string target, Layout layout)
+    private static Fault? Write(RunSettings settings, Layout layout)
     {
-        var opening = OutputFolder.Open(target);
+        var opening = OutputFolder.Open(settings.Out!, settings.Model);
         if (!opening.IsOk)
         {
             return opening.Fault;

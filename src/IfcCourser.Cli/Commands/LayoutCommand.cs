@@ -1,5 +1,4 @@
 using System.CommandLine;
-using IfcCourser.Findings;
 
 namespace IfcCourser.Cli.Commands;
 
@@ -31,7 +30,7 @@ internal static class LayoutCommand
 
         using var model = opened.Value;
         var target = settings.Out ?? $"{Path.GetFileNameWithoutExtension(settings.Model)}-coursing";
-        var opening = OutputFolder.Open(target);
+        var opening = OutputFolder.Open(target, settings.Model);
         if (!opening.IsOk)
         {
             return terminal.End(opening.Fault, ExitStatus.Unwritable);
@@ -40,7 +39,7 @@ internal static class LayoutCommand
         using var folder = opening.Value;
         terminal.Step(Messages.LayingOut);
         var layout = model.LayOut();
-        var fault = LayoutFiles.Add(folder, layout, settings) ?? folder.Commit();
+        var fault = LayoutFiles.Add(folder, layout, model, settings, terminal) ?? folder.Commit();
         if (fault is not null)
         {
             return terminal.End(fault, ExitStatus.Unwritable);

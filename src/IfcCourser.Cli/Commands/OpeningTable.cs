@@ -1,4 +1,3 @@
-using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Modules;
 using IfcCourser.Rules;

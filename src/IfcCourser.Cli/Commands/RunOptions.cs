@@ -95,7 +95,9 @@ internal sealed class RunOptions
     {
         var option = new Option<string>(name)
         {
-            HelpName = string.Join('|', choices), Description = about, DefaultValueFactory = _ => standard,
+            HelpName = string.Join('|', choices),
+            Description = about,
+            DefaultValueFactory = _ => standard,
         };
         option.AcceptOnlyFromAmong(choices);
         return option;
