@@ -108,6 +108,7 @@ public static class CellDecomposition
         return (behind.ToImmutable(), before.ToImmutable());
     }
 
+    // A face of a model may be a little out of plane; in its own plane it lies all the same.
     private static bool LiesIn(PlanarFace face, Plane3 plane) =>
-        face.Loop.All(point => Math.Abs(plane.Distance(point)) <= Plane3.Tolerance);
+        face.Plane == plane || face.Loop.All(point => Math.Abs(plane.Distance(point)) <= Plane3.Tolerance);
 }

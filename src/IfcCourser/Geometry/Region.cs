@@ -73,15 +73,24 @@ public sealed class Region
     public Region WithoutNarrow(double width) =>
         new(_factory.BuildGeometry(Polygons(_shape).Where(polygon => !polygon.Buffer(-width / 2).IsEmpty).ToArray<Shape>()));
 
-    private static Shape Closed(Shape shape)
+    // Overlays also return the lines and points where regions only touch: no area, left out.
+    private static Shape Closed(Shape overlay)
     {
-        if (Polygons(shape).Count() == 1 && Polygons(shape).All(polygon => polygon.Holes.Length == 0))
+        var polygons = Polygons(overlay).ToArray<Shape>();
+        var shape = _factory.BuildGeometry(polygons);
+        if (polygons.Length == 0)
+        {
+            return Empty._shape;
+        }
+
+        if (polygons is [Polygon { NumInteriorRings: 0 }])
         {
             return shape;
         }
 
         var sharp = new BufferParameters { JoinStyle = JoinStyle.Mitre, MitreLimit = 20 };
-        return OnGrid(shape.Buffer(Dust, sharp).Buffer(-Dust, sharp));
+        var closed = OnGrid(shape.Buffer(Dust, sharp).Buffer(-Dust, sharp));
+        return _factory.BuildGeometry(Polygons(closed).ToArray<Shape>());
     }
 
     private static Shape OnGrid(Shape shape) => UnaryUnionNG.Union(shape, _grid);

@@ -66,7 +66,7 @@ public sealed class BodyReader
         ("Facetation", _) => 1,
         ("Body-FallBack" or "Body-Fallback", _) => 2,
         ("Axis" or "Box" or "FootPrint" or "Annotation" or "Clearance" or "Lighting" or "CoG" or "Reference" or "Profile" or "Surface", _) => int.MaxValue,
-        (_, { } kind) when _solidKinds.Contains(kind) => 3,
+        (_, { } kind) when _solidKinds.Contains(kind, StringComparer.Ordinal) => 3,
         _ => int.MaxValue,
     };
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
-using IfcCourser.Geometry;
 using IfcCourser.Ifc;
 using IfcCourser.Ifc.Bodies;
 
@@ -70,7 +69,7 @@ public sealed record MasonryLayer(Slab Across, ImmutableArray<string> Others)
 
     private static Slab? Named(IfcLayer layer, ImmutableArray<BodyItem> items)
     {
-        var boxes = items.Where(item => item.Aspect is { } aspect && (aspect == layer.Name || aspect == layer.Material)).Select(item => item.Solid.Box).ToList();
+        var boxes = items.Where(item => item.Aspect is { } aspect && (aspect.Equals(layer.Name, StringComparison.Ordinal) || aspect.Equals(layer.Material, StringComparison.Ordinal))).Select(item => item.Solid.Box).ToList();
         return boxes.Count == 0 ? null : new Slab(boxes.Min(box => box.Min.Y), boxes.Max(box => box.Max.Y));
     }
 }

@@ -53,13 +53,14 @@ public static class OpeningDrafts
 
     private static WallOpening Described(IfcOpeningRecord record)
     {
-        var filling = record.Fillings.FirstOrDefault(f => f.IsDoor) ?? record.Fillings.FirstOrDefault(f => f.IsWindow) ?? record.Fillings.FirstOrDefault();
-        var kind = filling switch
-        {
-            { IsDoor: true } => OpeningKind.Door,
-            { IsWindow: true } => OpeningKind.Window,
-            _ => OpeningKind.Void,
-        };
-        return new WallOpening(record.GlobalId, record.StepId, filling?.Name ?? record.Name, kind, filling?.GlobalId, filling?.StepId, default, null);
+        var filling = record.Fillings.OrderByDescending(f => f.IsDoor).ThenByDescending(f => f.IsWindow).FirstOrDefault();
+        return new WallOpening(record.GlobalId, record.StepId, filling?.Name ?? record.Name, Kind(filling), filling?.GlobalId, filling?.StepId, default, null);
     }
+
+    private static OpeningKind Kind(IfcFillingRecord? filling) => filling switch
+    {
+        { IsDoor: true } => OpeningKind.Door,
+        { IsWindow: true } => OpeningKind.Window,
+        _ => OpeningKind.Void,
+    };
 }
