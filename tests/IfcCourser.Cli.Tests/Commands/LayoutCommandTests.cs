@@ -19,9 +19,9 @@ public sealed class LayoutCommandTests
         Assert.Equal((ExitStatus.Done, string.Empty), (run.Status, run.Error));
         Assert.Contains(chosen, run.Output, StringComparison.Ordinal);
         var files = folder.Files();
-        Assert.Contains("layout.json", files);
-        Assert.Contains("coordination/findings.csv", files);
-        Assert.Contains($"model/{house}.coursed.ifc", files);
+        Assert.Contains("layout.json", files, StringComparer.Ordinal);
+        Assert.Contains("coordination/findings.csv", files, StringComparer.Ordinal);
+        Assert.Contains($"model/{house}.coursed.ifc", files, StringComparer.Ordinal);
         var coursed = Layout(folder)["walls"]!.AsArray().Count(wall => (string?)wall!["status"] == "coursed");
         Assert.True(coursed > 0);
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".dxf", StringComparison.Ordinal)));

@@ -10,7 +10,7 @@ internal sealed class TemporaryFolder : IDisposable
     /// <summary>Every file in it, relative, sorted.</summary>
     public string[] Files() =>
     [
-        .. Directory.EnumerateFiles(Path, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
+        .. Directory.EnumerateFiles(Path, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None })
             .Select(file => System.IO.Path.GetRelativePath(Path, file).Replace('\\', '/'))
             .Order(StringComparer.Ordinal),
     ];
