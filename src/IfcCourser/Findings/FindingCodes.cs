@@ -23,6 +23,10 @@ public static class FindingCodes
         "placement-not-read", Severity.Warning, "A placement is of a kind that is not read; its origin is taken.",
         "Place the element with local placements.");
 
+    public static readonly FindingCode SignatureDropped = new(
+        "signature-dropped", Severity.Note, "The file is signed; its signature does not hold for a changed copy and is left out.",
+        "Sign the written model again where that is asked for.");
+
     // Walls that are not laid out
     public static readonly FindingCode NoBody = new(
         "no-body", Severity.Warning, "The wall has no 3D body.", "Export the wall with its body representation.");
