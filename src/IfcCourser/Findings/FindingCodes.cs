@@ -23,6 +23,10 @@ public static class FindingCodes
         "placement-not-read", Severity.Warning, "A placement is of a kind that is not read; its origin is taken.",
         "Place the element with local placements.");
 
+    public static readonly FindingCode SignatureDropped = new(
+        "signature-dropped", Severity.Note, "The file is signed; its signature does not hold for a changed copy and is left out.",
+        "Sign the written model again where that is asked for.");
+
     // Walls that are not laid out
     public static readonly FindingCode NoBody = new(
         "no-body", Severity.Warning, "The wall has no 3D body.", "Export the wall with its body representation.");
@@ -49,6 +53,10 @@ public static class FindingCodes
     public static readonly FindingCode NotLongerThanThick = new(
         "not-longer-than-thick", Severity.Warning, "The body is not longer than it is thick.",
         "Check whether this is a wall or a column.");
+
+    public static readonly FindingCode DuplicateGlobalId = new(
+        "duplicate-global-id", Severity.Warning, "Two walls of the model have the same GlobalId.",
+        "Export again with new GlobalIds; until then the later wall is named by its GlobalId and instance number.");
 
     public static readonly FindingCode BodyNotRead = new(
         "body-not-read", Severity.Warning, "The wall's body has a part whose shape can't be read, or whose faces do not close.",

@@ -22,6 +22,7 @@ public sealed class StepFile : IDisposable
         Header = indexer.Header;
         DataSections = indexer.DataSections;
         SignatureStart = indexer.SignatureStart;
+        End = indexer.End;
         foreach (var defect in indexer.Defects)
         {
             _defects[defect.Offset] = defect;
@@ -70,8 +71,24 @@ public sealed class StepFile : IDisposable
     /// <summary>From behind <c>DATA;</c> to the section's <c>ENDSEC</c>.</summary>
     internal ImmutableArray<StepRange> DataSections { get; }
 
+    /// <summary>Whether the file carries a digital signature, which no changed copy can keep.</summary>
+    public bool HasSignature => SignatureStart is not null;
+
+    /// <summary>Behind the <c>ENDSEC;</c> of the last DATA section.</summary>
+    internal long EndOfData
+    {
+        get
+        {
+            var end = DataSections[^1].End;
+            return end + _bytes.From(end).IndexOf((byte)';') + 1;
+        }
+    }
+
     /// <summary>Where a SIGNATURE section starts.</summary>
     internal long? SignatureStart { get; }
+
+    /// <summary>Behind <c>END-ISO-10303-21;</c>; null where it is missing.</summary>
+    internal long? End { get; }
 
     /// <summary>Maps a file into memory and indexes it.</summary>
     public static Outcome<StepFile> Open(string path)

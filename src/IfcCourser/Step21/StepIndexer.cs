@@ -27,6 +27,9 @@ internal sealed class StepIndexer
     /// <summary>From behind <c>DATA;</c> to <c>ENDSEC</c>, in file order.</summary>
     public ImmutableArray<StepRange> DataSections => [.. _dataSections];
 
+    /// <summary>Behind <c>END-ISO-10303-21;</c>; null where it is missing.</summary>
+    public long? End { get; private set; }
+
     /// <summary>Where the SIGNATURE section starts; null where there is none.</summary>
     public long? SignatureStart { get; private set; }
 
@@ -44,32 +47,31 @@ internal sealed class StepIndexer
         while (NextStatement() is { IsEmpty: false } text)
         {
             var name = Keyword(text);
-            if (name is "END-ISO-10303-21")
+            if (name is "SIGNATURE")
             {
+                // Always last: behind the data in older files, behind the end mark since 2016.
+                SignatureStart = _at;
                 break;
             }
 
-            if (name is "SIGNATURE")
-            {
-                SignatureStart = _at;
-            }
-
-            if (!EndStatement(text))
-            {
-                return CutOff();
-            }
-
-            var isClosed = name switch
+            var isClosed = EndStatement(text) && name switch
             {
                 "HEADER" => ReadHeader(),
                 "DATA" => ReadData(),
-                "ANCHOR" or "REFERENCE" or "SIGNATURE" => SkipSection(),
+                "ANCHOR" or "REFERENCE" => SkipSection(),
                 _ => true,
             };
             if (!isClosed)
             {
-                return CutOff();
+                if (End is null)
+                {
+                    return CutOff();
+                }
+
+                break;
             }
+
+            End = name is "END-ISO-10303-21" ? _at : End;
         }
 
         Index.Seal();
