@@ -59,7 +59,7 @@ public static class WallReader
         while (true)
         {
             var all = EncounterFinder.All(walls);
-            var joined = EndSharing.Resolve([.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]);
+            var joined = EndSharing.Resolve(walls, [.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]);
             var settled = RunSettler.Settle(walls, joined);
             var lost = settled.Select((wall, i) => (Wall: wall, Index: i, Reason: WhyLost(wall, reader))).Where(wall => wall.Reason is not null).ToList();
             if (lost.Count == 0)
