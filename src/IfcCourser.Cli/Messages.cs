@@ -1,5 +1,7 @@
 using System.Globalization;
 using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Walls;
 
 namespace IfcCourser.Cli;
 
@@ -78,7 +80,8 @@ internal static class Messages
 
     public static string SeeHelp(string command) => $"See: ifccourser {command}--help";
 
-    public static string DidYouMean(string token, string nearest) => $"there is no \"{token}\". Did you mean {nearest}?";
+    public static string UnknownWord(string token, string? nearest) =>
+        $"\"{token}\" is not understood here." + (nearest is null ? string.Empty : $" Did you mean {nearest}?");
 
     public static Fault UnknownFormat(string name, IEnumerable<string> known) => new(
         "--formats", null, null, $"\"{name}\" is no format", $"Name any of {string.Join(", ", known)}, separated by commas.");
@@ -115,11 +118,46 @@ internal static class Messages
         ? "rules as named; the model is in feet or inches (name another catalog with --catalog)"
         : "rules as named; the model is not in feet or inches (name another catalog with --catalog)";
 
+    /// <summary>Heads of check's columns: where edges are from their lines; + is to the right or up.</summary>
+    public static IReadOnlyList<string> OpeningColumns => ["opening", "state", "left to line", "right to line", "sill to course", "head to course", "least move", "findings"];
+
+    public const string StateOn = "on the module";
+
+    public const string StateCurable = "off, a move cures it";
+
+    public const string StateOff = "off the module";
+
+    public const string StateUncoursed = "not coursed around";
+
+    public static string WallHead(WallIdentity wall) => $"{wall.Name ?? "(no name)"}, {wall.Storey ?? "no storey"}, {wall.GlobalId}";
+
+    public static string Model(ModelFacts model) => $"{model.File}: {model.Schema}, {model.Date}";
+
+    public static string Walls(LayoutTotals totals) => Invariant(
+        $"walls: {totals.Walls}, laid out {totals.Coursed}, not laid out {totals.Walls - totals.Coursed}");
+
+    public static string Blocks(LayoutTotals totals) => Invariant(
+        $"blocks: {totals.Pieces}, whole {totals.FullUnits}, cut {totals.PartUnits}; saw cuts {totals.Cuts}; cores {totals.Cores}; lintels {totals.Lintels}");
+
+    public static string FindingCounts(int errors, int warnings, int notes) => Invariant($"findings: errors {errors}, warnings {warnings}, notes {notes}");
+
+    public static string Counted(string what, int count) => Invariant($"  {what}: {count}");
+
+    public static string Written(string folder) => $"written to {folder}:";
+
+    public static string WrittenFile(string file) => $"  {file}";
+
+    public static string WrittenFiles(string pattern, int count) => Invariant($"  {pattern} ({count} files)");
+
+    public static string Finding(Finding finding) => $"{finding.Severity.ToString().ToLowerInvariant()} {finding.Code.Id}: {finding.Message}";
+
     public static string WritingSheets(int done, int all) => Invariant($"Drawing sheet {done} of {all}");
 
     public static string WritingModel => "Writing the model";
 
     public static string Valid(string path, string kind, string name) => $"{path}: {kind} {name} is valid.";
+
+    public static string BuiltIn(string name) => $"{name} is built in and valid.";
 
     public static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -11,14 +11,18 @@ internal sealed class OutputFolder : IDisposable
 {
     private readonly string _folder;
     private readonly string _staging;
+    private readonly string _input;
+    private readonly bool _isNew;
     private readonly List<string> _files = [];
     private readonly Lock _writing = new();
     private readonly List<PosixSignalRegistration> _signals = [];
 
-    private OutputFolder(string folder, string staging)
+    private OutputFolder(string folder, string staging, string input, bool isNew)
     {
         _folder = folder;
         _staging = staging;
+        _input = Resolved(input);
+        _isNew = isNew;
         foreach (var signal in (PosixSignal[])[PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP])
         {
             _signals.Add(PosixSignalRegistration.Create(signal, Interrupted));
@@ -29,13 +33,16 @@ internal sealed class OutputFolder : IDisposable
     public IReadOnlyList<string> Files => _files;
 
     /// <summary>Makes the folder where it is missing.</summary>
-    public static Outcome<OutputFolder> Open(string folder)
+    /// <param name="folder">Path as the user gave it.</param>
+    /// <param name="input">The file that no output may replace.</param>
+    public static Outcome<OutputFolder> Open(string folder, string input)
     {
         var staging = Path.Combine(folder, FormattableString.Invariant($".ifccourser-{Environment.ProcessId}"));
+        var isNew = !Directory.Exists(folder);
         try
         {
             Directory.CreateDirectory(staging);
-            return new OutputFolder(folder, staging);
+            return new OutputFolder(folder, staging, input, isNew);
         }
         catch (Exception e) when (IsExpected(e))
         {
@@ -46,7 +53,12 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>Writes one file beside its place; null, or why it could not be written.</summary>
     public Fault? Add(string relativePath, Action<Stream> write)
     {
-        var path = Path.Combine(_staging, relativePath);
+        var (path, target) = (Path.Combine(_staging, relativePath), Path.Combine(_folder, relativePath));
+        if (string.Equals(Resolved(target), _input, StringComparison.Ordinal))
+        {
+            return Messages.OverwritesInput(target);
+        }
+
         try
         {
             lock (_writing)
@@ -58,7 +70,7 @@ internal sealed class OutputFolder : IDisposable
         }
         catch (Exception e) when (IsExpected(e))
         {
-            return Messages.NotWritable(Path.Combine(_folder, relativePath), e.Message);
+            return Messages.NotWritable(target, e.Message);
         }
 
         _files.Add(relativePath);
@@ -94,6 +106,9 @@ internal sealed class OutputFolder : IDisposable
         RemoveStaging();
     }
 
+    private static string Resolved(string path) =>
+        File.Exists(path) && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
+
     private static bool IsExpected(Exception e) => e is IOException or UnauthorizedAccessException or NotSupportedException;
 
     private void Interrupted(PosixSignalContext context)
@@ -111,6 +126,10 @@ internal sealed class OutputFolder : IDisposable
         try
         {
             Directory.Delete(_staging, recursive: true);
+            if (_isNew && !Directory.EnumerateFileSystemEntries(_folder).Any())
+            {
+                Directory.Delete(_folder);
+            }
         }
         catch (Exception e) when (IsExpected(e))
         {

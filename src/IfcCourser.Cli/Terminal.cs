@@ -33,6 +33,13 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
     /// <summary>A result that was asked for by name: said even when quiet.</summary>
     public void Data(string text) => Output.WriteLine(text);
 
+    /// <summary>Says why the run ends, and with which status.</summary>
+    public ExitStatus End(Fault fault, ExitStatus status)
+    {
+        Fail(fault);
+        return status;
+    }
+
     public void Fail(Fault fault) => Fail(fault.ToString());
 
     public void Fail(string message)

@@ -96,7 +96,7 @@ internal static class WallJson
     private static void End(Utf8JsonWriter json, Layout layout, WallEnd end)
     {
         json.WriteString("kind", JsonNames.Of(end.Kind));
-        json.Member("with", end.With.Select(index => layout.Walls[index].Identity.GlobalId));
+        json.Member("with", end.With.Select(index => layout.WallIds[index]));
     }
 
     private static void Quantities(Utf8JsonWriter json, WallQuantities quantities)

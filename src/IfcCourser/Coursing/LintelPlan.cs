@@ -60,7 +60,7 @@ internal sealed class LintelPlan
             var head = opening.Placed.Top;
             var first = _lines.Bands.ToList().FindIndex(band => band.Bottom >= head);
             var top = _lines.Outline.HighestWithin(opening.Placed.Left, opening.Placed.Right);
-            if (first >= 0 && _lines.Bands[first].Bottom < top)
+            if (first >= 0 && _lines.Bands[first].Bottom < top && !StandsIn(_lines.Bands[first], opening.Placed))
             {
                 yield return new Bearer(opening, first);
             }
@@ -70,6 +70,10 @@ internal sealed class LintelPlan
             }
         }
     }
+
+    /// <summary>Whether another opening takes the place of an opening's lintel.</summary>
+    private bool StandsIn(CourseBand band, ElevationRect below) =>
+        OpeningsIn(band).Any(other => other.From < below.Right && other.To > below.Left);
 
     /// <summary>Neighbouring openings of one course, joined where the pier between them can't carry two bearings.</summary>
     private IEnumerable<ImmutableArray<Bearer>> Shared(ImmutableArray<Bearer> course)

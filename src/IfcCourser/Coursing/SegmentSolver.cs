@@ -10,6 +10,7 @@ namespace IfcCourser.Coursing;
 /// over every cell of the cut grid. A state is the cell where a piece starts; a step is a piece and the joint after it.
 /// Full units take any joint width within the limits, cut pieces the nominal one. Free cuts of all lengths are one
 /// step each thanks to a sliding minimum, so the work grows with the segment's cells, not with their square.
+/// Not for use by several threads at once.
 /// </summary>
 /// <remarks>
 /// A segment that is no whole number of cells long puts its remainder into the last joint, or, where joints have no
@@ -31,6 +32,8 @@ internal sealed class SegmentSolver
     private readonly ImmutableArray<Length> _partLengths;
     private readonly Length _leastLength;
     private readonly Length _preferredLength;
+    private readonly ImmutableArray<(int Shortest, int Longest, long Weight)> _cutClasses;
+    private readonly Search _search;
 
     public SegmentSolver(LayoutRules rules)
     {
@@ -47,32 +50,41 @@ internal sealed class SegmentSolver
         _jointMin = Cells(catalog.HeadJoint.Min.CeilingTo(_cell));
         _jointMax = Cells(catalog.HeadJoint.Max.FloorTo(_cell));
         _parts = [.. catalog.PartLengths.Select(Cells)];
+        _cutClasses =
+        [
+            (_preferred, _unit - 1, BondWeights.Cut),
+            (_least, _preferred - 1, BondWeights.Cut + BondWeights.Short),
+            (1, _least - 1, BondWeights.Cut + BondWeights.Breach),
+        ];
+        _search = new Search(this);
     }
 
     public SegmentFill Solve(SegmentTask task)
     {
-        var whole = (int)(task.Size / _cell);
-        var rest = task.Size - (_cell * whole);
-        var roomAbove = _joint < _jointMax;
-        var cutTakesRest = rest > Length.Zero && !roomAbove && _joint == _jointMin;
-        var narrows = rest > Length.Zero && !roomAbove && !cutTakesRest;
-        var target = narrows ? whole + 1 : whole;
-        var slide = cutTakesRest ? Length.Zero : narrows ? rest - _cell : rest;
         var single = Single(task);
-        if (target < 2)
+        var grid = GridOf(task.Size);
+        if (grid.Target < 2)
         {
             return single;
         }
 
-        var search = new Search(this, task, target, Length.Abs(slide))
+        _search.Run(task, grid);
+        var (start, cost) = _search.Last();
+        return cost < single.Cost ? new SegmentFill(_search.Pieces(start), cost) : single;
+    }
+
+    private Grid GridOf(Length size)
+    {
+        var whole = (int)(size / _cell);
+        var rest = size - (_cell * whole);
+        if (rest == Length.Zero)
         {
-            Narrowest = slide < Length.Zero ? Math.Min(_joint, _jointMin + 1) : _jointMin,
-            Widest = slide > Length.Zero ? Math.Max(_joint, _jointMax - 1) : _jointMax,
-            LastIsCut = cutTakesRest,
-        };
-        search.Run();
-        var (start, cost) = search.Last();
-        return cost < single.Cost ? new SegmentFill(search.Pieces(start, slide), cost) : single;
+            return new Grid(whole, Length.Zero, _jointMin, _jointMax, LastIsCut: false);
+        }
+
+        return _joint < _jointMax ? new Grid(whole, rest, _jointMin, Math.Max(_joint, _jointMax - 1), LastIsCut: false)
+            : _joint > _jointMin ? new Grid(whole + 1, rest - _cell, Math.Min(_joint, _jointMin + 1), _jointMax, LastIsCut: false)
+            : new Grid(whole, Length.Zero, _jointMin, _jointMax, LastIsCut: true);
     }
 
     private int Cells(Length length) => (int)(length / _cell);
@@ -87,64 +99,37 @@ internal sealed class SegmentSolver
         return new SegmentFill([new Interval(Length.Zero, task.Size)], cost);
     }
 
-    private sealed class Search
+    /// <summary>The dynamic program; its tables are kept for the next segment.</summary>
+    private sealed class Search(SegmentSolver sizes)
     {
-        private readonly SegmentSolver _sizes;
-        private readonly SegmentTask _task;
-        private readonly int _target;
-        private readonly JointCosts _joints;
-        private readonly long[] _cost;
-        private readonly int[] _from;
-        private readonly int[] _jointBefore;
-        private readonly CutWindow[] _cuts;
+        private readonly JointCosts _joints = new();
+        private readonly SlidingMinimum[] _windows = [new(), new(), new()];
+        private long[] _cost = [];
+        private int[] _from = [];
+        private int[] _jointBefore = [];
+        private SegmentTask _task = new(default, 0, 0, []);
+        private Grid _grid;
 
-        public Search(SegmentSolver sizes, SegmentTask task, int target, Length slack)
+        /// <summary>Fills the tables: the cheapest way to each cell where a piece may start.</summary>
+        public void Run(SegmentTask task, Grid grid)
         {
-            _sizes = sizes;
-            _task = task;
-            _target = target;
-            _joints = new JointCosts(task, sizes._cell, target, slack);
-            _cost = new long[target + 1];
-            _from = new int[target + 1];
-            _jointBefore = new int[target + 1];
-            Array.Fill(_cost, Unreachable);
-            _cost[0] = 0;
-            _cuts =
-            [
-                new CutWindow(sizes._preferred, sizes._unit - 1, BondWeights.Cut, target),
-                new CutWindow(sizes._least, sizes._preferred - 1, BondWeights.Cut + BondWeights.Short, target),
-                new CutWindow(1, sizes._least - 1, BondWeights.Cut + BondWeights.Breach, target),
-            ];
-        }
-
-        public required int Narrowest { get; init; }
-
-        public required int Widest { get; init; }
-
-        /// <summary>Whether the last piece is cut off the grid, so that no whole piece may stand there.</summary>
-        public required bool LastIsCut { get; init; }
-
-        public void Run()
-        {
-            for (var start = 1; start < _target; start++)
+            (_task, _grid) = (task, grid);
+            Reset();
+            for (var start = 1; start < grid.Target; start++)
             {
-                Whole(start, _sizes._unit);
-                foreach (var part in _sizes._parts)
+                Whole(start, sizes._unit);
+                foreach (var part in sizes._parts)
                 {
                     Whole(start, part);
                 }
 
-                var end = start - _sizes._joint;
+                var end = start - sizes._joint;
                 if (end > 0)
                 {
-                    var joint = _joints.At(start, _sizes._joint);
-                    foreach (var cut in _cuts)
+                    var joint = _joints.At(start, sizes._joint);
+                    for (var window = 0; window < _windows.Length; window++)
                     {
-                        cut.Advance(end, CostOfCutFrom);
-                        if (cut.Cost < Unreachable)
-                        {
-                            Offer(start, cut.Place, cut.Cost + joint, _sizes._joint);
-                        }
+                        CutInto(start, end, joint, window);
                     }
                 }
             }
@@ -162,54 +147,87 @@ internal sealed class SegmentSolver
                 }
             }
 
-            if (!LastIsCut)
+            if (!_grid.LastIsCut)
             {
-                Consider(_target - _sizes._unit, 0);
-                foreach (var part in _sizes._parts)
+                Consider(_grid.Target - sizes._unit, 0);
+                foreach (var part in sizes._parts)
                 {
-                    Consider(_target - part, 0);
+                    Consider(_grid.Target - part, 0);
                 }
             }
 
-            for (var start = Math.Max(1, _target - _sizes._unit + 1); start < _target; start++)
+            for (var start = Math.Max(1, _grid.Target - sizes._unit + 1); start < _grid.Target; start++)
             {
-                var length = _target - start;
-                var penalty = length < _sizes._least ? BondWeights.Breach : length < _sizes._preferred ? BondWeights.Short : 0;
+                var length = _grid.Target - start;
+                var penalty = length < sizes._least ? BondWeights.Breach : length < sizes._preferred ? BondWeights.Short : 0;
                 Consider(start, BondWeights.Cut + penalty + _task.EndCost);
             }
 
             return best;
         }
 
-        /// <summary>The pieces back from the last one, which slides by <paramref name="slide"/> to the segment's end.</summary>
-        public ImmutableArray<Interval> Pieces(int last, Length slide)
+        /// <summary>The pieces back from the last one, which slides to the segment's end.</summary>
+        public ImmutableArray<Interval> Pieces(int last)
         {
             var pieces = ImmutableArray.CreateBuilder<Interval>();
-            pieces.Add(new Interval((_sizes._cell * last) + slide, _task.Size));
+            pieces.Add(new Interval((sizes._cell * last) + _grid.Slide, _task.Size));
             for (var start = last; start > 0; start = _from[start])
             {
-                pieces.Add(new Interval(_sizes._cell * _from[start], _sizes._cell * (start - _jointBefore[start])));
+                pieces.Add(new Interval(sizes._cell * _from[start], sizes._cell * (start - _jointBefore[start])));
             }
 
             pieces.Reverse();
             return pieces.ToImmutable();
         }
 
+        private void Reset()
+        {
+            var size = _grid.Target + 1;
+            if (_cost.Length < size)
+            {
+                (_cost, _from, _jointBefore) = (new long[size], new int[size], new int[size]);
+            }
+
+            Array.Fill(_cost, Unreachable, 0, size);
+            _cost[0] = 0;
+            _joints.Fill(_task, sizes._cell, _grid.Target, Length.Abs(_grid.Slide));
+            foreach (var window in _windows)
+            {
+                window.Reset(size);
+            }
+        }
+
         /// <summary>A piece that needs no cut, with every joint width allowed after it.</summary>
         private void Whole(int start, int length)
         {
-            for (var joint = Narrowest; joint <= Widest; joint++)
+            for (var joint = _grid.Narrowest; joint <= _grid.Widest; joint++)
             {
                 var from = start - joint - length;
                 if (from >= 0 && _cost[from] < Unreachable)
                 {
-                    var step = Math.Abs(joint - _sizes._joint) * BondWeights.JointStep;
+                    var step = Math.Abs(joint - sizes._joint) * BondWeights.JointStep;
                     Offer(start, from, _cost[from] + step + _joints.At(start, joint), joint);
                 }
             }
         }
 
-        private long CostOfCutFrom(int from) => from == 0 ? _task.StartCost : _cost[from];
+        /// <summary>The cheapest cut piece of a class of lengths that ends at <paramref name="end"/>.</summary>
+        private void CutInto(int start, int end, long joint, int window)
+        {
+            var (shortest, longest, weight) = sizes._cutClasses[window];
+            var minimum = _windows[window];
+            var newest = end - shortest;
+            if (newest >= 0 && longest >= shortest && _cost[newest] < Unreachable)
+            {
+                minimum.Push(newest, newest == 0 ? _task.StartCost : _cost[newest]);
+            }
+
+            minimum.DropBefore(end - longest);
+            if (!minimum.IsEmpty)
+            {
+                Offer(start, minimum.Place, minimum.Value + weight + joint, sizes._joint);
+            }
+        }
 
         private void Offer(int start, int from, long cost, int joint)
         {
@@ -222,23 +240,11 @@ internal sealed class SegmentSolver
         }
     }
 
-    /// <summary>The cheapest start of a cut piece with a length within limits that ends at a moving place.</summary>
-    private sealed class CutWindow(int shortest, int longest, long weight, int capacity)
-    {
-        private readonly SlidingMinimum _minimum = new(capacity + 1);
-
-        public int Place => _minimum.IsEmpty ? 0 : _minimum.Place;
-
-        public long Cost => _minimum.IsEmpty ? Unreachable : _minimum.Value + weight;
-
-        public void Advance(int end, Func<int, long> costOf)
-        {
-            if (longest >= shortest && end - shortest >= 0 && costOf(end - shortest) is < Unreachable and var cost)
-            {
-                _minimum.Push(end - shortest, cost);
-            }
-
-            _minimum.DropBefore(end - longest);
-        }
-    }
+    /// <summary>A segment on the cut grid.</summary>
+    /// <param name="Target">Cells from its start to its end.</param>
+    /// <param name="Slide">What the last joint gets wider or narrower by, so that the last piece ends at the segment's end.</param>
+    /// <param name="Narrowest">Least joint in cells that leaves room for the slide.</param>
+    /// <param name="Widest">Largest joint in cells that leaves room for the slide.</param>
+    /// <param name="LastIsCut">Whether the last piece is cut off the grid, so that no whole piece may stand there.</param>
+    private readonly record struct Grid(int Target, Length Slide, int Narrowest, int Widest, bool LastIsCut);
 }

@@ -1,10 +1,10 @@
 namespace IfcCourser.Coursing;
 
 /// <summary>The least value of a window that slides along an array, in constant time a step; the earliest of equals.</summary>
-internal sealed class SlidingMinimum(int capacity)
+internal sealed class SlidingMinimum
 {
-    private readonly int[] _places = new int[capacity];
-    private readonly long[] _values = new long[capacity];
+    private int[] _places = [];
+    private long[] _values = [];
     private int _head;
     private int _tail;
 
@@ -13,6 +13,17 @@ internal sealed class SlidingMinimum(int capacity)
     public int Place => _places[_head];
 
     public long Value => _values[_head];
+
+    /// <summary>Empties the window for up to <paramref name="pushes"/> values.</summary>
+    public void Reset(int pushes)
+    {
+        (_head, _tail) = (0, 0);
+        if (_places.Length < pushes)
+        {
+            _places = new int[pushes];
+            _values = new long[pushes];
+        }
+    }
 
     public void Push(int place, long value)
     {

@@ -35,10 +35,24 @@ internal sealed class WallBond
 
     public ImmutableArray<LaidCourse> Solve()
     {
-        var up = Improve(Build(Enumerable.Range(0, _shapes.Length)));
-        var down = Improve(Build(Enumerable.Range(0, _shapes.Length).Reverse()));
-        return BondScore.Of(down, _bars, _rules).CompareTo(BondScore.Of(up, _bars, _rules)) < 0 ? [.. down] : [.. up];
+        var fewest = FewestCuts();
+        bool IsBest(BondScore score) => score.Breaches == 0 && score.Cuts == fewest;
+
+        var (up, upScore) = Improve(Build(Enumerable.Range(0, _shapes.Length)), IsBest);
+        if (IsBest(upScore))
+        {
+            return [.. up];
+        }
+
+        var (down, downScore) = Improve(Build(Enumerable.Range(0, _shapes.Length).Reverse()), IsBest);
+        return downScore.CompareTo(upScore) < 0 ? [.. down] : [.. up];
     }
+
+    /// <summary>The cuts that no bond can save: those of each course on its own.</summary>
+    private int FewestCuts() => _shapes
+        .SelectMany(shape => shape.Segments)
+        .SelectMany(segment => Fill(segment, []).Pieces)
+        .Count(piece => piece.Size != _rules.Catalog.UnitLength && !_rules.Catalog.PartLengths.Contains(piece.Size));
 
     private LaidCourse[] Build(IEnumerable<int> order)
     {
@@ -51,10 +65,10 @@ internal sealed class WallBond
         return courses;
     }
 
-    private LaidCourse[] Improve(LaidCourse[] courses)
+    private (LaidCourse[] Courses, BondScore Score) Improve(LaidCourse[] courses, Func<BondScore, bool> isBest)
     {
         var score = BondScore.Of(courses, _bars, _rules);
-        for (var sweep = 0; sweep < Sweeps; sweep++)
+        for (var sweep = 0; sweep < Sweeps && !isBest(score); sweep++)
         {
             var next = (LaidCourse[])courses.Clone();
             for (var i = 0; i < next.Length; i++)
@@ -65,13 +79,13 @@ internal sealed class WallBond
             var better = BondScore.Of(next, _bars, _rules);
             if (better.CompareTo(score) >= 0)
             {
-                return courses;
+                break;
             }
 
             (courses, score) = (next, better);
         }
 
-        return courses;
+        return (courses, score);
     }
 
     private LaidCourse Fill(LaidCourse?[] courses, int i)

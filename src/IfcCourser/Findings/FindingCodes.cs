@@ -54,6 +54,84 @@ public static class FindingCodes
         "not-longer-than-thick", Severity.Warning, "The body is not longer than it is thick.",
         "Check whether this is a wall or a column.");
 
+    public static readonly FindingCode DuplicateGlobalId = new(
+        "duplicate-global-id", Severity.Warning, "Two walls of the model have the same GlobalId.",
+        "Export again with new GlobalIds; until then the later wall is named by its GlobalId and instance number.");
+
+    public static readonly FindingCode BodyNotRead = new(
+        "body-not-read", Severity.Warning, "The wall's body has a part whose shape can't be read, or whose faces do not close.",
+        "Export the wall as an extrusion, a closed brep or a closed tessellation.");
+
+    public static readonly FindingCode MadeOfWalls = new(
+        "made-of-walls", Severity.Note, "The wall is only the sum of other walls of the model, which are laid out themselves.",
+        "Nothing.");
+
+    public static readonly FindingCode CoincidentWall = new(
+        "coincident-wall", Severity.Warning, "The wall stands in the place of another wall; that one is laid out.",
+        "Delete one of the two walls.");
+
+    public static readonly FindingCode NoParallelFaces = new(
+        "no-parallel-faces", Severity.Warning, "The body has no two parallel upright faces: it is curved, round or tapered in plan.",
+        "Split the wall into straight ones, or build it by other means.");
+
+    public static readonly FindingCode FacesNotUpright = new(
+        "faces-not-upright", Severity.Warning, "The faces of the body lean or step so that no layer of one thickness runs through it.",
+        "Model the wall with upright faces, or split it.");
+
+    public static readonly FindingCode OpeningTakesWall = new(
+        "opening-takes-wall", Severity.Warning, "Openings leave nothing of the wall.", "Check the opening, or delete the wall.");
+
+    // How walls stand and meet
+    public static readonly FindingCode BodyInPieces = new(
+        "body-in-pieces", Severity.Warning, "The masonry falls into separate pieces; only the largest is laid out.",
+        "Model each piece as a wall of its own.");
+
+    public static readonly FindingCode BodyBeyondFaces = new(
+        "body-beyond-faces", Severity.Note, "The body reaches beyond the wall's two faces; what stands out is not laid out.",
+        "Model piers and steps in thickness as walls of their own.");
+
+    public static readonly FindingCode BevelledAcross = new(
+        "bevelled-across", Severity.Note, "The top or bottom is bevelled across the thickness; the masonry stops at the lower edge.",
+        "Fill the bevel by other means.");
+
+    public static readonly FindingCode SecondLeaf = new(
+        "second-leaf", Severity.Note, "The wall has more than one masonry layer; one of them is laid out.",
+        "Model each leaf as a wall of its own where both are to be laid out.");
+
+    public static readonly FindingCode WidthNearest = new(
+        "width-nearest", Severity.Warning, "The catalog has no unit of the masonry layer's width; the nearest one is taken.",
+        "Change the layer's thickness to a catalog width, or choose another catalog.");
+
+    public static readonly FindingCode WidthAny = new(
+        "width-any", Severity.Note, "The catalog has no unit of the masonry layer's width; the wall is laid out in its own width.",
+        "Change the layer's thickness to a catalog width, or choose another catalog.");
+
+    public static readonly FindingCode GapClosed = new(
+        "gap-closed", Severity.Note, "Two walls that meet stop short of each other by more than 5 mm; the gap was closed.",
+        "Join the walls in the model.");
+
+    public static readonly FindingCode NearMiss = new(
+        "near-miss", Severity.Warning, "Two walls nearly meet, 20 to 300 mm apart; they are not joined.",
+        "Join the walls in the model, or leave them apart if the gap is meant.");
+
+    public static readonly FindingCode WallsOverlap = new(
+        "walls-overlap", Severity.Warning, "Two walls in line stand in the same place over a part of their runs.",
+        "Trim one of the two walls.");
+
+    public static readonly FindingCode TeeInOpening = new(
+        "tee-in-opening", Severity.Warning, "A wall meets another one where that has an opening.", "Move the wall or the opening.");
+
+    public static readonly FindingCode OpeningMissesWall = new(
+        "opening-misses-wall", Severity.Note, "The opening does not touch the wall's masonry; it is left out.", "Nothing, if that was meant.");
+
+    public static readonly FindingCode OpeningNotRead = new(
+        "opening-not-read", Severity.Warning, "The opening has no body that can be read; it is left out.",
+        "Export the opening with an extruded body.");
+
+    public static readonly FindingCode HoleInBody = new(
+        "hole-in-body", Severity.Note, "The body has a hole that no opening element makes; it is taken as an opening.",
+        "Model the hole as an opening.");
+
     // Coursing
     public static readonly FindingCode OverlapShort = new(
         "overlap-short", Severity.Warning, "Head joints of neighbouring courses are closer than the least overlap.",

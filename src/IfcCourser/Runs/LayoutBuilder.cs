@@ -34,6 +34,7 @@ public static class LayoutBuilder
             Rules = rules,
             Walls = [.. layouts.OfType<WallLayout>()],
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).OrderBy(wall => wall.Identity.StepId)],
+            WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
             Findings = model.Findings,
         };

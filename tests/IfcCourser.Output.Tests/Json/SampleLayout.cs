@@ -20,6 +20,7 @@ internal static class SampleLayout
         Skipped = [
             new SkippedWall(new WallIdentity("2UcKJVh1wiUc0jPM8BIIf8", 20, null, null, null), new Finding(FindingCodes.NoBody, "no body"), null),
             new SkippedWall(new WallIdentity("3UcKJVh1wiUc0jPM8BIIf8", 40, "x", "EG", "t"), new Finding(FindingCodes.NotSelected, "left out"), Body())],
+        WallIds = ["0UcKJVh1wiUc0jPM8BIIf8", "1UcKJVh1wiUc0jPM8BIIf8"],
         Junctions = [new JunctionLayout(
             "J1", JunctionKind.Corner, ["0UcKJVh1wiUc0jPM8BIIf8", "1UcKJVh1wiUc0jPM8BIIf8"], JunctionHow.Bonded, "0UcKJVh1wiUc0jPM8BIIf8",
             "1UcKJVh1wiUc0jPM8BIIf8", [Mm(508)])],

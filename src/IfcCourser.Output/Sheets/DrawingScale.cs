@@ -1,0 +1,21 @@
+using IfcCourser.Units;
+
+namespace IfcCourser.Output.Sheets;
+
+/// <summary>A drawing scale, one to <paramref name="Denominator"/>.</summary>
+/// <param name="Label">As printed in the title block.</param>
+public sealed record DrawingScale(int Denominator, string Label)
+{
+    /// <summary>Largest first. ISO 5455: 1:20, 1:50, 1:100, 1:200; larger ones are for details.</summary>
+    public static ImmutableArray<DrawingScale> Metric { get; } =
+        [new(20, "1:20"), new(50, "1:50"), new(100, "1:100"), new(200, "1:200"), new(500, "1:500")];
+
+    /// <summary>Largest first; common architectural scales.</summary>
+    public static ImmutableArray<DrawingScale> Inch { get; } =
+    [
+        new(16, "3/4\" = 1'-0\""), new(24, "1/2\" = 1'-0\""), new(48, "1/4\" = 1'-0\""), new(96, "1/8\" = 1'-0\""),
+        new(192, "1/16\" = 1'-0\""), new(384, "1/32\" = 1'-0\""),
+    ];
+
+    public static ImmutableArray<DrawingScale> For(UnitSystem units) => units == UnitSystem.Inch ? Inch : Metric;
+}

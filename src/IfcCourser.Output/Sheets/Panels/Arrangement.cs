@@ -1,0 +1,69 @@
+namespace IfcCourser.Output.Sheets.Panels;
+
+/// <summary>Where the view and the panels of a sheet lie.</summary>
+/// <param name="View">Lower left corner of the view, paper millimetres.</param>
+/// <param name="Panels">Placed items of the panels.</param>
+internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<SheetItem> Panels)
+{
+    private const double Inset = 4;
+    private const double Step = Panel.Width + Panel.Gap;
+
+    /// <summary>Lower left corner of the title block.</summary>
+    public Point Title => TitleAt(Paper);
+
+    /// <summary>
+    /// Tries the panels beside the view, over the title block, then in a band under it; null where neither fits.
+    /// </summary>
+    /// <param name="width">Of the view on the paper.</param>
+    /// <param name="height">Of the view on the paper.</param>
+    public static Arrangement? TryFit(PaperSize paper, double width, double height, ImmutableArray<Panel> panels)
+    {
+        var space = paper.Frame.Grown(-Inset);
+        return width > space.Width || height > space.Height
+            ? null
+            : Beside(paper, space, width, height, panels) ?? Below(paper, space, width, height, panels);
+    }
+
+    private static Arrangement? Beside(PaperSize paper, Box space, double width, double height, ImmutableArray<Panel> panels)
+    {
+        var room = space.Width - width;
+        for (var count = 2; count <= (int)(room / Step); count++)
+        {
+            if (Flow(paper, space, space.Top, count, panels) is { } items)
+            {
+                var left = space.Right + Panel.Gap - (count * Step);
+                return new Arrangement(paper, Centred(new Box(space.Left, space.Bottom, left, space.Top), width, height), items);
+            }
+        }
+
+        return null;
+    }
+
+    private static Arrangement? Below(PaperSize paper, Box space, double width, double height, ImmutableArray<Panel> panels)
+    {
+        var top = space.Top - height - Panel.Gap;
+        return top - space.Bottom >= TitleBlockDrawing.Height
+            && Flow(paper, space, top, (int)((space.Width + Panel.Gap) / Step), panels) is { } items
+            ? new Arrangement(paper, new Point(space.Left + ((space.Width - width) / 2), space.Top - height), items)
+            : null;
+    }
+
+    /// <summary>Columns flush with the title block's right edge; the two over it end above it.</summary>
+    private static ImmutableArray<SheetItem>? Flow(PaperSize paper, Box space, double top, int count, ImmutableArray<Panel> panels)
+    {
+        var right = TitleAt(paper).X + TitleBlockDrawing.Width - Inset;
+        var columns = Enumerable.Range(0, count).Select(i =>
+        {
+            var left = right - ((count - i) * Step) + Panel.Gap;
+            var bottom = i >= count - 2 ? TitleAt(paper).Y + TitleBlockDrawing.Height + Panel.Gap : space.Bottom;
+            return new Box(left, bottom, left + Panel.Width, top);
+        });
+        return Columns.Flow(panels, [.. columns]);
+    }
+
+    private static Point TitleAt(PaperSize paper) =>
+        new(paper.Frame.Right - TitleBlockDrawing.Width, paper.Frame.Bottom);
+
+    private static Point Centred(Box room, double width, double height) =>
+        new(room.Left + ((room.Width - width) / 2), room.Bottom + ((room.Height - height) / 2));
+}

@@ -1,0 +1,55 @@
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Walls;
+
+namespace IfcCourser.Output.Sheets.Panels;
+
+/// <summary>What a mason must know of this wall that no line of the elevation says.</summary>
+internal static class WallNotes
+{
+    public static IEnumerable<string> Of(WallFacts facts)
+    {
+        var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
+        yield return SheetText.Units(facts.Text.Units);
+        yield return SheetText.Viewer;
+        yield return SheetText.Blocks(catalog, facts.Text, wall.Frame.Thickness);
+        yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
+        yield return SheetText.Drift(catalog, facts.Text);
+        yield return SheetText.Quantities(wall.Quantities);
+        foreach (var course in wall.Courses.Where(course => course.Kind is CourseKind.Rip or CourseKind.BondBeam))
+        {
+            yield return SheetText.SpecialCourse(course, facts.Text);
+        }
+
+        foreach (var (opening, tag) in wall.Openings.Zip(facts.Tags).Where(pair => pair.First.Placed != pair.First.Design))
+        {
+            yield return SheetText.Moved(tag, opening, facts.Text);
+        }
+
+        foreach (var note in Junctions(facts).Concat(wall.BondBeams.Select(SheetText.Beam)))
+        {
+            yield return note;
+        }
+
+        foreach (var embed in wall.Embeds)
+        {
+            yield return SheetText.EmbedNote(embed, facts.Text, wall.LevelLine);
+        }
+
+        foreach (var finding in wall.Findings.Where(finding => finding.Code != FindingCodes.OpeningMoved))
+        {
+            yield return finding.Message;
+        }
+    }
+
+    private static IEnumerable<string> Junctions(WallFacts facts)
+    {
+        var own = facts.Wall.Identity.GlobalId;
+        var nameOf = facts.Layout.Walls.ToLookup(wall => wall.Identity.GlobalId, wall => wall.Identity.Name, StringComparer.Ordinal);
+        return facts.Layout.Junctions.Where(junction => junction.Walls.Contains(own, StringComparer.Ordinal)).Select(junction =>
+        {
+            var others = junction.Walls.Where(id => id != own).Select(id => nameOf[id].FirstOrDefault() ?? id);
+            return SheetText.Junction(junction, string.Join(", ", others), own, facts.Text, facts.Wall.LevelLine);
+        });
+    }
+}

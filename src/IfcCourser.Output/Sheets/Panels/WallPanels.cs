@@ -1,0 +1,62 @@
+using System.Globalization;
+using IfcCourser.Output.Sheets.Walls;
+
+namespace IfcCourser.Output.Sheets.Panels;
+
+/// <summary>What stands beside the elevation: what is not a full block, openings, lintels, bars, key plan, legend, notes, cautions.</summary>
+internal static class WallPanels
+{
+    public static ImmutableArray<Panel> Of(WallFacts facts)
+    {
+        Panel[] panels =
+        [
+            Pieces(facts), OpeningTable(facts), Lintels(facts), Bars(facts), KeyPlan.Of(facts), Legend.Of(facts),
+            WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+        ];
+        return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
+    }
+
+    private static Panel Pieces(WallFacts facts) => Table.Of(
+        SheetText.PieceTable,
+        [("Mark", 11), ("Product", 27), ("Length", 17), ("Height", 15), ("Cut", 10), ("No", 8)],
+        facts.Schedule.Rows.Select(row => ImmutableArray.Create(
+            row.Mark,
+            row.Example.Product,
+            PieceShape.OtherEdge(row.Example) is { } other
+                ? facts.Text.Piece(row.Example.Length) + "/" + facts.Text.Piece(other)
+                : facts.Text.Piece(row.Example.Length),
+            facts.Text.Piece(row.Example.Height),
+            SheetText.CutCode(row.Example),
+            Number(row.Count))));
+
+    private static Panel OpeningTable(WallFacts facts) => Table.Of(
+        SheetText.OpeningTable,
+        [("Tag", 8), ("Name", 22), ("Left", 19), ("Sill", 20), ("Head", 19)],
+        facts.Wall.Openings.Zip(facts.Tags, (opening, tag) => ImmutableArray.Create(
+            tag,
+            opening.Opening.Name ?? SheetText.OpeningKindName(opening.Opening.Kind),
+            facts.Text.Dimension(opening.Placed.Left),
+            facts.Text.Height(opening.Placed.Bottom - facts.Wall.LevelLine),
+            facts.Text.Height(opening.Placed.Top - facts.Wall.LevelLine))));
+
+    private static Panel Lintels(WallFacts facts) => Table.Of(
+        SheetText.LintelTable,
+        [("Tag", 12), ("Product", 30), ("Length", 18), ("Bearing l/r", 28)],
+        facts.Wall.Lintels.Select(lintel => ImmutableArray.Create(
+            lintel.Id,
+            lintel.Product,
+            facts.Text.Piece(lintel.To - lintel.From),
+            facts.Text.Piece(lintel.BearingLeft) + "/" + facts.Text.Piece(lintel.BearingRight))));
+
+    private static Panel Bars(WallFacts facts) => Table.Of(
+        SheetText.BarTable,
+        [("Tag", 10), ("Bar", 14), ("At", 20), ("Play -/+", 26), ("Why", 18)],
+        facts.Wall.Cores.Select(core => ImmutableArray.Create(
+            core.Id,
+            core.Bar,
+            facts.Text.Dimension(core.At),
+            facts.Text.Piece(core.PlayMinus) + "/" + facts.Text.Piece(core.PlayPlus),
+            string.Join(' ', core.Why))));
+
+    private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,29 @@
+using IfcCourser.Units;
+
+namespace IfcCourser.Output.Sheets;
+
+/// <summary>A sheet size, landscape, trimmed, in millimetres.</summary>
+public sealed record PaperSize(string Name, double Width, double Height)
+{
+    /// <summary>Left edge of the frame: filing margin of ISO 5457.</summary>
+    public const double FilingMargin = 20;
+
+    /// <summary>Other edges of the frame.</summary>
+    public const double Margin = 10;
+
+    /// <summary>ISO 216, smallest first.</summary>
+    public static ImmutableArray<PaperSize> Iso { get; } =
+        [new("A3", 420, 297), new("A2", 594, 420), new("A1", 841, 594), new("A0", 1189, 841)];
+
+    /// <summary>US architectural sizes (12 x 18 in to 36 x 48 in), smallest first.</summary>
+    public static ImmutableArray<PaperSize> Arch { get; } =
+    [
+        new("ARCH B", 18 * 25.4, 12 * 25.4), new("ARCH C", 24 * 25.4, 18 * 25.4), new("ARCH D", 36 * 25.4, 24 * 25.4),
+        new("ARCH E", 48 * 25.4, 36 * 25.4),
+    ];
+
+    /// <summary>The drawing space inside the frame.</summary>
+    public Box Frame => new(FilingMargin, Margin, Width - Margin, Height - Margin);
+
+    public static ImmutableArray<PaperSize> For(UnitSystem units) => units == UnitSystem.Inch ? Arch : Iso;
+}

@@ -1,0 +1,195 @@
+using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+using static System.FormattableString;
+
+namespace IfcCourser.Output.Sheets;
+
+/// <summary>Every word that a sheet prints.</summary>
+public static class SheetText
+{
+    public const string UnnamedWall = "Wall without a name";
+    public const string AboveLevelLine = "from level line";
+    public const string AboveSlab = "from base";
+    public const string OpeningHeights = "edges, from level line";
+    public const string PieceTable = "Not a full block";
+    public const string OpeningTable = "Openings (masonry)";
+    public const string LintelTable = "Lintels";
+    public const string BarTable = "Bars, from A to centre";
+    public const string KeyPlan = "Key plan, not to scale";
+    public const string Legend = "How to read it";
+    public const string Notes = "Notes";
+    public const string Cautions = "Cautions";
+    public const string LegendWhole = "whole block";
+    public const string LegendCut = "sawn: number = length, h = height";
+    public const string LegendPart = "bought shorter, not sawn";
+    public const string LegendLintel = "lintel or beam";
+    public const string LegendCore = "bar and core: keep joints clear";
+    public const string LegendDesigned = "opening where it was designed";
+    public const string LegendLevel = "level line: top of course 1";
+    public const string LegendModule = "module line, at the edges only";
+    public const string Creator = "IfcCourser";
+    public const string DocumentType = "Wall sheet";
+    public const string Status = "For review";
+    public const string Viewer = "Seen from the arrow in the key plan. Lay from A (left) to B (right).";
+
+    public const string ElevationView = "Elevation";
+
+    /// <summary>Standing cautions of the project; the reasons and sources are in its documents.</summary>
+    public static readonly ImmutableArray<string> CautionTexts =
+    [
+        "This sheet is a layout aid, not a structural design. A licensed engineer and the local code and building officials "
+            + "must confirm bars, spacings, lintels, bearings, anchors and cut pieces before work starts.",
+        "Bars drilled and bonded into the slab, new or as replacement, need the engineer's approval; look for tendons and services first.",
+        "Sawing and drilling blocks makes respirable silica dust: cut wet or with extraction, and wear respiratory protection.",
+        "An unfinished wall can be blown over: brace it, reinforced or not, and keep people out of its fall zone until it is held.",
+        "Check the weight of blocks as delivered, damp, before lifting by hand. Keep walls covered against rain and frost.",
+    ];
+
+    /// <summary>Unique by its number; without the characters that layouts and files must not have in their names.</summary>
+    public static string SheetName(int number, string wall)
+    {
+        var allowed = wall.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : ' ').ToArray();
+        var words = new string(allowed).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var name = string.Join(' ', words);
+        return Invariant($"W{number:000} {(name.Length <= 60 ? name : name[..60])}").TrimEnd();
+    }
+
+    public static char OpeningLetter(OpeningKind kind) => kind switch
+    {
+        OpeningKind.Door => 'D',
+        OpeningKind.Window => 'W',
+        OpeningKind.Recess => 'R',
+        OpeningKind.Drilled => 'H',
+        _ => 'V',
+    };
+
+    public static string OpeningKindName(OpeningKind kind) => kind switch
+    {
+        OpeningKind.Door => "door",
+        OpeningKind.Window => "window",
+        OpeningKind.Recess => "recess",
+        OpeningKind.Drilled => "hole, drilled",
+        _ => "opening",
+    };
+
+    public static string Size(SheetLengths text, ElevationRect rect) => $"{text.Dimension(rect.Width)} x {text.Dimension(rect.Height)}";
+
+    /// <summary>How a piece is made, in full words joined by +; the value of the CUT attribute.</summary>
+    public static string Cut(Piece piece)
+    {
+        var words = new[] { (Cuts.Length, "length"), (Cuts.Height, "height"), (Cuts.Rake, "rake"), (Cuts.Notch, "notch") };
+        return piece.Cut == Cuts.None
+            ? "none"
+            : string.Join('+', words.Where(word => piece.Cut.HasFlag(word.Item1)).Select(word => word.Item2));
+    }
+
+    /// <summary>The same in letters, for a narrow column: L length, H height, R rake, N notch; a dash where bought so.</summary>
+    public static string CutCode(Piece piece)
+    {
+        var letters = new[] { (Cuts.Length, 'L'), (Cuts.Height, 'H'), (Cuts.Rake, 'R'), (Cuts.Notch, 'N') };
+        return piece.Cut == Cuts.None
+            ? "-"
+            : string.Concat(letters.Where(letter => piece.Cut.HasFlag(letter.Item1)).Select(letter => letter.Item2));
+    }
+
+    /// <summary>The length a piece is sawn to; its height where only that is sawn; the mark where its shape needs the table.</summary>
+    public static string CutLabel(Piece piece, string mark, SheetLengths text)
+    {
+        if (piece.Cut.HasFlag(Cuts.Rake) || piece.Cut is Cuts.None or Cuts.Notch)
+        {
+            return mark;
+        }
+
+        var height = "h" + text.Piece(piece.Height);
+        return !piece.Cut.HasFlag(Cuts.Length) ? height
+            : piece.Cut.HasFlag(Cuts.Height) ? $"{text.Piece(piece.Length)} {height}"
+            : text.Piece(piece.Length);
+    }
+
+    public static string LintelLabel(Lintel lintel, SheetLengths text) => $"{lintel.Id}  {text.Dimension(lintel.To - lintel.From)}";
+
+    public static string Strip(int course, ImmutableArray<int> repeats)
+    {
+        var name = course % 2 == 1 ? "odd" : "even";
+        return repeats.IsEmpty
+            ? Invariant($"Course {course} ({name}), plan; starts of blocks from A; no other course repeats it")
+            : Invariant($"Course {course} ({name}), plan; starts of blocks from A; repeat in {string.Join(", ", repeats)}");
+    }
+
+    public static string Units(UnitSystem units) => units == UnitSystem.Inch
+        ? "Dimensions in feet and inches, from A (left end); lengths of pieces in inches."
+        : "Dimensions in millimetres, from A (left end).";
+
+    public static string Blocks(Catalog catalog, SheetLengths text, Length thickness) =>
+        $"Blocks {text.Piece(catalog.UnitLength)} x {text.Piece(catalog.UnitHeight)} x {text.WithUnit(thickness)} ({catalog.Name}); "
+        + $"head joints {text.WithUnit(catalog.HeadJoint.Nominal)}, bed joints {text.WithUnit(catalog.BedJoint.Nominal)}.";
+
+    public static string Bed(Catalog catalog, SheetLengths text, Length bed) =>
+        $"Levelling bed {text.WithUnit(bed)} as drawn; allowed {text.Piece(catalog.LevellingBed.Min)} to {text.WithUnit(catalog.LevellingBed.Max)}.";
+
+    public static string Drift(Catalog catalog, SheetLengths text)
+    {
+        var assumed = $"Heights assume bed joints of {text.WithUnit(catalog.BedJoint.Nominal)}";
+        var over = catalog.BedJoint.Max - catalog.BedJoint.Nominal;
+        var under = catalog.BedJoint.Nominal - catalog.BedJoint.Min;
+        return over > Length.Zero
+            ? $"{assumed}; joints of {text.WithUnit(catalog.BedJoint.Max)} raise each course by another {text.WithUnit(over)}."
+            : under > Length.Zero
+                ? $"{assumed}; joints of {text.WithUnit(catalog.BedJoint.Min)} lower each course by another {text.WithUnit(under)}."
+                : assumed + ".";
+    }
+
+    public static string Quantities(WallQuantities quantities) => Invariant(
+        $"{quantities.FullUnits} pieces laid uncut, {quantities.PartUnits} sawn; net area {quantities.NetArea:0.00} m2.");
+
+    public static string SpecialCourse(Course course, SheetLengths text) => course.Kind == CourseKind.Rip
+        ? Invariant($"Course {course.Number} is ripped to {text.WithUnit(course.Top - course.Bottom)}.")
+        : Invariant($"Course {course.Number} is a bond beam of trough units.");
+
+    public static string Moved(string tag, OpeningLayout opening, SheetLengths text)
+    {
+        var (along, up) = (opening.Placed.Left - opening.Design.Left, opening.Placed.Bottom - opening.Design.Bottom);
+        var wider = opening.Placed.Width - opening.Design.Width;
+        var parts = new[]
+        {
+            (along, along > Length.Zero ? "to the right" : "to the left"), (up, up > Length.Zero ? "up" : "down"), (wider, "wider"),
+            (opening.Placed.Height - opening.Design.Height, "higher"),
+        };
+        var words = parts.Where(part => part.Item1 != Length.Zero).Select(part => $"{text.WithUnit(Length.Abs(part.Item1))} {part.Item2}");
+        return $"{tag} is laid out {string.Join(", ", words)} of its design; awaits the designer's consent.";
+    }
+
+    public static string Junction(JunctionLayout junction, string others, string own, SheetLengths text, Length levelLine)
+    {
+        var kind = junction.Kind switch
+        {
+            JunctionKind.Corner => "Corner",
+            JunctionKind.Tee => "Tee",
+            JunctionKind.Cross => "Crossing",
+            _ => "Continued",
+        };
+        var how = junction.How switch
+        {
+            JunctionHow.Bonded => "bonded: this wall runs through in " + Through(junction, own),
+            JunctionHow.Tied => "tied at " + string.Join(", ", junction.Ties.Select(z => text.Height(z - levelLine))),
+            _ => "butted",
+        };
+        return $"{kind} with {others}, {how}.";
+    }
+
+    public static string Beam(BondBeam beam) => $"Bond beam {beam.Id}: {beam.Bars}.";
+
+    public static string EmbedNote(Embed embed, SheetLengths text, Length levelLine) =>
+        $"{embed.Kind} at {text.Dimension(embed.At)}, {text.Height(embed.Z - levelLine)}, given by others: {embed.Note}";
+
+    private static string Through(JunctionLayout junction, string own) => (junction.ThroughOdd == own, junction.ThroughEven == own) switch
+    {
+        (true, true) => "all courses",
+        (true, false) => "odd courses",
+        (false, true) => "even courses",
+        _ => "no course",
+    };
+}

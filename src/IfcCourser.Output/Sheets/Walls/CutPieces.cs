@@ -1,0 +1,130 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Output.Sheets.Walls;
+
+/// <summary>
+/// Pieces that are sawn: hatched, their length the largest text of the view, standing upright where the piece is narrow.
+/// A piece too small for its text takes it on a leader into a whole block beside it; failing that its mark alone.
+/// </summary>
+internal static class CutPieces
+{
+    private const double Large = 3.5;
+    private const double Small = 2.5;
+    private static readonly ImmutableArray<double> _shares = [0.5, 0.35, 0.65, 0.25, 0.75];
+    private static readonly ImmutableArray<double> _heights = [Large, Small];
+    private static readonly ImmutableArray<double> _turns = [90, 0];
+
+    public static void Draw(Canvas canvas, WallFacts facts)
+    {
+        var pieces = facts.Wall.Courses.SelectMany(course => course.Pieces).Where(piece => !PieceBlock.IsWhole(piece)).ToArray();
+        var inside = pieces.Select(piece => Label(canvas, facts, piece)).ToArray();
+        foreach (var (piece, label) in pieces.Zip(inside))
+        {
+            if (piece.Cut != Cuts.None)
+            {
+                Hatch(canvas, piece, label);
+            }
+        }
+
+        foreach (var (piece, _) in pieces.Zip(inside).Where(pair => pair.Second is null && pair.First.Cut != Cuts.None))
+        {
+            Outside(canvas, facts, piece);
+        }
+    }
+
+    /// <summary>The label's box, once written, or null where it found no room.</summary>
+    private static Box? Label(Canvas canvas, WallFacts facts, Piece piece)
+    {
+        var corners = CornersOf(piece);
+        var text = SheetText.CutLabel(piece, facts.Schedule.MarkOf(piece), facts.Text);
+        return Candidates(piece, text).FirstOrDefault(candidate => Fits(canvas, corners, candidate)) is { } chosen
+            ? Write(canvas, chosen)
+            : null;
+    }
+
+    private static IEnumerable<TextItem> Candidates(Piece piece, string text) =>
+        from height in _heights
+        from degrees in _turns
+        from share in _shares
+        let at = new Point(piece.From.Mm + (share * piece.Length.Mm), MiddleOf(piece, share))
+        select new TextItem(Pen.CutLength, at, text, height, TextAnchor.Middle, degrees);
+
+    /// <summary>Half way up: under a slope half way to it.</summary>
+    private static double MiddleOf(Piece piece, double share)
+    {
+        var (low, high) = Polygon.Column(CornersOf(piece), piece.From.Mm + (share * piece.Length.Mm));
+        return (low + high) / 2;
+    }
+
+    private static bool Fits(Canvas canvas, ImmutableArray<Point> corners, TextItem text)
+    {
+        var box = ItemBox.Of(text, canvas.PerPaper).Grown(0.3 * canvas.PerPaper);
+        return Polygon.Contains(corners, box) && canvas.IsFree(box);
+    }
+
+    private static Box Write(Canvas canvas, TextItem text)
+    {
+        canvas.Write(text);
+        return ItemBox.Of(text, canvas.PerPaper);
+    }
+
+    private static void Hatch(Canvas canvas, Piece piece, Box? label)
+    {
+        ImmutableArray<ImmutableArray<Point>> loops = [CornersOf(piece)];
+        if (label is { } box)
+        {
+            loops = loops.Add(box.Grown(0.2 * canvas.PerPaper).Corners());
+        }
+
+        canvas.Add(new HatchItem(Pen.CutHatch, loops, HatchKind.Cut));
+    }
+
+    /// <summary>In a whole block of the same course, as near as there is room; else the mark alone inside the piece.</summary>
+    private static void Outside(Canvas canvas, WallFacts facts, Piece piece)
+    {
+        var mm = canvas.PerPaper;
+        var text = SheetText.CutLabel(piece, facts.Schedule.MarkOf(piece), facts.Text);
+        var middle = new Point((piece.From.Mm + piece.To.Mm) / 2, (piece.Bottom.Mm + piece.Top.Mm) / 2);
+        var hosts = facts.Wall.Courses.SelectMany(course => course.Pieces)
+            .Where(host => PieceBlock.IsWhole(host) && host.Bottom == piece.Bottom)
+            .OrderBy(host => Math.Abs(((host.From.Mm + host.To.Mm) / 2) - middle.X))
+            .Take(2);
+        foreach (var host in hosts)
+        {
+            var label = Candidates(host, text).Where(item => item.Degrees == 0 || item.Height < Large)
+                .OrderBy(item => Math.Abs(item.At.X - middle.X))
+                .FirstOrDefault(item => Fits(canvas, CornersOf(host), item) && canvas.IsFree(LeaderTo(item, middle, mm)));
+            if (label is not null)
+            {
+                var leader = LeaderTo(label, middle, mm);
+                var (from, to) = (leader.Left, leader.Right);
+                canvas.Write(label);
+                canvas.Take(leader);
+                canvas.Add(new LineItem(Pen.Dimension, new Point(from, middle.Y), new Point(to, middle.Y)));
+                canvas.Add(ArcItem.Circle(Pen.Dimension, middle, 0.4 * mm));
+                return;
+            }
+        }
+
+        var mark = new TextItem(Pen.CutLength, middle, facts.Schedule.MarkOf(piece), Small, TextAnchor.Middle);
+        if (canvas.IsFree(ItemBox.Of(mark, mm)))
+        {
+            canvas.Write(mark);
+        }
+    }
+
+    /// <summary>A level line from the piece's middle to the near side of its text, as a thin box.</summary>
+    private static Box LeaderTo(TextItem label, Point middle, double mm)
+    {
+        var box = ItemBox.Of(label, mm).Grown(0.3 * mm);
+        return label.At.X < middle.X
+            ? new Box(box.Right, middle.Y - (0.3 * mm), middle.X, middle.Y + (0.3 * mm))
+            : new Box(middle.X, middle.Y - (0.3 * mm), box.Left, middle.Y + (0.3 * mm));
+    }
+
+    private static ImmutableArray<Point> CornersOf(Piece piece)
+    {
+        var at = new Point(piece.From.Mm, piece.Bottom.Mm);
+        return [.. PieceShape.CornersOf(piece).Select(corner => corner + at)];
+    }
+}

@@ -1,0 +1,78 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Output.Sheets.Walls;
+
+/// <summary>What carries: lintels with their bearings dimensioned inside them, so that no joint is crossed, and bond beams.</summary>
+internal static class Lintels
+{
+    private const double TextHeight = 2.5;
+
+    public static void Draw(Canvas canvas, WallFacts facts)
+    {
+        foreach (var beam in facts.Wall.BondBeams)
+        {
+            canvas.Add(PolylineItem.Rectangle(Pen.Lintel, new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm)));
+        }
+
+        foreach (var lintel in facts.Wall.Lintels)
+        {
+            Draw(canvas, facts, lintel);
+        }
+    }
+
+    private static void Draw(Canvas canvas, WallFacts facts, Lintel lintel)
+    {
+        var mm = canvas.PerPaper;
+        var box = new Box(lintel.From.Mm, lintel.Bottom.Mm, lintel.To.Mm, lintel.Top.Mm);
+        var label = Label(facts, lintel, box, mm);
+        var bearings = Bearings(facts, lintel, mm).ToArray();
+        var free = bearings.Select(bearing => ItemBox.Of(bearing, mm)).Append(ItemBox.Of(label, mm)).ToArray();
+        var holes = free.Select(hole => hole.Grown(0.4 * mm).Corners());
+        canvas.Add(new HatchItem(Pen.LintelHatch, [box.Corners(), .. holes], HatchKind.Carries));
+        canvas.Add(PolylineItem.Rectangle(Pen.Lintel, box));
+        canvas.AddRange(bearings);
+        canvas.Write(label);
+        canvas.Take(box);
+    }
+
+    /// <summary>Tag and length where there is room for both between the bearings, else the tag.</summary>
+    private static TextItem Label(WallFacts facts, Lintel lintel, Box box, double mm)
+    {
+        var room = (box.Width - lintel.BearingLeft.Mm - lintel.BearingRight.Mm) / mm;
+        var full = SheetText.LintelLabel(lintel, facts.Text);
+        var text = TextMetrics.Width(full, TextHeight) <= room - 2 ? full : lintel.Id;
+        var middle = new Point((box.Left + lintel.BearingLeft.Mm + box.Right - lintel.BearingRight.Mm) / 2, box.Middle.Y);
+        return new TextItem(Pen.Text, middle, text, TextHeight, TextAnchor.Middle);
+    }
+
+    /// <summary>Left out where the paper has no room for the numbers: the lintel table has them too.</summary>
+    private static IEnumerable<DimensionItem> Bearings(WallFacts facts, Lintel lintel, double mm)
+    {
+        if (lintel.Bottom.Mm + (8 * mm) > lintel.Top.Mm)
+        {
+            yield break;
+        }
+
+        foreach (var (from, to) in new[] { (lintel.From, lintel.From + lintel.BearingLeft), (lintel.To - lintel.BearingRight, lintel.To) })
+        {
+            var text = facts.Text.Dimension(to - from);
+            if (TextMetrics.Width(text, DimensionItem.TextHeight) > ((to - from).Mm / mm) - 0.8)
+            {
+                continue;
+            }
+
+            var line = lintel.Bottom.Mm + (2.6 * mm);
+            yield return new DimensionItem(
+                DimensionKind.Single,
+                DimensionAxis.Horizontal,
+                new Point(from.Mm, line),
+                new Point(to.Mm, line),
+                line,
+                from.Mm,
+                new Point((from.Mm + to.Mm) / 2, line + (2.4 * mm)),
+                0,
+                string.Empty,
+                text);
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using IfcCourser.Geometry;
+
+namespace IfcCourser.Output.Sheets.Walls;
+
+/// <summary>Openings: heavy edge, inside nothing but tag and masonry size; where one moved, its designed place dashed.</summary>
+internal static class Openings
+{
+    private const double TagHeight = 3.5;
+    private const double SizeHeight = 2.5;
+
+    public static void Draw(Canvas canvas, WallFacts facts)
+    {
+        foreach (var (opening, tag) in facts.Wall.Openings.Zip(facts.Tags))
+        {
+            var placed = BoxOf(opening.Placed);
+            canvas.Add(PolylineItem.Rectangle(opening.Interrupts ? Pen.OuterEdge : Pen.BuiltIn, placed));
+            if (opening.Placed != opening.Design)
+            {
+                Designed(canvas, BoxOf(opening.Design));
+            }
+
+            if (opening.Interrupts && opening.Opening.Outline is { } outline)
+            {
+                var points = outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToImmutableArray();
+                canvas.Add(new PolylineItem(Pen.DesignedJamb, points, PathEnd.Closed));
+            }
+
+            Label(canvas, placed, tag, SheetText.Size(facts.Text, opening.Placed));
+        }
+    }
+
+    public static Box BoxOf(ElevationRect rect) => new(rect.Left.Mm, rect.Bottom.Mm, rect.Right.Mm, rect.Top.Mm);
+
+    private static void Designed(Canvas canvas, Box box)
+    {
+        canvas.Add(PolylineItem.Rectangle(Pen.DesignedJamb, box));
+        var margin = 0.5 * canvas.PerPaper;
+        canvas.Take(new Box(box.Left, box.Bottom, box.Left, box.Top).Grown(margin));
+        canvas.Take(new Box(box.Right, box.Bottom, box.Right, box.Top).Grown(margin));
+    }
+
+    /// <summary>Tag over size, lying or, in a narrow opening, standing; the tag alone where the size does not fit.</summary>
+    private static void Label(Canvas canvas, Box opening, string tag, string size)
+    {
+        var mm = canvas.PerPaper;
+        var gap = new Point(0, 3 * mm);
+        var lying = new[] { Item(opening.Middle + gap, tag, TagHeight, 0), Item(opening.Middle - gap, size, SizeHeight, 0) };
+        var aside = new Point(3 * mm, 0);
+        var standing = new[] { Item(opening.Middle - aside, tag, TagHeight, 90), Item(opening.Middle + aside, size, SizeHeight, 90) };
+        var alone = new[] { Item(opening.Middle, tag, SizeHeight, 0) };
+        var chosen = new[] { lying, standing }.FirstOrDefault(texts => texts.All(text =>
+            opening.Contains(ItemBox.Of(text, mm)) && canvas.IsFree(ItemBox.Of(text, mm)))) ?? alone;
+        foreach (var text in chosen)
+        {
+            canvas.Write(text);
+        }
+
+        canvas.Take(opening);
+    }
+
+    private static TextItem Item(Point at, string text, double height, double degrees) =>
+        new(Pen.Text, at, text, height, TextAnchor.Middle, degrees);
+}

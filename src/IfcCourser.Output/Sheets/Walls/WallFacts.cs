@@ -1,0 +1,54 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Output.Sheets.Walls;
+
+/// <summary>A wall with what its sheet calls things: sheet number, tags of openings, marks of pieces, the unit of its numbers.</summary>
+internal sealed class WallFacts
+{
+    public WallFacts(Layout layout, WallLayout wall)
+    {
+        Layout = layout;
+        Wall = wall;
+        Text = new SheetLengths(layout.Rules.Catalog.Units);
+        Schedule = PieceSchedule.Of(wall);
+        Tags = TagOpenings(wall.Openings);
+        Number = layout.Walls.IndexOf(wall) + 1;
+    }
+
+    public Layout Layout { get; }
+
+    public WallLayout Wall { get; }
+
+    public SheetLengths Text { get; }
+
+    public PieceSchedule Schedule { get; }
+
+    /// <summary>One for each opening of the wall, in its order: D1, W1, W2.</summary>
+    public ImmutableArray<string> Tags { get; }
+
+    /// <summary>The wall's place among the coursed walls, from 1.</summary>
+    public int Number { get; }
+
+    public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
+
+    public double Left => Wall.Outline.Min(p => p.S.Mm);
+
+    public double Right => Wall.Outline.Max(p => p.S.Mm);
+
+    public double Bottom => Wall.Outline.Min(p => p.Z.Mm);
+
+    public double Top => Wall.Outline.Max(p => p.Z.Mm);
+
+    public double LevelLine => Wall.LevelLine.Mm;
+
+    private static ImmutableArray<string> TagOpenings(ImmutableArray<OpeningLayout> openings)
+    {
+        var counts = new Dictionary<char, int>();
+        return [.. openings.Select(opening =>
+        {
+            var letter = SheetText.OpeningLetter(opening.Opening.Kind);
+            counts[letter] = counts.GetValueOrDefault(letter) + 1;
+            return FormattableString.Invariant($"{letter}{counts[letter]}");
+        })];
+    }
+}

@@ -1,0 +1,26 @@
+using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Svg;
+using IfcCourser.Output.Tests.Support;
+
+namespace IfcCourser.Output.Tests.Sheets;
+
+public static class WallSheetTests
+{
+    [Fact]
+    public static void Scratch()
+    {
+        foreach (var layout in new[] { Samples.Metric, Samples.Inch })
+        {
+            foreach (var wall in layout.Walls)
+            {
+                var sheet = WallSheet.Compose(layout, wall);
+                Assert.NotEmpty(sheet.Views);
+                if (Environment.GetEnvironmentVariable("SHEETS_OUT") is { } folder)
+                {
+                    using var stream = File.Create(Path.Combine(folder, layout.Rules.Catalog.Name + " " + sheet.Name + ".svg"));
+                    SvgWriter.Write(sheet, stream);
+                }
+            }
+        }
+    }
+}
