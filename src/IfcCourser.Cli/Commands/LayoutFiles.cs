@@ -59,15 +59,18 @@ internal static class LayoutFiles
         return null;
     }
 
-    /// <summary>A number that makes it unique, and the letters, digits, - and _ of the wall's name.</summary>
+    /// <summary>A number that makes it unique, and what file systems take of the wall's name: runs of letters, digits and _ joined by -.</summary>
     private static string FileName(int number, int count, string? name)
     {
         const int LongestName = 40;
-        var digits = count.ToString(CultureInfo.InvariantCulture).Length;
-        var text = new StringBuilder(number.ToString(CultureInfo.InvariantCulture).PadLeft(Math.Max(3, digits), '0'));
+        var digits = Math.Max(3, count.ToString(CultureInfo.InvariantCulture).Length);
+        var text = new StringBuilder(number.ToString(CultureInfo.InvariantCulture).PadLeft(digits, '0'));
+        var isApart = true;
         foreach (var rune in (name ?? string.Empty).EnumerateRunes().Take(LongestName))
         {
-            text.Append(text.Length > 0 && (Rune.IsLetterOrDigit(rune) || rune.Value is '_') ? rune.ToString() : "-");
+            var isKept = Rune.IsLetterOrDigit(rune) || rune.Value is '_';
+            text.Append(isKept && isApart ? "-" : string.Empty).Append(isKept ? rune.ToString() : string.Empty);
+            isApart = !isKept;
         }
 
         return text.ToString();
