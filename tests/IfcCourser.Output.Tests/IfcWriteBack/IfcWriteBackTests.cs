@@ -112,6 +112,14 @@ public sealed class IfcWriteBackTests
     }
 
     [Fact]
+    public void TheHeaderBearsTheDateOfTheLayoutAndNotTheClocks()
+    {
+        using var model = Read(Write("IFC4"));
+        Assert.Equal("2026-01-02T00:00:00", model.TimeStamp);
+        Assert.Equal("s", model.File.Header.OriginatingSystem);
+    }
+
+    [Fact]
     public void WritingAgainGivesTheSameBytesUnderAnyCulture()
     {
         var once = Write("IFC2X3");
