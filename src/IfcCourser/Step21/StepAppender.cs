@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+
 namespace IfcCourser.Step21;
 
 /// <summary>
@@ -56,7 +58,8 @@ public sealed class StepAppender
     /// <param name="preprocessorVersion">Takes the place of the header's.</param>
     public void Write(Stream output, string timeStamp, string preprocessorVersion)
     {
-        using var copy = new StepCopy(_file, output);
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var copy = new StepCopy(_file, output, hash);
         long at = 0;
         foreach (var (range, text) in Edits(timeStamp, preprocessorVersion).OrderBy(edit => edit.Range.Start))
         {

@@ -4,9 +4,19 @@ using System.Text;
 namespace IfcCourser.Step21;
 
 /// <summary>Output that counts and hashes what passes.</summary>
-internal sealed class StepCopy(StepFile file, Stream output) : IDisposable
+internal sealed class StepCopy
 {
-    private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private readonly StepFile _file;
+    private readonly Stream _output;
+    private readonly IncrementalHash _hash;
+
+    /// <param name="hash">Of SHA-256; disposed of by the caller.</param>
+    public StepCopy(StepFile file, Stream output, IncrementalHash hash)
+    {
+        _file = file;
+        _output = output;
+        _hash = hash;
+    }
 
     /// <summary>Bytes written so far.</summary>
     public long Length { get; private set; }
@@ -17,7 +27,7 @@ internal sealed class StepCopy(StepFile file, Stream output) : IDisposable
         const int Chunk = 1 << 20;
         for (var at = from; at < to; at += Chunk)
         {
-            Put(file.Bytes(at, (int)Math.Min(Chunk, to - at)));
+            Put(_file.Bytes(at, (int)Math.Min(Chunk, to - at)));
         }
     }
 
@@ -26,11 +36,9 @@ internal sealed class StepCopy(StepFile file, Stream output) : IDisposable
     /// <summary>SHA-256 of what was written so far, lower-case hex.</summary>
     public string Hash() => Convert.ToHexStringLower(_hash.GetCurrentHash());
 
-    public void Dispose() => _hash.Dispose();
-
     private void Put(ReadOnlySpan<byte> bytes)
     {
-        output.Write(bytes);
+        _output.Write(bytes);
         _hash.AppendData(bytes);
         Length += bytes.Length;
     }

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
+using CsCheck;
 using IfcCourser.Ifc;
 
 namespace IfcCourser.Tests.Ifc;
@@ -42,6 +43,32 @@ public sealed class IfcModelTests
         var finding = Assert.Single(model.Findings);
         Assert.Equal("instance-skipped", finding.Code.Id);
         Assert.Contains(":8 #9:", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void DamageIsAFaultOrAFindingAndNeverAnException()
+    {
+        var text = IfcWallReaderTests.House.ReplaceLineEndings("\n");
+        var original = Encoding.ASCII.GetBytes(IfcSource.Text(text, "IFC2X3"));
+        Gen.Select(Gen.Int[0, original.Length - 1], Gen.OneOfConst(Encoding.ASCII.GetBytes("'(),;#$*./=\\\n 19E\"").ToArray())).Array[1, 8].Sample(changes =>
+        {
+            var bytes = original.ToArray();
+            foreach (var (place, value) in changes)
+            {
+                bytes[place] = value;
+            }
+
+            var outcome = IfcModel.Read("house.ifc", bytes);
+            if (outcome.IsOk)
+            {
+                using var model = outcome.Value;
+                Assert.All(model.Walls, wall => Assert.False(model.PropertySets(wall.StepId).IsDefault));
+            }
+            else
+            {
+                Assert.NotEmpty(outcome.Fault.What);
+            }
+        });
     }
 
     [Fact]

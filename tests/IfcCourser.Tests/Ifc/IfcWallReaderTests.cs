@@ -5,7 +5,7 @@ namespace IfcCourser.Tests.Ifc;
 
 public sealed class IfcWallReaderTests
 {
-    private const string House = IfcSource.Project +
+    public const string House = IfcSource.Project +
         """
         #10=IFCBUILDINGSTOREY('1YvctVUKr0kugbFTf53O9L',$,'EG',$,$,$,$,$,.ELEMENT.,0.);
         #11=IFCRELCONTAINEDINSPATIALSTRUCTURE('2YvctVUKr0kugbFTf53O9L',$,$,$,(#20,#30),#10);
