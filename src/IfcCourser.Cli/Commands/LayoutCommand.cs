@@ -46,7 +46,7 @@ internal static class LayoutCommand
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = target, Files = folder.Files };
+        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = target, Files = folder.Files, Leftovers = folder.Leftovers() };
         summary.Print(terminal, settings.Json);
         return summary.Status;
     }
