@@ -1,1 +1,9 @@
-return 0;
+using System.Text;
+using IfcCourser.Cli;
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+var terminal = new Terminal(Console.Out, Console.Error, ErrorIsTerminal: !Console.IsErrorRedirected)
+{
+    Colour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
+};
+return (int)CommandLine.Run(args, terminal);

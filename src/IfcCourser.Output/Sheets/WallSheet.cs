@@ -61,7 +61,7 @@ public static class WallSheet
     {
         var canvas = new Canvas(scale.Denominator);
         Elevation.Draw(canvas, facts);
-        Runs.Draw(canvas, facts);
+        Walls.Runs.Draw(canvas, facts);
         Heights.Draw(canvas, facts);
         Strips.Draw(canvas, facts);
         return canvas;

@@ -5,6 +5,28 @@ namespace IfcCourser.Findings;
 /// <summary>Every finding the tool can report, in one table; the page of all codes is made from it.</summary>
 public static class FindingCodes
 {
+    // The model's file
+    public static readonly FindingCode InstanceSkipped = new(
+        "instance-skipped", Severity.Warning, "An instance of the file is malformed or defined twice and was not read.",
+        "Export the model again, or correct the line named.");
+
+    public static readonly FindingCode ReferenceMissing = new(
+        "reference-missing", Severity.Warning, "An instance refers to one that is not in the file.", "Export the model again.");
+
+    public static readonly FindingCode NoLengthUnit = new(
+        "no-length-unit", Severity.Warning, "The project names no length unit.", "Name the unit in the authoring program and export again.");
+
+    public static readonly FindingCode PlacementCycle = new(
+        "placement-cycle", Severity.Error, "A placement is relative to itself.", "Correct the placements and export again.");
+
+    public static readonly FindingCode PlacementNotRead = new(
+        "placement-not-read", Severity.Warning, "A placement is of a kind that is not read; its origin is taken.",
+        "Place the element with local placements.");
+
+    public static readonly FindingCode SignatureDropped = new(
+        "signature-dropped", Severity.Note, "The file is signed; its signature does not hold for a changed copy and is left out.",
+        "Sign the written model again where that is asked for.");
+
     // Walls that are not laid out
     public static readonly FindingCode NoBody = new(
         "no-body", Severity.Warning, "The wall has no 3D body.", "Export the wall with its body representation.");
@@ -32,6 +54,84 @@ public static class FindingCodes
         "not-longer-than-thick", Severity.Warning, "The body is not longer than it is thick.",
         "Check whether this is a wall or a column.");
 
+    public static readonly FindingCode DuplicateGlobalId = new(
+        "duplicate-global-id", Severity.Warning, "Two walls of the model have the same GlobalId.",
+        "Export again with new GlobalIds; until then the later wall is named by its GlobalId and instance number.");
+
+    public static readonly FindingCode BodyNotRead = new(
+        "body-not-read", Severity.Warning, "The wall's body has a part whose shape can't be read, or whose faces do not close.",
+        "Export the wall as an extrusion, a closed brep or a closed tessellation.");
+
+    public static readonly FindingCode MadeOfWalls = new(
+        "made-of-walls", Severity.Note, "The wall is only the sum of other walls of the model, which are laid out themselves.",
+        "Nothing.");
+
+    public static readonly FindingCode CoincidentWall = new(
+        "coincident-wall", Severity.Warning, "The wall stands in the place of another wall; that one is laid out.",
+        "Delete one of the two walls.");
+
+    public static readonly FindingCode NoParallelFaces = new(
+        "no-parallel-faces", Severity.Warning, "The body has no two parallel upright faces: it is curved, round or tapered in plan.",
+        "Split the wall into straight ones, or build it by other means.");
+
+    public static readonly FindingCode FacesNotUpright = new(
+        "faces-not-upright", Severity.Warning, "The faces of the body lean or step so that no layer of one thickness runs through it.",
+        "Model the wall with upright faces, or split it.");
+
+    public static readonly FindingCode OpeningTakesWall = new(
+        "opening-takes-wall", Severity.Warning, "Openings leave nothing of the wall.", "Check the opening, or delete the wall.");
+
+    // How walls stand and meet
+    public static readonly FindingCode BodyInPieces = new(
+        "body-in-pieces", Severity.Warning, "The masonry falls into separate pieces; only the largest is laid out.",
+        "Model each piece as a wall of its own.");
+
+    public static readonly FindingCode BodyBeyondFaces = new(
+        "body-beyond-faces", Severity.Note, "The body reaches beyond the wall's two faces; what stands out is not laid out.",
+        "Model piers and steps in thickness as walls of their own.");
+
+    public static readonly FindingCode BevelledAcross = new(
+        "bevelled-across", Severity.Note, "The top or bottom is bevelled across the thickness; the masonry stops at the lower edge.",
+        "Fill the bevel by other means.");
+
+    public static readonly FindingCode SecondLeaf = new(
+        "second-leaf", Severity.Note, "The wall has more than one masonry layer; one of them is laid out.",
+        "Model each leaf as a wall of its own where both are to be laid out.");
+
+    public static readonly FindingCode WidthNearest = new(
+        "width-nearest", Severity.Warning, "The catalog has no unit of the masonry layer's width; the nearest one is taken.",
+        "Change the layer's thickness to a catalog width, or choose another catalog.");
+
+    public static readonly FindingCode WidthAny = new(
+        "width-any", Severity.Note, "The catalog has no unit of the masonry layer's width; the wall is laid out in its own width.",
+        "Change the layer's thickness to a catalog width, or choose another catalog.");
+
+    public static readonly FindingCode GapClosed = new(
+        "gap-closed", Severity.Note, "Two walls that meet stop short of each other by more than 5 mm; the gap was closed.",
+        "Join the walls in the model.");
+
+    public static readonly FindingCode NearMiss = new(
+        "near-miss", Severity.Warning, "Two walls nearly meet, 20 to 300 mm apart; they are not joined.",
+        "Join the walls in the model, or leave them apart if the gap is meant.");
+
+    public static readonly FindingCode WallsOverlap = new(
+        "walls-overlap", Severity.Warning, "Two walls in line stand in the same place over a part of their runs.",
+        "Trim one of the two walls.");
+
+    public static readonly FindingCode TeeInOpening = new(
+        "tee-in-opening", Severity.Warning, "A wall meets another one where that has an opening.", "Move the wall or the opening.");
+
+    public static readonly FindingCode OpeningMissesWall = new(
+        "opening-misses-wall", Severity.Note, "The opening does not touch the wall's masonry; it is left out.", "Nothing, if that was meant.");
+
+    public static readonly FindingCode OpeningNotRead = new(
+        "opening-not-read", Severity.Warning, "The opening has no body that can be read; it is left out.",
+        "Export the opening with an extruded body.");
+
+    public static readonly FindingCode HoleInBody = new(
+        "hole-in-body", Severity.Note, "The body has a hole that no opening element makes; it is taken as an opening.",
+        "Model the hole as an opening.");
+
     // Coursing
     public static readonly FindingCode OverlapShort = new(
         "overlap-short", Severity.Warning, "Head joints of neighbouring courses are closer than the least overlap.",
@@ -48,6 +148,10 @@ public static class FindingCodes
     public static readonly FindingCode CoreInLintel = new(
         "core-in-lintel", Severity.Error, "A reinforcement core passes through a solid lintel.",
         "Move the bar beyond the bearing or use a trough lintel.");
+
+    public static readonly FindingCode CoreNotPossible = new(
+        "core-not-possible", Severity.Note, "The wall is too thin for the catalog's cores; it has no bars.",
+        "Ask the engineer whether the wall needs reinforcement.");
 
     public static readonly FindingCode OutlineNotFilled = new(
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
@@ -84,6 +188,10 @@ public static class FindingCodes
     public static readonly FindingCode LintelMissing = new(
         "lintel-missing", Severity.Warning, "There is no room for a lintel or its bearing over the opening.",
         "Lower the head, move the opening, or have a beam designed.");
+
+    public static readonly FindingCode BearingShort = new(
+        "bearing-short", Severity.Warning, "A lintel has less bearing than the rules ask for.",
+        "Move the opening away from the wall's end or its neighbour, or have the bearing designed.");
 
     public static readonly FindingCode LintelFormed = new(
         "lintel-formed", Severity.Warning, "No lintel of the catalog spans the opening; a formed beam takes its place.",

@@ -19,4 +19,11 @@ public sealed record Transform3(Vector3 Origin, Vector3 X, Vector3 Y, Vector3 Z)
     /// <summary>The map that first does <paramref name="inner"/>, then this one: a local placement in its parent.</summary>
     public Transform3 After(Transform3 inner) =>
         new(Point(inner.Origin), Direction(inner.X), Direction(inner.Y), Direction(inner.Z));
+
+    /// <summary>The map back, for a map that neither scales nor shears.</summary>
+    public Transform3 RigidInverse()
+    {
+        var turnedBack = new Transform3(default, new Vector3(X.X, Y.X, Z.X), new Vector3(X.Y, Y.Y, Z.Y), new Vector3(X.Z, Y.Z, Z.Z));
+        return turnedBack with { Origin = turnedBack.Direction(-Origin) };
+    }
 }

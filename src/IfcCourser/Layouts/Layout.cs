@@ -17,6 +17,9 @@ public sealed record Layout
 
     public required ImmutableArray<SkippedWall> Skipped { get; init; }
 
+    /// <summary>GlobalIds of the walls, counted as <see cref="WallEnd.With"/> counts them.</summary>
+    public ImmutableArray<string> WallIds { get; init; } = [];
+
     public required ImmutableArray<JunctionLayout> Junctions { get; init; }
 
     /// <summary>Findings of the model as a whole.</summary>

@@ -33,9 +33,16 @@ internal static class SettingsFile
     public static Outcome<T> Load<T>(string path, Func<SettingsTable, T> read)
         where T : class
     {
+        var text = ReadText(path);
+        return text.IsOk ? Parse(text.Value, path, read) : text.Fault;
+    }
+
+    /// <summary>The text of a file of the user.</summary>
+    public static Outcome<string> ReadText(string path)
+    {
         try
         {
-            return Parse(File.ReadAllText(path), path, read);
+            return File.ReadAllText(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

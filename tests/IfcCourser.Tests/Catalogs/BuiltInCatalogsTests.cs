@@ -62,11 +62,66 @@ public sealed class BuiltInCatalogsTests
         Assert.Equal(c.Module * 2, c.Pitch);
     }
 
-    /// <summary>112.5 units in 100 ft2 of wall: NCMA TEK 14 (1969) p. 22; 75 for a 24 x 8 in face, 640 for 625 x 250 mm on 100 m2: arithmetic.</summary>
+    /// <summary>DIN 4172: the module is 125 mm; n = 1 to 40, by its rule.</summary>
+    [Fact]
+    public void Octametric_sizes_follow_the_rule_over_the_whole_table()
+    {
+        var c = BuiltInCatalogs.Get("octametric");
+        Assert.All(Enumerable.Range(1, 40), n =>
+        {
+            Assert.Equal((125 * n) + 10, ((c.Module * n) + c.HeadJoint.Nominal).Mm);
+            Assert.Equal((125 * n) - 10, ((c.Module * n) - c.HeadJoint.Nominal).Mm);
+        });
+    }
+
+    /// <summary>Door heights in courses of 8 in blocks, 6'-8" and 7'-4": trade text on sizing metal door openings, read.</summary>
+    [Theory]
+    [InlineData(10, "6 ft 8 in")]
+    [InlineData(11, "7 ft 4 in")]
+    public void Door_heights_are_whole_courses_of_blocks(int courses, string height) =>
+        Assert.Equal(Parsed(height), BuiltInCatalogs.Get("block-in").CoursePitch * courses);
+
+    /// <summary>Modular opening widths 2'-8", 3'-4", 4'-0": the same text.</summary>
+    [Theory]
+    [InlineData("2 ft 8 in", 4)]
+    [InlineData("3 ft 4 in", 5)]
+    [InlineData("4 ft", 6)]
+    public void Modular_widths_are_whole_modules(string width, int modules) =>
+        Assert.Equal(Parsed(width), BuiltInCatalogs.Get("block-in").Module * modules);
+
+    /// <summary>A 10 x 100 ft wall of 8 x 16 in blocks takes 1125: NCMA TEK 14 (1969) p. 22, 112.5 in 100 ft2.</summary>
+    [Fact]
+    public void A_wall_of_10_by_100_feet_takes_1125_blocks()
+    {
+        var c = BuiltInCatalogs.Get("block-in");
+        Assert.Equal(1125, Parsed("100 ft").Inches * Parsed("10 ft").Inches / (c.Pitch.Inches * c.CoursePitch.Inches), 6);
+    }
+
+    /// <summary>Common practice, no source: an 8 x 24 in face is half as large again as an 8 x 16 in one.</summary>
+    [Fact]
+    public void An_aerated_face_is_half_as_large_again_as_a_block_face()
+    {
+        var (aerated, block) = (BuiltInCatalogs.Get("aac-in"), BuiltInCatalogs.Get("block-in"));
+        Assert.Equal(1.5, aerated.Pitch.Inches * aerated.CoursePitch.Inches / (block.Pitch.Inches * block.CoursePitch.Inches), 6);
+    }
+
+    /// <summary>Common practice, no source: at the lowest class, 290 psi (IMI Technology Brief 1.1/01.02), one unit carries over 20 tons on its 8 in width.</summary>
+    [Fact]
+    public void One_unit_of_the_lowest_class_carries_over_20_tons()
+    {
+        const double Psi = 290;
+        const double PoundsInATon = 2000;
+        var c = BuiltInCatalogs.Get("aac-in");
+        var width = c.Widths.Single(w => w.Nominal == Parsed("8 in")).Actual;
+        Assert.True(Psi * width.Inches * c.UnitLength.Inches / PoundsInATon > 20);
+    }
+
+    /// <summary>112.5 units in 100 ft2 of wall: NCMA TEK 14 (1969) p. 22; 0.75 in 1 ft2 of a 24 x 8 in face, 6.4 and 6.6667 in 1 m2: arithmetic.</summary>
     [Theory]
     [InlineData("block-in", 112.5, 100 * 0.09290304)]
     [InlineData("aac-in", 75, 100 * 0.09290304)]
-    [InlineData("aac-mm", 640, 100)]
+    [InlineData("aac-mm", 6.4, 1)]
+    [InlineData("aac-600", 20.0 / 3, 1)]
     public void Units_per_area_follow_from_the_pitch(string catalog, double units, double squareMetres)
     {
         var c = BuiltInCatalogs.Get(catalog);

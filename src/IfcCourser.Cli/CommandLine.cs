@@ -1,0 +1,69 @@
+using System.CommandLine;
+using IfcCourser.Cli.Commands;
+using IfcCourser.Settings;
+
+namespace IfcCourser.Cli;
+
+/// <summary>The command line: verbs, options that all of them take, and how it ends when it can't be understood.</summary>
+internal static class CommandLine
+{
+    private static readonly Option<bool> _quiet = new("--quiet", "-q") { Description = Messages.OptionQuiet, Recursive = true };
+
+    private static readonly Option<bool> _verbose = new("--verbose", "-v") { Description = Messages.OptionVerbose, Recursive = true };
+
+    private static readonly Option<bool> _noColour = new("--no-colour", "--no-color") { Description = Messages.OptionNoColour, Recursive = true };
+
+    /// <summary>Runs one command.</summary>
+    /// <param name="arguments">Without the program's name.</param>
+    /// <param name="terminal">Where words go.</param>
+    public static ExitStatus Run(IReadOnlyList<string> arguments, Terminal terminal)
+    {
+        var root = new RootCommand(Messages.About) { _quiet, _verbose, _noColour };
+        root.Add(LayoutCommand.Create(Told));
+        root.Add(CheckCommand.Create(Told));
+        root.Add(CatalogCommand.Create(Told));
+
+        var parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (parsed.Errors.Count > 0)
+        {
+            return Misunderstood(parsed, terminal);
+        }
+
+        try
+        {
+            return (ExitStatus)parsed.Invoke(new InvocationConfiguration
+            {
+                Output = terminal.Output,
+                Error = terminal.Error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = null,
+            });
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            terminal.Fail(Messages.Defect(e));
+            return ExitStatus.Defect;
+        }
+
+        Terminal Told(ParseResult result) => terminal with
+        {
+            Quiet = result.GetValue(_quiet),
+            Verbose = result.GetValue(_verbose),
+            Colour = terminal.Colour && !result.GetValue(_noColour),
+        };
+    }
+
+    /// <summary>Says the first thing that is wrong; what follows from it would only confuse.</summary>
+    private static ExitStatus Misunderstood(ParseResult parsed, Terminal terminal)
+    {
+        var command = parsed.CommandResult.Command;
+        var names = command.Options.SelectMany(option => option.Aliases.Append(option.Name))
+            .Concat(command.Subcommands.Select(verb => verb.Name))
+            .Order(StringComparer.Ordinal);
+        terminal.Fail(parsed.UnmatchedTokens is [var token, ..]
+            ? Messages.UnknownWord(token, NearestName.Of(token, names))
+            : parsed.Errors[0].Message);
+        terminal.Error.WriteLine(Messages.SeeHelp(command is RootCommand ? string.Empty : $"{command.Name} "));
+        return ExitStatus.Usage;
+    }
+}

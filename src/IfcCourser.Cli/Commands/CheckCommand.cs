@@ -1,0 +1,66 @@
+using System.CommandLine;
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Tables;
+
+namespace IfcCourser.Cli.Commands;
+
+/// <summary><c>check MODEL</c>: are the openings on the module.</summary>
+internal static class CheckCommand
+{
+    private const string Csv = "csv";
+
+    public static Command Create(Func<ParseResult, Terminal> terminal)
+    {
+        var options = new RunOptions([Csv], failOn: "warning");
+        var command = new Command("check", Messages.AboutCheck);
+        options.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            var told = terminal(parsed);
+            var settings = options.Read(parsed);
+            return (int)(settings.IsOk ? Run(settings.Value, told) : told.End(settings.Fault, ExitStatus.Usage));
+        });
+        return command;
+    }
+
+    private static ExitStatus Run(RunSettings settings, Terminal terminal)
+    {
+        terminal.Step(Messages.Reading);
+        var opened = OpenedModel.Open(settings);
+        if (!opened.IsOk)
+        {
+            return terminal.End(opened.Fault, ExitStatus.Unreadable);
+        }
+
+        using var model = opened.Value;
+        terminal.Step(Messages.LayingOut);
+        var layout = model.LayOut();
+        if (settings.Out is not null && settings.Formats.Contains(Csv) && Write(settings, layout) is { } fault)
+        {
+            return terminal.End(fault, ExitStatus.Unwritable);
+        }
+
+        terminal.EndProgress();
+        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = settings.Out };
+        if (!settings.Json)
+        {
+            OpeningTable.Print(layout, terminal);
+        }
+
+        summary.Print(terminal, settings.Json);
+        return summary.Status;
+    }
+
+    private static Fault? Write(RunSettings settings, Layout layout)
+    {
+        var opening = OutputFolder.Open(settings.Out!, settings.Model);
+        if (!opening.IsOk)
+        {
+            return opening.Fault;
+        }
+
+        using var folder = opening.Value;
+        return folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream)) ?? folder.Commit();
+    }
+}

@@ -1,0 +1,33 @@
+using IfcCourser.Findings;
+using IfcCourser.Ifc;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Runs;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Cli.Commands;
+
+/// <summary>A model that could be read, with the sets chosen for it.</summary>
+internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings Settings) : IDisposable
+{
+    public static Outcome<OpenedModel> Open(RunSettings settings)
+    {
+        var opened = IfcModel.Open(settings.Model);
+        return opened.IsOk
+            ? new OpenedModel(opened.Value, ChosenSets.For(settings, opened.Value.Units.LengthMm), settings)
+            : opened.Fault;
+    }
+
+    public Layout LayOut()
+    {
+        var walls = WallReader.Read(Model, Settings.Selection, Sets.Catalog, Sets.Rules);
+        walls = UniqueIds.Of(walls with { Findings = [.. Model.Findings, .. walls.Findings] });
+        var rules = LayoutRules.For(Sets.Rules, Sets.Catalog, Settings.Openings, Settings.MaxShift);
+        var facts = new ModelFacts(
+            Model.FileName, Model.Sha256, Model.SchemaName, Model.Units.LengthMm, Model.ProjectId, Model.ProjectName,
+            Settings.Date ?? Model.TimeStamp);
+        return LayoutBuilder.Build(walls, rules, facts);
+    }
+
+    public void Dispose() => Model.Dispose();
+}

@@ -1,0 +1,84 @@
+using System.Security.Cryptography;
+using System.Text;
+using IfcCourser.Step21;
+
+namespace IfcCourser.Output.IfcWriteBack;
+
+/// <summary>
+/// GlobalIds made from identity, not content, so that the same set keeps its GlobalId from run to run: a hash of the host's
+/// GlobalId, the role and an ordinal, that is counted on while the file already holds the result.
+/// </summary>
+internal sealed class IfcGuid
+{
+    private const int Characters = 22;
+    private const string Digits = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz_$";
+
+    private readonly HashSet<string> _used;
+
+    /// <param name="file">Its GlobalIds are not given again.</param>
+    /// <param name="dropped">Instances whose GlobalIds are free.</param>
+    public IfcGuid(StepFile file, IReadOnlySet<long> dropped)
+    {
+        _used = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var id in file.Ids)
+        {
+            if (!dropped.Contains(id) && FirstString(file.TextOf(id)) is { } guid)
+            {
+                _used.Add(guid);
+            }
+        }
+    }
+
+    public string For(string host, string role)
+    {
+        for (var ordinal = 0; ; ordinal++)
+        {
+            var guid = Of(host, role, ordinal);
+            if (_used.Add(guid))
+            {
+                return guid;
+            }
+        }
+    }
+
+    /// <summary>
+    /// The first 128 bits of the SHA-256 of the identity as a UUID of version 8 (RFC 9562, 5.8), in the 22 characters of
+    /// IfcGloballyUniqueId (ISO 16739-1, 8.11.2): base 64, most significant digit first, the first digit holding two bits.
+    /// </summary>
+    internal static string Of(string host, string role, int ordinal)
+    {
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(FormattableString.Invariant($"{host}\n{role}\n{ordinal}")));
+        hash[6] = (byte)((hash[6] & 0x0F) | 0x80);
+        hash[8] = (byte)((hash[8] & 0x3F) | 0x80);
+        return Compress(hash.AsSpan(0, 16));
+    }
+
+    internal static string Compress(ReadOnlySpan<byte> uuid)
+    {
+        var value = UInt128.Zero;
+        foreach (var b in uuid)
+        {
+            value = (value << 8) | b;
+        }
+
+        return string.Create(Characters, value, (text, rest) =>
+        {
+            for (var i = text.Length - 1; i >= 0; i--)
+            {
+                text[i] = Digits[(int)(rest & 63)];
+                rest >>= 6;
+            }
+        });
+    }
+
+    /// <summary>An instance's first parameter where it has the length of a GlobalId.</summary>
+    private static string? FirstString(ReadOnlySpan<byte> instance)
+    {
+        var open = instance.IndexOf((byte)'(');
+        var quote = open < 0 ? -1 : open + 1 + instance[(open + 1)..].IndexOfAnyExcept(" \t\r\n"u8);
+        return quote > open && instance.Length > quote + Characters + 1
+            && instance[quote] == '\'' && instance[quote + Characters + 1] == '\''
+                ? Encoding.ASCII.GetString(instance.Slice(quote + 1, Characters))
+                : null;
+    }
+}

@@ -1,0 +1,36 @@
+using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Output.Json;
+
+/// <summary>The fixed words of layout.json for each choice.</summary>
+internal static class JsonNames
+{
+    public static string Of(Severity severity) => Lower(severity);
+
+    public static string Of(JunctionKind kind) => Lower(kind);
+
+    public static string Of(JunctionHow how) => Lower(how);
+
+    public static string Of(OpeningKind kind) => Lower(kind);
+
+    public static string Of(EdgeKind kind) => Lower(kind);
+
+    public static string Of(LintelKind kind) => Lower(kind);
+
+    public static string Of(OpeningPolicy policy) => Lower(policy);
+
+    public static string Of(EndKind kind) => kind is EndKind.MovementJoint ? "movement-joint" : Lower(kind);
+
+    public static string Of(CourseKind kind) => kind is CourseKind.BondBeam ? "bond-beam" : Lower(kind);
+
+    /// <summary>The kinds of cut joined by +, in a fixed order.</summary>
+    public static string Of(Cuts cuts) => cuts is Cuts.None
+        ? "none"
+        : string.Join('+', Enum.GetValues<Cuts>().Where(cut => cut is not Cuts.None && cuts.HasFlag(cut)).Select(cut => Lower(cut)));
+
+    private static string Lower(Enum value) => value.ToString().ToLowerInvariant();
+}

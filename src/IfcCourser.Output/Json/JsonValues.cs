@@ -1,0 +1,146 @@
+using System.Buffers;
+using System.Text.Json;
+using IfcCourser.Geometry;
+using IfcCourser.Units;
+
+namespace IfcCourser.Output.Json;
+
+/// <summary>How values stand in our JSON: lengths in mm with at most six decimals, small things on one line.</summary>
+internal static class JsonValues
+{
+    /// <summary>Decimals of mm, m2 and m3.</summary>
+    private const int Decimals = 6;
+
+    /// <summary>Decimals of unit vectors: a hundredth of a millimetre must not be lost over a long wall.</summary>
+    private const int DirectionDecimals = 12;
+
+    private static readonly JsonWriterOptions _compact = LayoutJson.Options with { Indented = false };
+
+    /// <summary>Exact: a nanometre is the sixth decimal.</summary>
+    public static void Value(this Utf8JsonWriter json, Length length) =>
+        json.WriteNumberValue(length.Nanometres / (decimal)Length.NanometresPerMm);
+
+    public static void Member(this Utf8JsonWriter json, string name, Length length)
+    {
+        json.WritePropertyName(name);
+        json.Value(length);
+    }
+
+    public static void Member(this Utf8JsonWriter json, string name, double value) =>
+        json.WriteNumber(name, Rounded(value, Decimals));
+
+    /// <summary>A list of lengths on one line.</summary>
+    public static void Member(this Utf8JsonWriter json, string name, params ReadOnlySpan<Length> lengths)
+    {
+        json.WriteStartArray(name);
+        foreach (var length in lengths)
+        {
+            json.Value(length);
+        }
+
+        json.WriteEndArray();
+    }
+
+    public static void Member(this Utf8JsonWriter json, string name, Vector3 point) =>
+        json.Numbers(name, Decimals, point.X, point.Y, point.Z);
+
+    public static void Direction(this Utf8JsonWriter json, string name, Vector2 unit) =>
+        json.Numbers(name, DirectionDecimals, unit.X, unit.Y);
+
+    public static void Member(this Utf8JsonWriter json, string name, ElevationRect rect) =>
+        json.Member(name, rect.Left, rect.Right, rect.Bottom, rect.Top);
+
+    public static void Member(this Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (var text in texts)
+        {
+            json.WriteStringValue(text);
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>A polygon as pairs [s, z], on one line.</summary>
+    public static void Member(this Utf8JsonWriter json, string name, IEnumerable<ElevationPoint> points) =>
+        json.ListLine(name, points, (line, point) => line.Pair(point.S, point.Z));
+
+    public static void Pair(this Utf8JsonWriter json, Length first, Length second)
+    {
+        json.WriteStartArray();
+        json.Value(first);
+        json.Value(second);
+        json.WriteEndArray();
+    }
+
+    /// <summary>An object on one line, whatever the writer's own layout: what changes in it shows as one changed line.</summary>
+    public static void Line(this Utf8JsonWriter json, Action<Utf8JsonWriter> members) => json.OneLine(line =>
+    {
+        line.WriteStartObject();
+        members(line);
+        line.WriteEndObject();
+    });
+
+    public static void Line(this Utf8JsonWriter json, string name, Action<Utf8JsonWriter> members)
+    {
+        json.WritePropertyName(name);
+        json.Line(members);
+    }
+
+    /// <summary>A list on one line.</summary>
+    public static void ListLine<T>(this Utf8JsonWriter json, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
+    {
+        json.WritePropertyName(name);
+        json.OneLine(line =>
+        {
+            line.WriteStartArray();
+            foreach (var item in items)
+            {
+                write(line, item);
+            }
+
+            line.WriteEndArray();
+        });
+    }
+
+    /// <summary>A list with one line for each item.</summary>
+    public static void Lines<T>(this Utf8JsonWriter json, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> members)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+        {
+            json.Line(line => members(line, item));
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void OneLine(this Utf8JsonWriter json, Action<Utf8JsonWriter> write)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var line = new Utf8JsonWriter(buffer, _compact))
+        {
+            write(line);
+        }
+
+        json.WriteRawValue(buffer.WrittenSpan, skipInputValidation: true);
+    }
+
+    private static void Numbers(this Utf8JsonWriter json, string name, int decimals, params ReadOnlySpan<double> values)
+    {
+        json.WriteStartArray(name);
+        foreach (var value in values)
+        {
+            json.WriteNumberValue(Rounded(value, decimals));
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>As a decimal, so that neither exponents nor negative zeros are written.</summary>
+    private static decimal Rounded(double value, int decimals)
+    {
+        var rounded = Math.Round((decimal)value, decimals);
+        return rounded == 0 ? 0 : rounded;
+    }
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Coursing;
+
+/// <summary>
+/// Shares the masonry out where walls meet: at a bonded corner the walls run through in turn, course by course; a corner
+/// of two level groups is butted, its first wall running through; a tee's or crossing's second wall stops at the first.
+/// Where one wall stands higher than the other within a course, the higher one runs through.
+/// </summary>
+internal sealed class JunctionPlan
+{
+    private readonly ImmutableArray<WallLines> _walls;
+    private readonly ImmutableArray<Junction> _junctions;
+    private readonly ImmutableArray<ImmutableArray<int>> _ofWall;
+    private readonly Length _joint;
+
+    public JunctionPlan(ImmutableArray<WallLines> walls, ImmutableArray<Junction> junctions, LayoutRules rules)
+    {
+        _walls = walls;
+        _junctions = junctions;
+        _joint = rules.Catalog.HeadJoint.Nominal;
+        _ofWall =
+        [
+            .. Enumerable.Range(0, walls.Length).Select(wall => Enumerable.Range(0, junctions.Length)
+                .Where(j => junctions[j].First == wall || junctions[j].Second == wall)
+                .ToImmutableArray()),
+        ];
+    }
+
+    public bool IsBonded(Junction junction) =>
+        junction.Kind == JunctionKind.Corner && _walls[junction.First].Group == _walls[junction.Second].Group;
+
+    /// <summary>Indices of the junctions that a wall takes part in.</summary>
+    public ImmutableArray<int> JunctionsOf(int wall) => _ofWall[wall];
+
+    /// <summary>What the neighbours of a wall take of a course, the joints against them included.</summary>
+    public IEnumerable<Interval> TakenFrom(int wall, CourseBand band, ImmutableArray<CornerTurn> turns)
+    {
+        foreach (var index in _ofWall[wall])
+        {
+            var junction = _junctions[index];
+            var isFirst = junction.First == wall;
+            var place = isFirst ? junction.FirstPlace : junction.SecondPlace;
+            if (Yields(junction, isFirst, band, turns[index]))
+            {
+                yield return new Interval(place.From - _joint, place.To + _joint);
+            }
+        }
+    }
+
+    /// <summary>The place where a junction lies on a wall.</summary>
+    public static JunctionPlace PlaceOn(Junction junction, int wall) =>
+        junction.First == wall ? junction.FirstPlace : junction.SecondPlace;
+
+    private bool Yields(Junction junction, bool isFirst, CourseBand band, CornerTurn turn)
+    {
+        var (mine, other) = isFirst ? (junction.First, junction.Second) : (junction.Second, junction.First);
+        var (myPlace, otherPlace) = isFirst ? (junction.FirstPlace, junction.SecondPlace) : (junction.SecondPlace, junction.FirstPlace);
+        if (junction.Kind != JunctionKind.Corner)
+        {
+            return !isFirst && Stands(other, otherPlace, _walls[mine].Base + band.Middle);
+        }
+
+        if (!IsBonded(junction))
+        {
+            return !isFirst && Stands(other, otherPlace, _walls[mine].Base + band.Middle);
+        }
+
+        if (_walls[other].BandOnLine(band.Line) is not { } otherBand
+            || _walls[other].TopWithin(otherBand, Run(otherPlace)) is not { } otherTop)
+        {
+            return false;
+        }
+
+        var myTop = _walls[mine].TopWithin(band, Run(myPlace));
+        if (myTop != otherTop)
+        {
+            return myTop is null || otherTop > myTop;
+        }
+
+        var firstRunsThrough = (turn == CornerTurn.FirstInOdd) == IsOdd(band.Line);
+        return firstRunsThrough != isFirst;
+    }
+
+    /// <summary>Line 0 carries the first course, number 1.</summary>
+    private static bool IsOdd(int line) => line % 2 == 0;
+
+    private bool Stands(int wall, JunctionPlace place, Length height)
+    {
+        var lines = _walls[wall];
+        var z = height - lines.Base;
+        var run = Run(place);
+        return z >= Length.Zero && z < lines.Outline.HighestWithin(run.From, run.To);
+    }
+
+    private static Interval Run(JunctionPlace place) =>
+        place.From < place.To ? new Interval(place.From, place.To) : new Interval(place.From - Length.FromMm(1), place.From + Length.FromMm(1));
+}

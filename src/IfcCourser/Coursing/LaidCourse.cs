@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using IfcCourser.Units;
+
+namespace IfcCourser.Coursing;
+
+/// <summary>A course with the fillings of its segments.</summary>
+/// <param name="Shape">Where masonry stands.</param>
+/// <param name="Fills">One for each segment.</param>
+/// <param name="PieceJoints">Centres of the head joints between its pieces, rising.</param>
+internal sealed record LaidCourse(ShapedCourse Shape, ImmutableArray<SegmentFill> Fills, ImmutableArray<Length> PieceJoints)
+{
+    /// <summary>All head joints of the course, those against walls and lintels included.</summary>
+    public IEnumerable<Length> Joints => PieceJoints.Concat(Shape.EdgeJoints);
+
+    public static LaidCourse Of(ShapedCourse shape, ImmutableArray<SegmentFill> fills)
+    {
+        var joints = new List<Length>(shape.JambJoints);
+        for (var i = 0; i < fills.Length; i++)
+        {
+            var from = shape.Segments[i].Box.Left;
+            var pieces = fills[i].Pieces;
+            for (var p = 1; p < pieces.Length; p++)
+            {
+                joints.Add(from + ((pieces[p - 1].To + pieces[p].From) / 2));
+            }
+        }
+
+        joints.Sort();
+        return new LaidCourse(shape, fills, [.. joints]);
+    }
+}

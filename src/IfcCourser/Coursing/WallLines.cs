@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Coursing;
+
+/// <summary>A wall with its course bands on its group's lines.</summary>
+internal sealed record WallLines(Wall Wall, LevelGroup Group, ElevationOutline Outline, ImmutableArray<CourseBand> Bands)
+{
+    /// <summary>The wall's base in model heights.</summary>
+    public Length Base { get; } = Length.FromModelMm(Wall.Frame.Origin.Z);
+
+    public CourseBand? BandOnLine(int line)
+    {
+        var index = Bands.IsEmpty ? -1 : line - Bands[0].Line;
+        return index >= 0 && index < Bands.Length ? Bands[index] : null;
+    }
+
+    /// <summary>How high the wall stands within a course, over a stretch of its run, in model heights; null where it does not.</summary>
+    public Length? TopWithin(CourseBand band, Interval run)
+    {
+        var highest = Length.Min(Outline.HighestWithin(run.From, run.To), band.Top);
+        return highest > band.Bottom ? Base + highest : null;
+    }
+}

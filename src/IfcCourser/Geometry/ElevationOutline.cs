@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using IfcCourser.Units;
+using NetTopologySuite.Geometries;
+
+namespace IfcCourser.Geometry;
+
+/// <summary>A wall's elevation outline and what lies of it in a rectangle; upright rectangles stay exact.</summary>
+public sealed class ElevationOutline
+{
+    /// <summary>Parts smaller than this are dust of the intersection.</summary>
+    private const double LeastAreaMm2 = 1;
+
+    private readonly Polygon? _polygon;
+
+    /// <param name="points">Counter-clockwise, not closed.</param>
+    public ElevationOutline(ImmutableArray<ElevationPoint> points)
+    {
+        Box = new ElevationRect(points.Min(p => p.S), points.Max(p => p.S), points.Min(p => p.Z), points.Max(p => p.Z));
+        IsRectangle = points.Length == 4 && points.All(p => (p.S == Box.Left || p.S == Box.Right) && (p.Z == Box.Bottom || p.Z == Box.Top));
+        _polygon = IsRectangle ? null : ToPolygon(points);
+    }
+
+    public ElevationRect Box { get; }
+
+    public bool IsRectangle { get; }
+
+    /// <summary>m2.</summary>
+    public double Area => IsRectangle ? AreaOf(Box) : _polygon!.Area / 1e6;
+
+    /// <summary>Area shared with a rectangle, m2.</summary>
+    public double AreaWithin(ElevationRect rect) => Within(rect).Sum(part => part.Area);
+
+    /// <summary>What lies in a rectangle, from left to right.</summary>
+    public ImmutableArray<OutlinePart> Within(ElevationRect rect)
+    {
+        if (rect.Width <= Length.Zero || rect.Height <= Length.Zero)
+        {
+            return [];
+        }
+
+        if (IsRectangle)
+        {
+            var common = new ElevationRect(
+                Length.Max(Box.Left, rect.Left), Length.Min(Box.Right, rect.Right), Length.Max(Box.Bottom, rect.Bottom), Length.Min(Box.Top, rect.Top));
+            return common.Width > Length.Zero && common.Height > Length.Zero ? [new OutlinePart(common, null, AreaOf(common))] : [];
+        }
+
+        var cut = _polygon!.Intersection(GeometryFactory.Default.ToGeometry(new Envelope(rect.Left.Mm, rect.Right.Mm, rect.Bottom.Mm, rect.Top.Mm)));
+        return
+        [
+            .. Enumerable.Range(0, cut.NumGeometries)
+                .Select(cut.GetGeometryN)
+                .OfType<Polygon>()
+                .Where(polygon => polygon.Area > LeastAreaMm2)
+                .Select(ToPart)
+                .OrderBy(part => part.Box.Left)
+                .ThenBy(part => part.Box.Bottom),
+        ];
+    }
+
+    /// <summary>The highest point of the outline between two places of the run.</summary>
+    public Length HighestWithin(Length from, Length to)
+    {
+        var parts = Within(new ElevationRect(from, to, Box.Bottom, Box.Top));
+        return parts.IsEmpty ? Box.Bottom : parts.Max(part => part.Box.Top);
+    }
+
+    private static double AreaOf(ElevationRect rect) => rect.Width.Mm * rect.Height.Mm / 1e6;
+
+    private static Polygon ToPolygon(ImmutableArray<ElevationPoint> points) =>
+        GeometryFactory.Default.CreatePolygon([.. points.Append(points[0]).Select(p => new Coordinate(p.S.Mm, p.Z.Mm))]);
+
+    private static OutlinePart ToPart(Polygon polygon)
+    {
+        var ring = polygon.ExteriorRing.Coordinates;
+        var points = ring.SkipLast(1).Select(c => new ElevationPoint(Length.FromMm(c.X), Length.FromMm(c.Y))).ToImmutableArray();
+        if (NetTopologySuite.Algorithm.Orientation.IsCCW(ring) is false)
+        {
+            points = [.. points.Reverse()];
+        }
+
+        var outline = new ElevationOutline(points);
+        return new OutlinePart(outline.Box, outline.IsRectangle ? null : points, polygon.Area / 1e6);
+    }
+}

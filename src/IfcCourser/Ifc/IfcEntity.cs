@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using IfcCourser.Step21;
+
+namespace IfcCourser.Ifc;
+
+/// <summary>An instance whose values are asked for by attribute name, so that no caller counts places.</summary>
+public readonly struct IfcEntity
+{
+    private readonly StepInstance _instance;
+    private readonly string[] _attributes;
+
+    internal IfcEntity(StepInstance instance, string[] attributes)
+    {
+        _instance = instance;
+        _attributes = attributes;
+    }
+
+    public long Id => _instance.Id;
+
+    /// <summary>Upper-case entity name, such as IFCWALL.</summary>
+    public string Type => _instance.Type;
+
+    /// <summary>Values by place, for entities outside the table of attributes.</summary>
+    public ImmutableArray<StepValue> Arguments => _instance.Arguments;
+
+    /// <summary>The value of an attribute; <c>$</c> where the entity, in this schema, does not have it.</summary>
+    public StepValue this[string attribute]
+    {
+        get
+        {
+            var place = Array.IndexOf(_attributes, attribute);
+            return place < 0 ? StepValue.Omitted : _instance[place];
+        }
+    }
+}

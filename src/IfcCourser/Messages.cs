@@ -1,0 +1,73 @@
+using IfcCourser.Units;
+
+namespace IfcCourser;
+
+/// <summary>Every message of the solver that a user reads.</summary>
+internal static class Messages
+{
+    public const string FormedBeam = "formed beam";
+
+    public static string NoCourseForLintel(string opening) =>
+        FormattableString.Invariant($"No course of the wall stands above the head of opening {opening} to carry a lintel");
+
+    public static string BearingShort(Length bearing, Length wanted, UnitSystem units) =>
+        FormattableString.Invariant($"The lintel bears on {Text(bearing, units)} only; {Text(wanted, units)} are asked for");
+
+    public static string LintelFormed(Length span, UnitSystem units) =>
+        FormattableString.Invariant($"No lintel of the catalog spans {Text(span, units)}; a formed beam is left room for");
+
+    public static string OverlapShort(int course, Length lap, Length wanted, UnitSystem units) =>
+        FormattableString.Invariant($"Courses {course - 1} and {course} lap {Text(lap, units)} only; {Text(wanted, units)} are asked for");
+
+    public static string PieceShort(string piece, Length length, Length least, UnitSystem units) =>
+        FormattableString.Invariant($"Piece {piece} is {Text(length, units)} long, under the least piece of {Text(least, units)}");
+
+    public static string RipThin(string piece, Length height, Length least, UnitSystem units) =>
+        FormattableString.Invariant($"Piece {piece} is {Text(height, units)} high, under the least rip of {Text(least, units)}");
+
+    public static string TopOpen(Length gap, UnitSystem units) =>
+        FormattableString.Invariant($"{Text(gap, units)} are left open above the last course");
+
+    public static string StripOpen(double squareMetres) =>
+        FormattableString.Invariant($"{squareMetres:0.0000} m2 in strips too small for a piece are left to mortar");
+
+    public static string CrossedBy(string wall) =>
+        FormattableString.Invariant($"The crossing wall {wall} runs through this wall");
+
+    public static string BedOutOfRange(Length bed, LengthRange range, UnitSystem units) =>
+        FormattableString.Invariant($"The levelling bed is {Text(bed, units)}, outside {Text(range.Min, units)} to {Text(range.Max, units)}");
+
+    public static string LowerThanOneCourse(Length height, UnitSystem units) =>
+        FormattableString.Invariant($"The wall is {Text(height, units)} high, too low for a bed and a course");
+
+    public static string OpeningMoved(string name, Length along, Length sill, Length head, UnitSystem units) =>
+        FormattableString.Invariant($"{name} moved {Signed(along, units)} along the wall, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
+
+    public static string OpeningResized(string name, Length left, Length right, Length sill, Length head, UnitSystem units) =>
+        FormattableString.Invariant($"{name} changed: left jamb {Signed(left, units)}, right jamb {Signed(right, units)}, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
+
+    public static string OffModule(string name, Length left, Length right, Length widen, UnitSystem units) =>
+        FormattableString.Invariant($"{name} is off the module: left jamb {Signed(left, units)} and right jamb {Signed(right, units)} from their nearest lines; widened by {Text(widen, units)} it fits");
+
+    public static string HeadOffCourse(string name, Length up, UnitSystem units) =>
+        FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line");
+
+    public static string HeadAboveCourses(string name) =>
+        FormattableString.Invariant($"The head of {name} lies above the last course line");
+
+    public static string SillOffCourse(string name) =>
+        FormattableString.Invariant($"The sill of {name} lies on no course's top");
+
+    public static string PierShort(Length pier, Length least, UnitSystem units) =>
+        FormattableString.Invariant($"A pier of {Text(pier, units)} is under the least pier of {Text(least, units)}");
+
+    public static string CoreOnJoint(string core, int course, Length distance, Length wanted, UnitSystem units) =>
+        FormattableString.Invariant($"Core {core} stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
+
+    public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>
+        FormattableString.Invariant($"The wall is {Text(thickness, units)} thick: too thin for a core, so it has no bars");
+
+    private static string Text(Length length, UnitSystem units) => LengthText.WithUnit(length, units);
+
+    private static string Signed(Length length, UnitSystem units) => length > Length.Zero ? "+" + Text(length, units) : Text(length, units);
+}

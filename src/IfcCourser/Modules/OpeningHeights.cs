@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Units;
+
+namespace IfcCourser.Modules;
+
+/// <summary>
+/// Puts heads and sills on course lines: the head goes up to the next course's underside, the sill to the nearest top of
+/// a course (or the wall's base) that leaves the opening as high as wanted.
+/// </summary>
+internal static class OpeningHeights
+{
+    /// <param name="design">The masonry opening wanted.</param>
+    /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
+    public static ElevationRect Snap(ElevationRect design, ImmutableArray<Interval> courses)
+    {
+        var head = Head(design.Top, courses);
+        return design with { Top = head, Bottom = Sill(design, head, courses) };
+    }
+
+    /// <summary>The underside of the first course at or above a head; the head itself where no course stands there.</summary>
+    public static Length Head(Length wanted, ImmutableArray<Interval> courses)
+    {
+        foreach (var course in courses)
+        {
+            if (course.From >= wanted)
+            {
+                return course.From;
+            }
+        }
+
+        return wanted;
+    }
+
+    private static Length Sill(ElevationRect design, Length head, ImmutableArray<Interval> courses)
+    {
+        if (design.Bottom <= Length.Zero)
+        {
+            return design.Bottom;
+        }
+
+        var best = (Sill: Length.Zero, Move: design.Bottom);
+        foreach (var top in courses.Select(course => course.To).Where(top => head - top >= design.Height))
+        {
+            var move = Length.Abs(top - design.Bottom);
+            if (move < best.Move)
+            {
+                best = (top, move);
+            }
+        }
+
+        return courses.IsEmpty || best.Move > courses[0].To ? design.Bottom : best.Sill;
+    }
+}

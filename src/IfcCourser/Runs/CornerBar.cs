@@ -1,0 +1,10 @@
+using IfcCourser.Walls;
+
+namespace IfcCourser.Runs;
+
+/// <summary>A corner of a wall and who lists its bar.</summary>
+/// <param name="Junction">Index of the junction.</param>
+/// <param name="Place">Where it lies on the wall's run.</param>
+/// <param name="OtherWall">GlobalId of the other wall.</param>
+/// <param name="IsOwner">Whether this wall lists the bar.</param>
+internal sealed record CornerBar(int Junction, JunctionPlace Place, string OtherWall, bool IsOwner);

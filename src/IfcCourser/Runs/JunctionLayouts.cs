@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using IfcCourser.Coursing;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Runs;
+
+/// <summary>How each junction is built: corners bonded in turn, tees tied by beds, everything else butted.</summary>
+internal static class JunctionLayouts
+{
+    public static ImmutableArray<JunctionLayout> Of(
+        WallModel model, ImmutableArray<WallLines> lines, JunctionPlan plan, ImmutableArray<CornerTurn> turns, LayoutRules rules)
+    {
+        var built = ImmutableArray.CreateBuilder<JunctionLayout>();
+        for (var j = 0; j < model.Junctions.Length; j++)
+        {
+            var junction = model.Junctions[j];
+            if (lines[junction.First].Bands.IsEmpty || lines[junction.Second].Bands.IsEmpty)
+            {
+                continue;
+            }
+
+            var (first, second) = (Id(model, junction.First), Id(model, junction.Second));
+            var isBonded = plan.IsBonded(junction);
+            var secondInOdd = isBonded && turns[j] == CornerTurn.SecondInOdd;
+            built.Add(new JunctionLayout(
+                FormattableString.Invariant($"J{built.Count + 1}"),
+                junction.Kind,
+                [first, second],
+                isBonded ? JunctionHow.Bonded : junction.Kind == JunctionKind.Tee ? JunctionHow.Tied : JunctionHow.Butted,
+                secondInOdd ? second : first,
+                isBonded && !secondInOdd ? second : first,
+                junction.Kind == JunctionKind.Tee ? Ties(lines[junction.Second], rules) : []));
+        }
+
+        return built.ToImmutable();
+    }
+
+    private static string Id(WallModel model, int wall) => model.Walls[wall].Identity.GlobalId;
+
+    /// <summary>Tied beds: every n-th, or closer where the largest spacing asks for it; none on the last course.</summary>
+    private static ImmutableArray<Length> Ties(WallLines abutting, LayoutRules rules)
+    {
+        var every = Math.Max(1, Math.Min(rules.Set.Ties.EveryNthBed, (int)(rules.Set.Ties.LargestSpacing / rules.Catalog.CoursePitch)));
+        return [.. abutting.Bands.SkipLast(1).Where((_, i) => i % every == 0).Select(band => band.Top)];
+    }
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using IfcCourser.Coursing;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Runs;
+
+/// <summary>Lays out every wall of a model: course lines per group, corners over the whole model, then wall by wall.</summary>
+public static class LayoutBuilder
+{
+    /// <param name="model">The walls and how they meet.</param>
+    /// <param name="rules">Catalog, rule set and options of the run.</param>
+    /// <param name="facts">Which model it is.</param>
+    /// <returns>A layout with each wall of the model laid out or skipped with its reason.</returns>
+    public static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts)
+    {
+        var lines = Lines(model, rules);
+        var plan = new JunctionPlan(lines, model.Junctions, rules);
+        var turns = new CornerTurns(lines, model.Junctions, plan, rules).Choose();
+        var layouts = new WallLayout?[lines.Length];
+        Parallel.For(0, lines.Length, i =>
+        {
+            if (!lines[i].Bands.IsEmpty)
+            {
+                layouts[i] = new WallRun(lines[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), rules).Solve();
+            }
+        });
+        return new Layout
+        {
+            Model = facts,
+            Rules = rules,
+            Walls = [.. layouts.OfType<WallLayout>()],
+            Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).OrderBy(wall => wall.Identity.StepId)],
+            WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
+            Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
+            Findings = model.Findings,
+        };
+    }
+
+    private static ImmutableArray<WallLines> Lines(WallModel model, LayoutRules rules)
+    {
+        var lines = new WallLines[model.Walls.Length];
+        foreach (var group in LevelGroups.Of(model, rules))
+        {
+            foreach (var i in group.Walls)
+            {
+                var wall = model.Walls[i];
+                lines[i] = new WallLines(wall, group, new ElevationOutline(wall.Outline), CourseLines.Of(wall, group, MayShareRips(model, i), rules));
+            }
+        }
+
+        return [.. lines];
+    }
+
+    /// <summary>Two rips may share a thin rest only where the walls at its corners end at the same height.</summary>
+    private static bool MayShareRips(WallModel model, int wall) => model.Junctions
+        .Where(junction => junction.Kind == JunctionKind.Corner && (junction.First == wall || junction.Second == wall))
+        .All(junction => CourseLines.CrestInModel(model.Walls[junction.First]) == CourseLines.CrestInModel(model.Walls[junction.Second]));
+
+    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, int wall) =>
+    [
+        .. plan.JunctionsOf(wall)
+            .Where(j => model.Junctions[j].Kind == JunctionKind.Corner)
+            .Select(j => (Index: j, Junction: model.Junctions[j]))
+            .Select(j => new CornerBar(
+                j.Index,
+                JunctionPlan.PlaceOn(j.Junction, wall),
+                model.Walls[j.Junction.First == wall ? j.Junction.Second : j.Junction.First].Identity.GlobalId,
+                j.Junction.First == wall)),
+    ];
+
+    private static ImmutableArray<string> CrossedBy(WallModel model, int wall) =>
+    [
+        .. model.Junctions
+            .Where(junction => junction.Kind == JunctionKind.Cross && junction.Second == wall)
+            .Select(junction => model.Walls[junction.First].Identity.GlobalId),
+    ];
+
+    private static IEnumerable<SkippedWall> TooLow(ImmutableArray<WallLines> lines, LayoutRules rules) => lines
+        .Where(wall => wall.Bands.IsEmpty)
+        .Select(wall => new SkippedWall(
+            wall.Wall.Identity,
+            new Finding(FindingCodes.LowerThanOneCourse, Messages.LowerThanOneCourse(wall.Outline.Box.Top, rules.Catalog.Units)),
+            wall.Wall.Body));
+}

@@ -1,0 +1,191 @@
+using System.Collections.Immutable;
+using IfcCourser.Catalogs;
+using IfcCourser.Coursing;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Modules;
+using IfcCourser.Reinforcement;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Runs;
+
+/// <summary>
+/// One wall from its elevation to its layout: openings onto lines, lintels, courses shaped, bond, bars; where a bar would
+/// stand too near a joint, the bond is solved again around the bars.
+/// </summary>
+internal sealed class WallRun
+{
+    private readonly WallLines _lines;
+    private readonly LayoutRules _rules;
+    private readonly Func<CourseBand, ImmutableArray<Interval>> _taken;
+    private readonly ImmutableArray<CornerBar> _corners;
+    private readonly ImmutableArray<string> _crossedBy;
+    private readonly Wall _wall;
+
+    /// <param name="lines">The wall and its courses.</param>
+    /// <param name="taken">What neighbouring walls take of a course.</param>
+    /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
+    /// <param name="crossedBy">GlobalIds of walls that run through this one.</param>
+    /// <param name="rules">The rules of the run.</param>
+    public WallRun(
+        WallLines lines,
+        Func<CourseBand, ImmutableArray<Interval>> taken,
+        ImmutableArray<CornerBar> corners,
+        ImmutableArray<string> crossedBy,
+        LayoutRules rules)
+    {
+        _lines = lines;
+        _taken = taken;
+        _corners = corners;
+        _crossedBy = crossedBy;
+        _rules = rules;
+        _wall = lines.Wall;
+    }
+
+    public WallLayout Solve()
+    {
+        var (openings, moduleLines) = OpeningPlacement.Settle(
+            _wall, [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], _rules);
+        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), _rules).Solve();
+        var shaper = new CourseShaper(
+            _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, _rules);
+        var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band))).ToImmutableArray();
+        var (laid, bars) = Bond(shapes, openings, lintels);
+        var cores = Cores(bars, laid);
+        var maker = new PieceMaker(_lines.Outline, _rules);
+        var courses = laid.Select(course => maker.Make(course, cores)).ToImmutableArray();
+        return new WallLayout
+        {
+            Wall = _wall,
+            Group = _lines.Group.Name,
+            LevelLine = _lines.Bands[0].Top,
+            Openings = openings,
+            ModuleLines = moduleLines,
+            Courses = courses,
+            Lintels = [.. lintels.Select(lintel => lintel with { RestsOn = RestsOn(lintel, courses) })],
+            Cores = cores,
+            BondBeams = [],
+            MovementJoints = [],
+            Embeds = [],
+            Quantities = Quantities.Of(_lines.Outline, _wall.Frame.Thickness, openings, courses),
+            Findings =
+            [
+                .. _wall.Findings,
+                .. OpeningFindings.Of(_wall, openings, moduleLines, _lines.Bands, _rules),
+                .. lintelFindings,
+                .. FillFindings.Of(_lines, shaper.LeftOpen, _rules),
+                .. BondFindings.Of(laid, courses, cores, _rules),
+                .. ThinForCores(),
+                .. Crossings(),
+            ],
+        };
+    }
+
+    private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Bond(
+        ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels)
+    {
+        ImmutableArray<LaidCourse> Around(IEnumerable<BarPlace> bars) => new WallBond(
+            shapes, lintels, [.. bars.Select(AsBar)], _wall.Frame.Thickness, _rules).Solve();
+
+        if (_rules.Set.Bars is not { } rule || CoreOption() is null)
+        {
+            return (Around([]), []);
+        }
+
+        var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
+        var required = placement.Required(new BarDemands(_wall, openings, lintels, _rules, rule)
+            .All(_corners.Select(corner => (corner.Junction, corner.Place))));
+        var laid = Around(required.Where(bar => bar.Range.Size == Length.Zero));
+        var bars = Settle(placement, required, laid);
+        if (Score(laid, bars).Breaches == 0)
+        {
+            return (laid, bars);
+        }
+
+        var again = Around(bars);
+        var settled = Settle(placement, required, again);
+        return Score(again, settled).CompareTo(Score(laid, bars)) < 0 ? (again, settled) : (laid, bars);
+    }
+
+    private BondScore Score(ImmutableArray<LaidCourse> laid, ImmutableArray<BarPlace> bars) => BondScore.Of(laid, [.. bars.Select(AsBar)], _rules);
+
+    private static Bar AsBar(BarPlace bar) => new(bar.At, bar.Heights.From, bar.Heights.To);
+
+    private static ImmutableArray<BarPlace> Settle(BarPlacement placement, ImmutableArray<BarPlace> bars, ImmutableArray<LaidCourse> laid)
+    {
+        var courses = laid
+            .Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray()))
+            .ToList();
+        return [.. bars.Select(bar => placement.Settle(bar, courses))];
+    }
+
+    /// <summary>The largest core the wall is thick enough for, judged by its nominal width.</summary>
+    private CoreOption? CoreOption()
+    {
+        var thickness = _wall.Frame.Thickness;
+        var width = _rules.Catalog.Widths.FirstOrDefault(width => width.Actual == thickness || width.Nominal == thickness);
+        var nominal = Length.Max(width.Nominal, thickness);
+        foreach (var option in _rules.Catalog.Cores.OrderByDescending(option => option.LeastWall))
+        {
+            if (option.LeastWall <= nominal)
+            {
+                return option;
+            }
+        }
+
+        return null;
+    }
+
+    private IEnumerable<Finding> ThinForCores()
+    {
+        if (_rules.Set.Bars is not null && !_rules.Catalog.Cores.IsEmpty && CoreOption() is null)
+        {
+            yield return new Finding(FindingCodes.CoreNotPossible, Messages.NoCoreInThinWall(_wall.Frame.Thickness, _rules.Catalog.Units));
+        }
+    }
+
+    private IEnumerable<Finding> Crossings() => _crossedBy.Select(wall => new Finding(FindingCodes.OutlineNotFilled, Messages.CrossedBy(wall)));
+
+    /// <summary>The wall's cores; a corner's bar is listed by the corner's first wall alone.</summary>
+    private ImmutableArray<Core> Cores(ImmutableArray<BarPlace> bars, ImmutableArray<LaidCourse> laid)
+    {
+        if (CoreOption() is not { } option)
+        {
+            return [];
+        }
+
+        var across = _wall.Frame.Thickness / 2;
+        var cores = ImmutableArray.CreateBuilder<Core>();
+        foreach (var bar in bars)
+        {
+            var corner = _corners.FirstOrDefault(corner => corner.Junction == bar.Junction);
+            if (bar.Junction is not null && corner is { IsOwner: false })
+            {
+                continue;
+            }
+
+            var (minus, plus) = CorePlay.Of(bar, laid, _rules);
+            cores.Add(new Core(
+                FormattableString.Invariant($"K{cores.Count + 1}"), bar.At, across, bar.Heights.From, bar.Heights.To, option.Diameter,
+                _rules.Set.Bars!.Bar, bar.Why, _wall.Frame.PointAt(bar.At, across, Length.Zero).Plan, minus, plus,
+                bar.Junction is null || corner is null ? [] : [corner.OtherWall]));
+        }
+
+        return cores.ToImmutable();
+    }
+
+    private static ImmutableArray<string> RestsOn(Lintel lintel, ImmutableArray<Course> courses)
+    {
+        var below = courses.LastOrDefault(course => course.Top <= lintel.Bottom);
+        var (jambLeft, jambRight) = (lintel.From + lintel.BearingLeft, lintel.To - lintel.BearingRight);
+        return below is null ? [] :
+        [
+            .. below.Pieces
+                .Where(piece => (piece.From < jambLeft && piece.To > lintel.From) || (piece.From < lintel.To && piece.To > jambRight))
+                .Select(piece => piece.Id),
+        ];
+    }
+}

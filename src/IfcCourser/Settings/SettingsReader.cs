@@ -1,0 +1,44 @@
+using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Rules;
+
+namespace IfcCourser.Settings;
+
+/// <summary>Reads a file that is a catalog or a rule set, whichever it turns out to be.</summary>
+public static class SettingsReader
+{
+    /// <summary>A file with a table [bond] is taken for a rule set, any other for a catalog.</summary>
+    public static Outcome<VerifiedSettings> Verify(string path)
+    {
+        var text = SettingsFile.ReadText(path);
+        if (!text.IsOk)
+        {
+            return text.Fault;
+        }
+
+        var tree = TomlTree.Parse(text.Value, path);
+        if (!tree.IsOk)
+        {
+            return tree.Fault;
+        }
+
+        if (((Dictionary<string, TomlValue>)tree.Value.Content).ContainsKey("bond"))
+        {
+            var rules = RuleSetReader.Read(text.Value, path);
+            return rules.IsOk ? new VerifiedSettings("rule set", rules.Value.Name, text.Value) : rules.Fault;
+        }
+
+        var catalog = CatalogReader.Read(text.Value, path);
+        return catalog.IsOk ? new VerifiedSettings("catalog", catalog.Value.Name, text.Value) : catalog.Fault;
+    }
+
+    /// <summary>The text of a built-in catalog or rule set with its sources; null where the name is neither.</summary>
+    public static string? BuiltInText(string name) =>
+        BuiltInCatalogs.Names.Contains(name, StringComparer.Ordinal) ? SettingsFile.BuiltIn($"Catalogs/{name}.toml")
+        : BuiltInRuleSets.Names.Contains(name, StringComparer.Ordinal) ? SettingsFile.BuiltIn($"Rules/{name}.toml")
+        : null;
+
+    /// <summary>The fault of a name that is neither built in nor a file.</summary>
+    public static Fault UnknownName(string name) =>
+        SettingsFile.UnknownName(name, "catalog or rule set", [.. BuiltInCatalogs.Names, .. BuiltInRuleSets.Names]);
+}

@@ -1,0 +1,154 @@
+namespace IfcCourser.Step21;
+
+/// <summary>
+/// A copy of a file with instances added before the end of its last DATA section. The bytes up to there are kept as they are,
+/// save two strings of the header and instances that are dropped. A comment behind the section tells where the added ones start
+/// and the SHA-256 of all bytes before it, so that a later run can cut them again (<see cref="StepFrame"/>).
+/// </summary>
+public sealed class StepAppender
+{
+    private readonly StepFile _file;
+    private readonly string _owner;
+    private readonly HashSet<long> _dropped;
+    private readonly StepFrame? _frame;
+    private readonly long _keptEnd;
+    private readonly List<string> _lines = [];
+    private long _last;
+
+    /// <param name="file">The file to be copied.</param>
+    /// <param name="owner">Who adds, named in the comment; what the same owner added earlier is cut where it is intact.</param>
+    /// <param name="dropped">Instances to be left out.</param>
+    public StepAppender(StepFile file, string owner, IEnumerable<long> dropped)
+    {
+        _file = file;
+        _owner = owner;
+        _dropped = [.. dropped];
+        _frame = StepFrame.Find(file, owner);
+        var section = file.DataSections[^1];
+        _keptEnd = _frame?.Start ?? section.End;
+        while (_keptEnd > section.Start && StepText.IsBlank(file.Bytes(_keptEnd - 1, 1)[0]))
+        {
+            _keptEnd--;
+        }
+
+        _last = LastUsedId();
+    }
+
+    /// <summary>Instances left out: those asked for and those cut with an earlier run's.</summary>
+    public IReadOnlySet<long> Dropped => _dropped;
+
+    /// <summary>Adds an instance and returns its number.</summary>
+    /// <param name="type">Upper-case entity name.</param>
+    public long Add(string type, params ReadOnlySpan<StepValue> arguments)
+    {
+        _last++;
+        while (_file.Contains(_last) && !_dropped.Contains(_last))
+        {
+            _last++;
+        }
+
+        _lines.Add(StepEncoder.Instance(_last, type, arguments));
+        return _last;
+    }
+
+    /// <summary>Writes the copy.</summary>
+    /// <param name="timeStamp">ISO 8601, takes the place of the header's.</param>
+    /// <param name="preprocessorVersion">Takes the place of the header's.</param>
+    public void Write(Stream output, string timeStamp, string preprocessorVersion)
+    {
+        using var copy = new StepCopy(_file, output);
+        long at = 0;
+        foreach (var (range, text) in Edits(timeStamp, preprocessorVersion).OrderBy(edit => edit.Range.Start))
+        {
+            copy.Original(at, range.Start);
+            copy.Text(text);
+            at = range.End;
+        }
+
+        copy.Original(at, _keptEnd);
+        copy.Text("\n");
+        var start = copy.Length;
+        foreach (var line in _lines)
+        {
+            copy.Text(line);
+            copy.Text("\n");
+        }
+
+        copy.Text("ENDSEC;\n");
+        copy.Text(StepFrame.Comment(_owner, start, copy.Hash()));
+        WriteEnd(copy);
+    }
+
+    /// <summary>
+    /// The number before the first one to be given: the largest in use, or 0 where few are left below 2^31 (common readers
+    /// lose larger ones), so that unused lower ones are taken.
+    /// </summary>
+    private long LastUsedId()
+    {
+        const long LeastRoom = 10_000_000;
+        long largest = 0;
+        foreach (var id in _file.Ids)
+        {
+            if (_frame is not null && _file.RangeOf(id).Start >= _frame.Start)
+            {
+                _dropped.Add(id);
+            }
+
+            largest = _dropped.Contains(id) ? largest : Math.Max(largest, id);
+        }
+
+        return largest > int.MaxValue - LeastRoom ? 0 : largest;
+    }
+
+    private IEnumerable<(StepRange Range, string Text)> Edits(string timeStamp, string preprocessorVersion)
+    {
+        if (_file.Header.TimeStampRange is { } stamp)
+        {
+            yield return (stamp, StepString.Encode(timeStamp));
+        }
+
+        if (_file.Header.PreprocessorVersionRange is { } version)
+        {
+            yield return (version, StepString.Encode(preprocessorVersion));
+        }
+
+        foreach (var range in _dropped.Where(_file.Contains).Select(_file.RangeOf).Where(range => range.Start < _keptEnd))
+        {
+            yield return (range with { End = EndOfLine(range.End) }, string.Empty);
+        }
+    }
+
+    /// <summary>Behind the line end that follows an instance, if nothing else follows before it.</summary>
+    private long EndOfLine(long end)
+    {
+        var place = end;
+        while (place < _keptEnd)
+        {
+            var next = _file.Bytes(place, 1)[0];
+            place++;
+            if (next == '\n' || (next == '\r' && (place == _keptEnd || _file.Bytes(place, 1)[0] != '\n')))
+            {
+                return place;
+            }
+
+            if (!StepText.IsBlank(next))
+            {
+                return end;
+            }
+        }
+
+        return end;
+    }
+
+    /// <summary>What follows the data; a signature would no longer be true and is left out.</summary>
+    private void WriteEnd(StepCopy copy)
+    {
+        var start = _frame?.End ?? _file.EndOfData;
+        var end = Math.Min(_file.SignatureStart ?? long.MaxValue, _file.Size);
+        copy.Original(start, end);
+        if (_file.End is null || _file.End > end)
+        {
+            copy.Text("END-ISO-10303-21;\n");
+        }
+    }
+}

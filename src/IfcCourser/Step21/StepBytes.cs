@@ -1,0 +1,92 @@
+using System.Buffers;
+using System.IO.MemoryMappedFiles;
+using IfcCourser.Findings;
+
+namespace IfcCourser.Step21;
+
+/// <summary>The bytes of a file, mapped or in memory, addressed by 64-bit offsets; files may be larger than 2 GB.</summary>
+internal sealed unsafe class StepBytes : IDisposable
+{
+    private readonly byte* _start;
+    private readonly MemoryMappedFile? _file;
+    private readonly MemoryMappedViewAccessor? _view;
+    private MemoryHandle _pin;
+    private bool _isDisposed;
+
+    private StepBytes(MemoryMappedFile file, MemoryMappedViewAccessor view, long length)
+    {
+        _file = file;
+        _view = view;
+        Length = length;
+        view.SafeMemoryMappedViewHandle.AcquirePointer(ref _start);
+    }
+
+    private StepBytes(ReadOnlyMemory<byte> memory)
+    {
+        _pin = memory.Pin();
+        _start = (byte*)_pin.Pointer;
+        Length = memory.Length;
+    }
+
+    public long Length { get; }
+
+    public static StepBytes Of(ReadOnlyMemory<byte> memory) => new(memory);
+
+    public static Outcome<StepBytes> Map(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            return new Fault(path, null, null, "this is a folder, not a file", "Name the model file.");
+        }
+
+        try
+        {
+            using var handle = File.OpenHandle(path);
+            var length = RandomAccess.GetLength(handle);
+            if (length == 0)
+            {
+                return new Fault(path, null, null, "the file is empty", "Export the model again.");
+            }
+
+            var file = MemoryMappedFile.CreateFromFile(path, FileMode.Open, null, 0, MemoryMappedFileAccess.Read);
+            return new StepBytes(file, file.CreateViewAccessor(0, 0, MemoryMappedFileAccess.Read), length);
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return new Fault(path, null, null, "there is no such file", "Check the path.");
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return new Fault(path, null, null, "the file may not be read", "Check the file's permissions.");
+        }
+        catch (Exception e) when (e is IOException or NotSupportedException)
+        {
+            return new Fault(path, null, null, "the file can't be opened", "Close programs that use it, or copy it elsewhere.");
+        }
+    }
+
+    /// <summary>The bytes from an offset on, as far as one span reaches.</summary>
+    public ReadOnlySpan<byte> From(long offset) => Slice(offset, (int)Math.Min(Length - offset, int.MaxValue));
+
+    public ReadOnlySpan<byte> Slice(long offset, int length)
+    {
+        ObjectDisposedException.ThrowIf(_isDisposed, this);
+        ArgumentOutOfRangeException.ThrowIfNegative(offset);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(offset, Length - length);
+        return new ReadOnlySpan<byte>(_start + offset, length);
+    }
+
+    public void Dispose()
+    {
+        if (_isDisposed)
+        {
+            return;
+        }
+
+        _isDisposed = true;
+        _view?.SafeMemoryMappedViewHandle.ReleasePointer();
+        _view?.Dispose();
+        _file?.Dispose();
+        _pin.Dispose();
+    }
+}

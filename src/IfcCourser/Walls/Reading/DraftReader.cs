@@ -1,0 +1,218 @@
+using System.Collections.Immutable;
+using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Ifc;
+using IfcCourser.Ifc.Bodies;
+using IfcCourser.Units;
+
+namespace IfcCourser.Walls.Reading;
+
+/// <summary>Reads one wall of a model: its body, the faces that make it a wall, its masonry layer and openings.</summary>
+public sealed class DraftReader
+{
+    /// <summary>More than this share of the elevation lost to bevels or leaning faces: no layer of one thickness.</summary>
+    private const double MostBevelled = 0.3;
+
+    /// <summary>Standing out by more than this share of the footprint is worth a note.</summary>
+    private const double MostBeyond = 0.02;
+
+    /// <summary>A layer differs from a catalog width by no more than this, mm.</summary>
+    private const double WidthTolerance = 2;
+
+    private readonly BodyReader _bodies;
+    private readonly WallSelection _selection;
+    private readonly Catalog _catalog;
+
+    public DraftReader(IfcModel model, WallSelection selection, Catalog catalog)
+    {
+        _bodies = new BodyReader(model.File, model.Units);
+        _selection = selection;
+        _catalog = catalog;
+    }
+
+    /// <summary>The drafted wall, or the wall as skipped: exactly one of the two.</summary>
+    public (WallDraft? Draft, SkippedWall? Skipped) Read(IfcWallRecord wall)
+    {
+        var identity = new WallIdentity(wall.GlobalId, wall.StepId, wall.Name, wall.Storey, wall.TypeName);
+        var (body, openings) = BodyOf(wall);
+        if (body.Items.IsEmpty)
+        {
+            var madeOfWalls = wall.Parts.Any(part => part.EntityType.StartsWith("IFCWALL", StringComparison.Ordinal));
+            var reason = body.Unread.Length > 0 ? WallFindings.NotRead(body.Unread)
+                : madeOfWalls ? WallFindings.Of(FindingCodes.MadeOfWalls)
+                : WallFindings.Of(FindingCodes.NoBody);
+            return (null, new SkippedWall(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), null));
+        }
+
+        var shape = WallShape.Of(body, openings, Hint(wall));
+        SkippedWall Skip(Finding reason) => new(identity, reason, shape.Facts);
+        if (!_selection.Includes(identity))
+        {
+            return (null, Skip(WallFindings.Of(FindingCodes.NotSelected)));
+        }
+
+        if (!body.Unread.IsEmpty)
+        {
+            return (null, Skip(WallFindings.NotRead(body.Unread)));
+        }
+
+        var (draft, fault) = Draft(wall, identity, shape);
+        return draft is null ? (null, Skip(fault!)) : (draft, null);
+    }
+
+    private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape)
+    {
+        if (shape.Space is not { } space)
+        {
+            return (null, WallFindings.Of(FindingCodes.NoParallelFaces));
+        }
+
+        var layer = MasonryLayer.Of(wall, _catalog, shape.Across, Axis(wall, space), shape.Items)
+            ?? (_selection.Walls == WallChoice.All ? new MasonryLayer(shape.Across, []) : null);
+        if (layer is null)
+        {
+            return (null, WallFindings.Of(FindingCodes.NoMasonryLayer));
+        }
+
+        var width = Width(layer.Across.Size);
+        if (width?.Code == FindingCodes.WidthNotInCatalog)
+        {
+            return (null, width);
+        }
+
+        var elevation = MasonryElevation.Of(shape.Gross, layer.Across);
+        if (elevation.Shape.IsEmpty || elevation.Bevelled > MostBevelled * (elevation.Bevelled + elevation.Shape.Area))
+        {
+            return (null, WallFindings.Of(FindingCodes.FacesNotUpright));
+        }
+
+        var parts = elevation.Shape.Parts;
+        var voids = Voids(wall, shape, layer.Across, parts[0]);
+        var draft = new WallDraft
+        {
+            Identity = identity,
+            Space = space,
+            Across = shape.Across,
+            Masonry = layer.Across,
+            Run = shape.Run,
+            Height = shape.Height,
+            Outline = parts[0].Filled(),
+            Openings = voids.Openings,
+            Body = shape.Facts,
+            LoadBearing = wall.IsLoadBearing,
+            Findings = [.. Notes(shape, layer, elevation, width), .. voids.Findings],
+        };
+        return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
+    }
+
+    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, Finding? width)
+    {
+        const double LeastBevel = 100;
+        if (width is not null)
+        {
+            yield return width;
+        }
+
+        if (!layer.Others.IsEmpty)
+        {
+            yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others);
+        }
+
+        if (elevation.Shape.Parts is { Length: > 1 } parts)
+        {
+            yield return WallFindings.InPieces(parts);
+        }
+
+        if (elevation.Bevelled > LeastBevel * layer.Across.Size / 10)
+        {
+            yield return WallFindings.Bevelled(elevation.Bevelled);
+        }
+
+        if (shape.Beyond > MostBeyond)
+        {
+            yield return WallFindings.Of(FindingCodes.BodyBeyondFaces);
+        }
+    }
+
+    private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(IfcWallRecord wall, WallShape shape, Slab layer, Region outline)
+    {
+        var openings = new List<OpeningDraft>();
+        var findings = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var (record, solid) in shape.Openings)
+        {
+            if (solid.IsEmpty)
+            {
+                findings.Add(WallFindings.Opening(FindingCodes.OpeningNotRead, record.GlobalId));
+            }
+            else if (OpeningDrafts.Of(record, solid, layer) is { } draft && !draft.Shape.Intersect(outline).IsEmpty)
+            {
+                openings.Add(draft);
+            }
+            else
+            {
+                findings.Add(WallFindings.Opening(FindingCodes.OpeningMissesWall, record.GlobalId));
+            }
+        }
+
+        foreach (var hole in outline.Holes)
+        {
+            var nameless = new WallOpening(wall.GlobalId, wall.StepId, null, OpeningKind.Void, null, null, default, null);
+            openings.Add(new OpeningDraft(hole, GoesThrough: true, nameless));
+            findings.Add(WallFindings.Of(FindingCodes.HoleInBody));
+        }
+
+        return (OpeningDrafts.Merged(openings), findings.ToImmutable());
+    }
+
+    /// <summary>Why a wall is too small to be laid out; null where it is not.</summary>
+    public Finding? TooSmall(WallDraft draft)
+    {
+        var box = draft.Outline.Bounds;
+        var leastCourse = (_catalog.LeastRip ?? _catalog.UnitHeight) + _catalog.LevellingBed.Min;
+        if (Length.FromModelMm(box.Height) < leastCourse)
+        {
+            return WallFindings.LowerThan(box.Height, leastCourse);
+        }
+
+        if (Length.FromModelMm(box.Width) < _catalog.MinPiece)
+        {
+            return WallFindings.ShorterThan(box.Width, _catalog.MinPiece);
+        }
+
+        return box.Width <= draft.Masonry.Size ? WallFindings.NotLonger(box.Width, draft.Masonry.Size) : null;
+    }
+
+    private Finding? Width(double thickness)
+    {
+        double Off(UnitWidth width) => Math.Min(Math.Abs(width.Nominal.Mm - thickness), Math.Abs(width.Actual.Mm - thickness));
+        var nearest = _catalog.Widths.OrderBy(Off).FirstOrDefault();
+        return _catalog.Widths.Any(width => Off(width) <= WidthTolerance) ? null : WallFindings.Width(_selection.Width, thickness, nearest.Actual);
+    }
+
+    // Elements that are parts give the body where the wall has none of its own.
+    private (Body Body, ImmutableArray<(IfcOpeningRecord, Solid)> Openings) BodyOf(IfcWallRecord wall)
+    {
+        var own = _bodies.Read(wall.Representation, wall.Placement);
+        var parts = wall.Parts.Where(part => !part.EntityType.StartsWith("IFCWALL", StringComparison.Ordinal)).ToList();
+        var ofParts = own.Items.IsEmpty && own.Unread.IsEmpty && parts.Count > 0;
+        var body = ofParts ? parts.Select(part => _bodies.Read(part.Representation, part.Placement)).Aggregate(own, (a, b) => a.And(b)) : own;
+        var records = ofParts ? wall.Openings.Concat(parts.SelectMany(part => part.Openings)) : wall.Openings;
+        return (body, [.. records.Select(record => (record, _bodies.Read(record.Representation, record.Placement).Solid))]);
+    }
+
+    private Vector2 Hint(IfcWallRecord wall)
+    {
+        var along = _bodies.Axis(wall.Representation) is { } axis
+            ? wall.Placement.Direction(new Vector3(axis.To.X - axis.From.X, axis.To.Y - axis.From.Y, 0)).Plan
+            : wall.Placement.X.Plan;
+        return along.Unit();
+    }
+
+    private (double Offset, bool YIsLeft) Axis(IfcWallRecord wall, WallSpace space)
+    {
+        var start = _bodies.Axis(wall.Representation)?.From ?? default;
+        var offset = space.Plan(wall.Placement.Point(new Vector3(start.X, start.Y, 0)).Plan).Y;
+        return (offset, Vector2.Dot(wall.Placement.Y.Plan, space.Direction.Left) >= 0);
+    }
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Units;
+
+namespace IfcCourser.Walls.Reading;
+
+/// <summary>What is said about walls that are read from a model.</summary>
+public static class WallFindings
+{
+    /// <summary>A finding that says no more than its code does.</summary>
+    public static Finding Of(FindingCode code) => new(code, code.Meaning);
+
+    public static Finding NotRead(ImmutableArray<long> items) =>
+        new(FindingCodes.BodyNotRead, $"The body's part {string.Join(", ", items.Select(id => Text($"#{id}")))} can't be read.");
+
+    public static Finding Width(WidthMatch match, double thickness, Length nearest) => match switch
+    {
+        WidthMatch.Exact => new(FindingCodes.WidthNotInCatalog, Text($"The masonry is {Mm(thickness)} thick; the nearest unit is {nearest} wide.")),
+        WidthMatch.Nearest => new(FindingCodes.WidthNearest, Text($"The masonry is {Mm(thickness)} thick and laid in units {nearest} wide.")),
+        _ => new(FindingCodes.WidthAny, Text($"The masonry is {Mm(thickness)} thick; the nearest unit is {nearest} wide.")),
+    };
+
+    public static Finding SecondLeaf(double thickness, ImmutableArray<string> others) =>
+        new(FindingCodes.SecondLeaf, $"The layer {Mm(thickness)} thick is laid out; not laid out: {string.Join(", ", others)}.");
+
+    public static Finding InPieces(ImmutableArray<Region> parts) =>
+        new(FindingCodes.BodyInPieces, Text($"The masonry falls into {parts.Length} pieces; {parts.Skip(1).Sum(part => part.Area) / 1e6:0.##} m2 are not laid out."));
+
+    public static Finding Bevelled(double area) =>
+        new(FindingCodes.BevelledAcross, Text($"{area / 1e6:0.###} m2 of one face stand higher than the other face and are not laid out."));
+
+    public static Finding Opening(FindingCode code, string globalId) =>
+        new(code, $"{code.Meaning} ({globalId})", new FindingPlace { Opening = globalId });
+
+    public static Finding LowerThan(double height, Length least) =>
+        new(FindingCodes.LowerThanOneCourse, $"The wall is {Mm(height)} high; the bed and the least course need {least}.");
+
+    public static Finding ShorterThan(double length, Length least) =>
+        new(FindingCodes.ShorterThanLeastPiece, $"The wall is {Mm(length)} long; the least piece is {least}.");
+
+    public static Finding NotLonger(double length, double thickness) =>
+        new(FindingCodes.NotLongerThanThick, $"The wall is {Mm(length)} long and {Mm(thickness)} thick.");
+
+    /// <summary>A finding about two walls.</summary>
+    public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) =>
+        new(code, $"{Name(first)} and {Name(second)}: {Mm(mm)}.");
+
+    private static string Name(WallIdentity wall) => Text($"{wall.Name ?? "wall"} (#{wall.StepId})");
+
+    private static string Mm(double mm) => Length.FromModelMm(mm).ToString();
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,105 @@
+using CsCheck;
+using IfcCourser.Catalogs;
+using IfcCourser.Coursing;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Tests.Coursing;
+
+public sealed class SegmentSolverTests
+{
+    /// <summary>A toy catalog on a 10 mm grid, small enough to try every filling: unit 60, joint 10 (10-20), least piece 20.</summary>
+    private static readonly Catalog _toy = BuiltInCatalogs.Get("aac-mm") with
+    {
+        UnitLength = Length.FromMm(60),
+        PartLengths = [],
+        HeadJoint = new LengthRange(Length.FromMm(10), Length.FromMm(10), Length.FromMm(20)),
+        CutGrid = Length.FromMm(10),
+        MinPiece = Length.FromMm(20),
+        PreferredPiece = Length.FromMm(30),
+    };
+
+    private static readonly LayoutRules _toyRules =
+        LayoutRules.For(BuiltInRuleSets.Get("none"), _toy, OpeningPolicy.Keep) with { MinPiece = _toy.MinPiece, PreferredPiece = _toy.PreferredPiece };
+
+    [Fact]
+    public void The_filling_costs_as_little_as_the_best_of_all_fillings() => Gen.Select(
+        Gen.Int[2, 30], Gen.Int[0, 29].Array[0, 3], Gen.Int[1, 3])
+        .Sample((cells, joints, reach) =>
+        {
+            var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondWeights.Breach));
+            var task = new SegmentTask(Length.FromMm(10 * cells), BondWeights.CutAtJamb, BondWeights.CutAtEnd, [.. zones]);
+            Assert.Equal(CheapestOfAll(task, cells), new SegmentSolver(_toyRules).Solve(task).Cost);
+        });
+
+    [Fact]
+    public void Pieces_and_joints_fill_a_segment_of_any_length_from_end_to_end() => Gen.Select(
+        Gen.Int[0, BuiltInCatalogs.Names.Length - 1], Gen.Long[300_000_000, 9_000_000_000])
+        .Sample((index, nanometres) =>
+        {
+            var catalog = BuiltInCatalogs.Get(BuiltInCatalogs.Names[index]);
+            var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), catalog, OpeningPolicy.Keep);
+            var size = new Length(nanometres);
+            var pieces = new SegmentSolver(rules).Solve(new SegmentTask(size, 0, 0, [])).Pieces;
+            Assert.Equal(Length.Zero, pieces[0].From);
+            Assert.Equal(size, pieces[^1].To);
+            Assert.All(pieces, piece => Assert.True(piece.Size > Length.Zero && piece.Size <= catalog.UnitLength));
+            Assert.All(pieces.Zip(pieces.Skip(1)), pair => Assert.True(catalog.HeadJoint.Contains(pair.Second.From - pair.First.To)));
+        });
+
+    /// <summary>checkvalues.csv M-AACL-10: ten units of 23 7/8 in with 1/8 in joints measure 239 7/8 in; M-EU-01: ten of 599 mm with 1 mm, 5999 mm.</summary>
+    [Theory]
+    [InlineData("aac-in", 239.875 * 25.4)]
+    [InlineData("aac-600", 5999)]
+    public void A_wall_of_exactly_ten_units_has_no_cut(string catalog, double mm)
+    {
+        var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), BuiltInCatalogs.Get(catalog), OpeningPolicy.Keep);
+        var fill = new SegmentSolver(rules).Solve(new SegmentTask(Length.FromMm(mm), 0, 0, []));
+        Assert.Equal(10, fill.Pieces.Length);
+        Assert.All(fill.Pieces, piece => Assert.Equal(rules.Catalog.UnitLength, piece.Size));
+    }
+
+    [Fact]
+    public void Joints_take_up_a_small_remainder_instead_of_a_cut()
+    {
+        var rules = LayoutRules.For(BuiltInRuleSets.Get("eu"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Keep);
+        var fill = new SegmentSolver(rules).Solve(new SegmentTask(Length.FromMm(6252.4), 0, 0, []));
+        Assert.All(fill.Pieces, piece => Assert.Equal(Length.FromMm(624), piece.Size));
+    }
+
+    /// <summary>Tries every sequence of pieces and joints, with the weights spelled out anew.</summary>
+    private static long CheapestOfAll(SegmentTask task, int cells)
+    {
+        var best = long.MaxValue;
+        void Lay(int start, long cost)
+        {
+            for (var length = 1; length <= 6 && start + length <= cells; length++)
+            {
+                var whole = length == 6;
+                var end = start + length;
+                var piece = cost + (whole ? 0 : BondWeights.Cut
+                    + (length < 2 ? BondWeights.Breach : length < 3 ? BondWeights.Short : 0)
+                    + (start == 0 ? task.StartCost : 0)
+                    + (end == cells ? task.EndCost : 0));
+                if (end == cells)
+                {
+                    best = Math.Min(best, piece);
+                    continue;
+                }
+
+                for (var joint = 1; joint <= (whole ? 2 : 1); joint++)
+                {
+                    if (end + joint < cells)
+                    {
+                        var centre = Length.FromMm((10 * end) + (5 * joint));
+                        var zones = task.Zones.Where(zone => Length.Abs(zone.Centre - centre) < zone.Reach).Sum(zone => zone.Cost);
+                        Lay(end + joint, piece + zones + ((joint - 1) * BondWeights.JointStep));
+                    }
+                }
+            }
+        }
+
+        Lay(0, 0);
+        return best;
+    }
+}

@@ -1,0 +1,25 @@
+using CsCheck;
+using IfcCourser.Rules;
+using IfcCourser.Tests.Support;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Tests.Runs;
+
+public sealed class LayoutLawTests
+{
+    [Fact]
+    public void Every_layout_keeps_the_laws() => WallGen.AloneOrBox.Sample(
+        given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 120);
+
+    [Fact]
+    public void The_same_walls_give_the_same_pieces() => WallGen.AloneOrBox.Sample(
+        given => Assert.Equal(Pieces(given), Pieces(given)), iter: 20);
+
+    private static List<string> Pieces((WallModel Model, LayoutRules Rules) given) =>
+    [
+        .. WallSketch.LayOut(given.Model, given.Rules).Walls
+            .SelectMany(wall => wall.Courses)
+            .SelectMany(course => course.Pieces)
+            .Select(piece => $"{piece.Id} {piece.From} {piece.To} {piece.Cut}"),
+    ];
+}

@@ -1,0 +1,205 @@
+using System.Text;
+using IfcCourser.Step21;
+
+namespace IfcCourser.Tests.Step21;
+
+public sealed class StepFileTests
+{
+    [Fact]
+    public void InstancesAreFoundByIdAndByTypeInFileOrder()
+    {
+        using var file = StepSource.Data("#7=WALL('b');\n#3=DOOR($,*);\n#5=WALL('a',#7);");
+        Assert.Equal([7L, 5L], file.InstancesOf("WALL"));
+        Assert.Empty(file.InstancesOf("WINDOW"));
+        Assert.Equal(3, file.Count);
+        Assert.Equal(7, file.LargestId);
+        Assert.Equal("a", file.Find(5)![0].AsString);
+        Assert.Equal(7, file.Find(5)![1].AsReference);
+        Assert.Equal(StepValueKind.Derived, file.Find(3)![1].Kind);
+        Assert.True(file.Find(3)![9].IsNothing);
+        Assert.Null(file.Find(4));
+        Assert.False(file.Contains(4));
+        Assert.Equal("DOOR", file.TypeOf(3));
+        Assert.Equal("#3=DOOR($,*);", Encoding.ASCII.GetString(file.TextOf(3)));
+        Assert.Empty(file.Faults);
+    }
+
+    [Theory]
+    [InlineData("#1 = wall ( 'x' ) ;")]
+    [InlineData("/* #9=WALL('no'); */#1=/*=(*/WALL/*(*/(/*)*/'x'/*;*/)/**/;")]
+    [InlineData("#1\n=\nWALL\n(\n'x'\n)\n;")]
+    [InlineData("#1=WALL('x');#2=WALL('y;#3=(');")]
+    public void BlanksCommentsAndLineBreaksMayStandBetweenAllTokens(string data)
+    {
+        using var file = StepSource.Data(data);
+        Assert.Equal("x", file.Find(1)![0].AsString);
+        Assert.Equal("WALL", file.Find(1)!.Type);
+        Assert.False(file.Contains(9));
+        Assert.False(file.Contains(3));
+        Assert.Empty(file.Faults);
+    }
+
+    [Theory]
+    [InlineData("\n", false)]
+    [InlineData("\r\n", false)]
+    [InlineData("\r", false)]
+    [InlineData("\n", true)]
+    public void AnyLineEndAndAByteOrderMarkAreTaken(string lineEnd, bool hasMark)
+    {
+        var text = (hasMark ? "\uFEFF" : string.Empty) + StepSource.Text("#1=WALL('x');\n#1=WALL('y');").ReplaceLineEndings(lineEnd);
+        using var file = StepSource.Read(text).Value!;
+        Assert.Equal("house.ifc", file.Header.FileName);
+        Assert.Equal("y", file.Find(1)![0].AsString);
+        Assert.Equal(8, Assert.Single(file.Faults).Line);
+    }
+
+    [Fact]
+    public void IdsMayHaveGapsAndReachSixtyThreeBits()
+    {
+        using var file = StepSource.Data("#9223372036854775807=A();\n#1=B();\n#4294967296=C();\n#9223372036854775808=D();\n#4294967296=E();");
+        Assert.Equal(long.MaxValue, file.LargestId);
+        Assert.Equal("A", file.TypeOf(long.MaxValue));
+        Assert.Equal("E", file.TypeOf(4294967296));
+        Assert.Empty(file.InstancesOf("C"));
+        Assert.Equal([4294967296L, null], file.Faults.Select(fault => fault.StepId));
+    }
+
+    [Fact]
+    public void OfAnIdDefinedTwiceTheLastDefinitionCounts()
+    {
+        using var file = StepSource.Data("#1=WALL('first');\n#2=WALL('other');\n#1=WALL('last');");
+        Assert.Equal("last", file.Find(1)![0].AsString);
+        Assert.Equal([2L, 1L], file.InstancesOf("WALL"));
+        Assert.Equal(2, file.Count);
+        var fault = Assert.Single(file.Faults);
+        Assert.Equal((8, 1L), (fault.Line, fault.StepId));
+    }
+
+    [Theory]
+    [InlineData("#1=WALL('x';\n#2=WALL('y');", "parenthesis")]
+    [InlineData("#1=WALL('x')\n#2=WALL('y');", "semicolon")]
+    [InlineData("#1=WALL('x);\n#2=WALL('y');", "quote")]
+    [InlineData("#1 WALL('x');\n#2=WALL('y');", "=")]
+    [InlineData("#1=;\n#2=WALL('y');", "entity name")]
+    [InlineData("#1=('x');\n#2=WALL('y');", "name")]
+    [InlineData("#1=WALL('x',#);\n#2=WALL('y');", "number")]
+    [InlineData("#2=WALL('y');\n#1=WALL('x'", "parenthesis")]
+    public void AMalformedInstanceIsSkippedWithARecordAndTheNextIsRead(string data, string what)
+    {
+        using var file = StepSource.Data(data);
+        Assert.Null(file.Find(1));
+        Assert.Equal("y", file.Find(2)![0].AsString);
+        var fault = Assert.Single(file.Faults);
+        Assert.Equal(1, fault.StepId);
+        Assert.Equal(data.StartsWith("#1", StringComparison.Ordinal) ? 8 : 9, fault.Line);
+        Assert.Contains(what, fault.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ComplexInstancesHaveParts()
+    {
+        using var file = StepSource.Data("#1=(LENGTH_UNIT()NAMED_UNIT(*)SI_UNIT(.MILLI.,.METRE.));");
+        var instance = file.Find(1)!;
+        Assert.Equal("LENGTH_UNIT NAMED_UNIT SI_UNIT", string.Join(' ', instance.Parts.Select(part => part.Type)));
+        Assert.Equal("METRE", instance.Parts[2].Arguments[1].AsEnumeration);
+        Assert.Equal(string.Empty, file.TypeOf(1));
+    }
+
+    [Fact]
+    public void SeveralDataSectionsAreOneSetOfInstances()
+    {
+        const string Text = StepSource.Header + "#1=A();\nENDSEC;\nDATA('two',('IFC4'));\n#2=B();\n" + StepSource.Footer;
+        using var file = StepSource.Read(Text).Value!;
+        Assert.Equal(2, file.Count);
+    }
+
+    [Fact]
+    public void TheHeaderIsReadWithCommentsAndLineBreaks()
+    {
+        const string Text =
+            """
+            ISO-10303-21; /* comment; 'quote */
+            HEADER;
+            FILE_DESCRIPTION(('a','b'),'2;1');
+            FILE_NAME(
+            /* name */ 'it''s',
+            /* time_stamp */ '2020-01-02T03:04:05' /* , */,
+            /* author */ ('x','y'), (''),
+            /* preprocessor_version */ 'pre', 'sys', $);
+            FILE_SCHEMA(('IFC4X3_ADD2'));
+            ENDSEC;
+            DATA;
+            ENDSEC;
+            END-ISO-10303-21;
+            """;
+        using var file = StepSource.Read(Text).Value!;
+        var header = file.Header;
+        Assert.Equal(["a", "b"], header.Description);
+        Assert.Equal("it's", header.FileName);
+        Assert.Equal(["x", "y"], header.Authors);
+        Assert.Equal(("pre", "sys", string.Empty), (header.PreprocessorVersion, header.OriginatingSystem, header.Authorization));
+        Assert.Equal(["IFC4X3_ADD2"], header.Schemas);
+        Assert.Equal("'2020-01-02T03:04:05'", Text[(int)header.TimeStampRange!.Value.Start..(int)header.TimeStampRange.Value.End]);
+        Assert.Equal("'pre'", Text[(int)header.PreprocessorVersionRange!.Value.Start..(int)header.PreprocessorVersionRange.Value.End]);
+        Assert.Equal(0, file.Count);
+    }
+
+    [Theory]
+    [InlineData("", "empty")]
+    [InlineData("solid cube", "STEP")]
+    [InlineData("<?xml version='1.0'?>", "XML")]
+    [InlineData("PK\u0003\u0004", "zip")]
+    [InlineData("ISO-10303-21;\nHEADER;\nENDSEC;\nEND-ISO-10303-21;", "DATA")]
+    [InlineData("ISO-10303-21;\nHEADER;\nFILE_NAME('a", "cut off")]
+    [InlineData(StepSource.Header, "cut off")]
+    [InlineData(StepSource.Header + "#1=WALL('x');\n#2=WALL('", "cut off")]
+    [InlineData(StepSource.Header + "#1=WALL('x');\n#2=WALL(/* ", "cut off")]
+    [InlineData(StepSource.Header + "#1=WALL('x');\n#2", "cut off")]
+    public void AFileThatCannotBeReadIsOneClearFault(string text, string what)
+    {
+        var outcome = StepSource.Read(text);
+        Assert.False(outcome.IsOk);
+        Assert.Contains(what, outcome.Fault.What, StringComparison.Ordinal);
+        Assert.Equal("test.ifc", outcome.Fault.File);
+    }
+
+    [Fact]
+    public void EveryTruncationOfAFileIsAFaultOrAFileAndNeverAnException()
+    {
+        var text = StepSource.Text("#1=(A(1)B('x''y',(2.,$)));\n/* c */#2=WALL('\\X2\\00E4\\X0\\',.T.,\"0F\",*,IFCREAL(1.E-3));");
+        for (var length = 0; length < text.Length; length++)
+        {
+            var outcome = StepSource.Read(text[..length]);
+            if (outcome.IsOk)
+            {
+                Assert.NotNull(outcome.Value.Find(2));
+                outcome.Value.Dispose();
+            }
+        }
+    }
+
+    [Fact]
+    public void AMissingFileAFolderAndAnEmptyFileAreFaults()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        var empty = Path.Combine(folder.FullName, "empty.ifc");
+        File.WriteAllText(empty, string.Empty);
+        Assert.Contains("no such file", StepFile.Open(Path.Combine(folder.FullName, "none.ifc")).Fault!.What, StringComparison.Ordinal);
+        Assert.Contains("folder", StepFile.Open(folder.FullName).Fault!.What, StringComparison.Ordinal);
+        Assert.Contains("empty", StepFile.Open(empty).Fault!.What, StringComparison.Ordinal);
+        folder.Delete(recursive: true);
+    }
+
+    [Fact]
+    public void AMappedFileReadsLikeBytesInMemory()
+    {
+        var path = Path.GetTempFileName();
+        File.WriteAllText(path, StepSource.Text("#1=WALL('x');"));
+        using (var file = StepFile.Open(path).Value!)
+        {
+            Assert.Equal("x", file.Find(1)![0].AsString);
+        }
+
+        File.Delete(path);
+    }
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using CsCheck;
+using IfcCourser.Step21;
+
+namespace IfcCourser.Tests.Step21;
+
+public sealed class StepValueTests
+{
+    [Theory]
+    [InlineData("1.", 1.0)]
+    [InlineData("-.5", -0.5)]
+    [InlineData("+2.5E-3", 0.0025)]
+    [InlineData("7", 7.0)]
+    [InlineData("IFCLENGTHMEASURE(3.)", 3.0)]
+    [InlineData("1.D", null)]
+    [InlineData("1e400", null)]
+    [InlineData("NaN", null)]
+    [InlineData("-1.#IND", null)]
+    [InlineData("'x'", null)]
+    [InlineData("$", null)]
+    public void RealsAreReadLeniently(string parameter, double? expected) =>
+        Assert.Equal(expected, StepSource.Value(parameter).AsReal);
+
+    [Fact]
+    public void IntegersBeyondSixtyFourBitsAreReals()
+    {
+        Assert.Null(StepSource.Value("99999999999999999999").AsInteger);
+        Assert.Equal(1e20, StepSource.Value("100000000000000000000").AsReal);
+        Assert.Equal(2, StepSource.Value("2.").AsInteger);
+    }
+
+    [Fact]
+    public void EveryKindHasItsAccessor()
+    {
+        Assert.True(StepSource.Value(".T.").AsBoolean);
+        Assert.False(StepSource.Value("IFCBOOLEAN(.F.)").AsBoolean);
+        Assert.Null(StepSource.Value(".U.").AsBoolean);
+        Assert.Equal("ELEMENT", StepSource.Value(".element.").AsEnumeration);
+        Assert.Equal("1F", StepSource.Value("\"1F\"").AsBinary);
+        Assert.Equal("IFCLABEL", StepSource.Value("IFCLABEL('x')").TypeName);
+        Assert.Equal([1.0, 2.0], StepSource.Value("(1.,2)").AsList.Select(item => item.AsReal!.Value));
+        Assert.Empty(StepSource.Value("()").AsList);
+        Assert.Null(StepSource.Value("(1)").AsReference);
+    }
+
+    [Fact]
+    public void NestingThatIsTooDeepIsAFaultAndNoStackOverflow()
+    {
+        var deep = new string('(', 100_000) + new string(')', 100_000);
+        using var file = StepSource.Data($"#1=THING({deep});\n#2=THING({string.Concat(Enumerable.Repeat("X(", 100_000))}{new string(')', 100_000)});");
+        Assert.Null(file.Find(1));
+        Assert.Null(file.Find(2));
+        Assert.All(file.Faults, fault => Assert.Contains("nested", fault.What, StringComparison.Ordinal));
+        Assert.Equal(2, file.Faults.Length);
+    }
+
+    [Fact]
+    public void WrittenRealsReadBackAsTheSameNumber() =>
+        Gen.Double.Where(double.IsFinite).Sample(value =>
+        {
+            var text = StepReal.Encode(value);
+            Assert.Contains('.', text);
+            Assert.Equal(value, StepSource.Value(text).AsReal!.Value);
+        });
+
+    [Theory]
+    [InlineData(1, "1.")]
+    [InlineData(-0.25, "-0.25")]
+    [InlineData(1e20, "1.E+20")]
+    [InlineData(1e-7, "1.E-07")]
+    public void RealsAreWrittenWithAPointUnderAnyCulture(double value, string expected)
+    {
+        CultureInfo.CurrentCulture = new CultureInfo("de-DE");
+        Assert.Equal(expected, StepReal.Encode(value));
+    }
+}

@@ -1,0 +1,64 @@
+using CsCheck;
+using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Tests.Support;
+
+/// <summary>Generated walls, boxes and rules; piers as mean as they come.</summary>
+internal static class WallGen
+{
+    private static readonly (string Catalog, string Rules)[] _sets =
+        [("aac-in", "us"), ("aac-mm", "eu"), ("aac-mm", "de"), ("aac-600", "eu"), ("octametric", "de"), ("block-in", "us"), ("aac-mm", "none")];
+
+    public static readonly Gen<LayoutRules> Rules = Gen.Select(Gen.Int[0, _sets.Length - 1], Gen.Int[0, 2]).Select((set, policy) =>
+        LayoutRules.For(BuiltInRuleSets.Get(_sets[set].Rules), BuiltInCatalogs.Get(_sets[set].Catalog), (OpeningPolicy)policy));
+
+    private static readonly Gen<(int Pier, int Width, int Sill, int Height)[]> _openings =
+        Gen.Select(Gen.Int[40, 2500], Gen.Int[250, 3000], Gen.Int[0, 1200], Gen.Int[300, 2100]).Array[0, 4];
+
+    private static readonly Gen<Length> _length = Gen.Long[900_000_000, 9_000_000_000].Select(n => new Length(n - (n % 1000)));
+
+    private static readonly Gen<Length> _height = Gen.Int[700, 3400].Select(mm => Length.FromMm(mm));
+
+    public static readonly Gen<(WallModel Model, LayoutRules Rules)> AloneOrBox = Gen
+        .Select(Rules, Gen.Select(_length, _length, _height, Gen.Int[0, 20]), Gen.Bool, Gen.Bool, _openings)
+        .Select((rules, size, isBox, isGable, openings) =>
+        {
+            var (a, b, height, width) = size;
+            var thickness = rules.Catalog.Widths[width % rules.Catalog.Widths.Length].Actual;
+            var least = Length.FromMm(1500);
+            var model = isBox
+                ? WallSketch.Box(a + least, b + least, height, thickness)
+                : WallSketch.Alone(WallSketch.Straight(a, height, thickness));
+            return (model with { Walls = [.. model.Walls.Select((wall, i) => With(wall, i == 1 || isGable, height, openings))] }, rules);
+        });
+
+    private static Wall With(Wall wall, bool isGable, Length height, (int Pier, int Width, int Sill, int Height)[] openings)
+    {
+        var placed = new List<WallOpening>();
+        var at = Length.Zero;
+        foreach (var (pier, width, sill, tall) in openings)
+        {
+            var left = at + Length.FromMm(pier);
+            at = left + Length.FromMm(width);
+            var bottom = sill < 300 ? 0 : sill;
+            var top = Math.Min(bottom + tall, height.Mm);
+            if (at < wall.Frame.Length && top - bottom >= 250)
+            {
+                placed.Add(WallSketch.Opening(placed.Count, left.Mm, at.Mm, bottom, top));
+            }
+        }
+
+        var length = wall.Frame.Length;
+        return wall with
+        {
+            Openings = [.. placed],
+            Outline = isGable
+                ? [new(Length.Zero, Length.Zero), new(length, Length.Zero), new(length, height), new(length / 2, height + (length / 3)), new(Length.Zero, height)]
+                : wall.Outline,
+        };
+    }
+}

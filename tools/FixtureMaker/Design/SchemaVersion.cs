@@ -1,0 +1,8 @@
+namespace FixtureMaker.Design;
+
+/// <summary>The IFC schema a house's file is written in.</summary>
+internal enum SchemaVersion
+{
+    Ifc2X3,
+    Ifc4,
+}

@@ -1,0 +1,117 @@
+"""One model through the command and through every outside reader."""
+import collections
+import json
+import subprocess
+import sys
+import time
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import coursed_model
+import declared
+import sheets
+
+LIMIT = 600  # seconds for one command
+
+
+@dataclass(frozen=True)
+class Tools:
+    """Where the command under test and the outside readers are."""
+    command: list[str]
+    node: Path
+    verifier: Path | None
+
+
+@dataclass
+class Result:
+    """What became of one model: the counts for the table, and every problem as a line."""
+    model: str
+    walls: int = 0
+    coursed: int = 0
+    reasons: dict[str, int] = field(default_factory=dict)
+    breaches: int | None = None
+    sheets: int = 0
+    seconds: float = 0
+    problems: list[str] = field(default_factory=list)
+    declared: list[tuple[str, str]] = field(default_factory=list)
+
+
+def check(model: Path, out: Path, options: list[str], tools: Tools) -> Result:
+    """Lays the model out into the folder and checks all that was written."""
+    result = Result(model.name)
+    began = time.monotonic()
+    run = lay_out(model, out, options, tools)
+    result.seconds = time.monotonic() - began
+    if run.returncode != 0:
+        result.problems.append(f"exit status {run.returncode}: {run.stderr.strip()[:400]}")
+        return result
+    if "   at " in run.stderr:
+        result.problems.append(f"a stack trace on stderr: {run.stderr.strip()[:400]}")
+    layout = json.loads((out / "layout.json").read_text(encoding="utf-8"))
+    count(result, layout)
+    before = listing(model, out / "before.jsonl", tools)
+    check_layout(result, out, before, tools)
+    check_sheets(result, layout, out, tools)
+    check_coursed(result, layout, model, before, out, tools)
+    result.declared = list(declared.compare(layout, before[0]))
+    result.problems += [f"declared quantity: {text}" for outcome, text in result.declared if outcome == "OFF"]
+    return result
+
+
+def lay_out(model, out, options, tools):
+    try:
+        return subprocess.run([*tools.command, "layout", model, "--out", out, "--quiet", *options], stdin=subprocess.DEVNULL,
+                              capture_output=True, text=True, timeout=LIMIT, check=False)
+    except subprocess.TimeoutExpired:
+        return subprocess.CompletedProcess([], -1, "", f"no end after {LIMIT} s")
+
+
+def count(result, layout):
+    walls = layout["walls"]
+    result.walls = len(walls)
+    result.coursed = sum(wall["status"] == "coursed" for wall in walls)
+    result.reasons = dict(collections.Counter(wall["reason"] for wall in walls if wall["status"] == "skipped"))
+
+
+def listing(model, keep: Path, tools):
+    """Walls and others (openings, fillings) as web-ifc sees them; the walls are kept as a file for the verifier."""
+    run = subprocess.run(["node", tools.node / "list_walls.mjs", model], capture_output=True, text=True, check=True)
+    *walls, others = run.stdout.splitlines()
+    keep.write_text("".join(line + "\n" for line in walls), encoding="utf-8")
+    return [json.loads(line) for line in walls], json.loads(others)["other"]
+
+
+def check_layout(result, out, before, tools):
+    known = {wall["globalId"].split("#")[0] for wall in json.loads((out / "layout.json").read_text("utf-8"))["walls"]}
+    result.problems += [f"wall {wall['guid']} is not listed" for wall in before[0] if wall["guid"] not in known]
+    if tools.verifier is None or result.walls == 0:
+        return
+    run = subprocess.run([sys.executable, tools.verifier, out / "layout.json", "--walls", out / "before.jsonl"],
+                         capture_output=True, text=True, check=False)
+    lines = run.stdout.splitlines()
+    last = lines[-1] if lines else ""
+    if " breaches" not in last:
+        result.problems.append(f"verify_layout.py stops: {run.stderr.strip()[-300:]}")
+        return
+    result.breaches = int(last.split()[0])
+    result.problems += lines[:-1]
+
+
+def check_sheets(result, layout, out, tools):
+    written = sorted((out / "walls").glob("*.dxf")) if (out / "walls").is_dir() else []
+    result.sheets = len(written)
+    if len(written) != result.coursed:
+        result.problems.append(f"{len(written)} sheets for {result.coursed} coursed walls")
+    result.problems += sheets.problems_of(written, tools.node)
+
+
+def check_coursed(result, layout, model, before, out, tools):
+    coursed = out / "model" / f"{model.stem}.coursed.ifc"
+    if not coursed.is_file():
+        result.problems.append(f"no {coursed.name}")
+        return
+    result.problems += coursed_model.text_problems(model.read_bytes(), coursed.read_bytes())
+    counted = subprocess.run(["node", tools.node / "attribute_counts.mjs", coursed, model], capture_output=True, text=True, check=True)
+    result.problems += counted.stdout.splitlines()
+    after = listing(coursed, out / "after.jsonl", tools)
+    result.problems += coursed_model.set_problems(layout, before, after)

@@ -1,0 +1,76 @@
+"""The DXF sheets of one run, read by ezdxf and by two JavaScript parsers that share no code with it."""
+import collections
+import json
+import logging
+import subprocess
+from pathlib import Path
+
+import ezdxf
+
+logging.disable(logging.WARNING)
+
+# Entities that dxf-parser reads; the rest (HATCH, VIEWPORT) it passes over.
+COMMON = ("LINE", "LWPOLYLINE", "INSERT", "DIMENSION", "TEXT", "MTEXT", "ARC", "CIRCLE")
+BATCH = 100
+
+
+def problems_of(sheets: list[Path], node: Path):
+    """Yields a line for every problem of the sheets."""
+    counts = {}
+    for sheet in sheets:
+        try:
+            document = ezdxf.readfile(sheet)
+        except (ezdxf.DXFError, UnicodeError, OSError) as error:
+            yield f"{sheet.name}: ezdxf refuses it: {error}"
+            continue
+        yield from (f"{sheet.name}: {text}" for text in audit(document))
+        counts[str(sheet)] = count(document)
+    yield from disagreements(counts, node)
+
+
+def audit(document):
+    """What ezdxf's audit reports, errors and repairs alike, and what no audit looks at."""
+    auditor = document.audit()
+    for entry in [*auditor.errors, *auditor.fixes]:
+        yield f"audit {entry.code}: {entry.message}"
+    if document.dxfversion != "AC1024":
+        yield f"version {document.dxfversion}, not AC1024"
+    if document.header.get("$INSUNITS") not in (1, 4):
+        yield f"$INSUNITS {document.header.get('$INSUNITS')}: neither inches nor millimetres"
+    used = {entity.dxf.get("layer", "0") for layout in document.layouts for entity in layout}
+    for layer in sorted(used - {layer.dxf.name for layer in document.layers}):
+        yield f"layer {layer} is used and not defined"
+    dimensions = document.modelspace().query("DIMENSION")
+    if not dimensions:
+        yield "no dimension in model space"
+    for dimension in dimensions:
+        if dimension.dxf.get("geometry", "") not in document.blocks:
+            yield f"dimension #{dimension.dxf.handle} has no picture block"
+    if not document.modelspace().query("INSERT"):
+        yield "no block reference in model space"
+    if len(document.layout_names()) < 2:
+        yield "no paper layout"
+
+
+def count(document):
+    """Entities of the ENTITIES section: model space and the active paper layout."""
+    found = collections.Counter(entity.dxftype() for entity in document.modelspace())
+    found.update(entity.dxftype() for entity in document.active_layout())
+    return {kind: found[kind] for kind in COMMON if found[kind]}
+
+
+def disagreements(counts, node: Path):
+    """Where the second reader sees other numbers of entities than ezdxf."""
+    files = list(counts)
+    for start in range(0, len(files), BATCH):
+        run = subprocess.run(["node", node / "dxf_counts.cjs", *files[start:start + BATCH]],
+                             capture_output=True, text=True, check=False)
+        seen = [json.loads(line) for line in run.stdout.splitlines()]
+        if run.returncode != 0 or len(seen) != len(files[start:start + BATCH]):
+            yield f"the JavaScript parsers stop: {run.stderr.strip()[:300]}"
+        for sheet in seen:
+            other = {kind: sheet["parser"][kind] for kind in COMMON if kind in sheet["parser"]}
+            if other != counts[sheet["file"]]:
+                yield f"{Path(sheet['file']).name}: ezdxf counts {counts[sheet['file']]}, dxf-parser {other}"
+            if sheet["dxf"]["svg"] < 1000:
+                yield f"{Path(sheet['file']).name}: the third reader draws nothing"
