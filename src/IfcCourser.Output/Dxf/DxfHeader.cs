@@ -2,7 +2,10 @@ using IfcCourser.Output.Sheets;
 
 namespace IfcCourser.Output.Dxf;
 
-/// <summary>The HEADER and CLASSES sections.</summary>
+/// <summary>
+/// The HEADER and CLASSES sections. The dimension variables repeat what the styles say for readers that look only here;
+/// those can't turn single texts, so lying text (DIMTIH) serves the storey pole best.
+/// </summary>
 internal static class DxfHeader
 {
     public static DxfTags Write(DxfDocument document, Box model, int scale)
@@ -37,8 +40,8 @@ internal static class DxfHeader
         Variable("$DIMEXO").Add(40, DimensionPicture.Gap * paper);
         Variable("$DIMEXE").Add(40, DimensionPicture.Overrun * paper);
         Variable("$DIMGAP").Add(40, 0.8 * paper);
-        Variable("$DIMTIH").Add(70, 0);
-        Variable("$DIMTOH").Add(70, 0);
+        Variable("$DIMTIH").Add(70, 1);
+        Variable("$DIMTOH").Add(70, 1);
         Variable("$DIMTAD").Add(70, 1);
         Variable("$DIMLUNIT").Add(70, units.LinearUnits);
         Variable("$DIMDEC").Add(70, units.Precision);

@@ -39,11 +39,12 @@ internal static class DxfTables
         return tags.Add(0, "ENDSEC");
     }
 
+    /// <summary>Names that readers with patterns of their own know.</summary>
     public static string NameOf(LineType type) => type switch
     {
         LineType.Dashed => "DASHED",
-        LineType.Centre => "CENTRE",
-        LineType.LongDash => "LONG-DASH",
+        LineType.Centre => "CENTER",
+        LineType.LongDash => "DASHEDX2",
         _ => "Continuous",
     };
 

@@ -10,7 +10,10 @@ namespace IfcCourser.Output.Dxf;
 /// </summary>
 public static class DxfWriter
 {
-    /// <summary>Between the views of model space, real millimetres.</summary>
+    /// <summary>
+    /// Between the views of model space, and over the first of them: readers that mix paper into model space
+    /// then show the papers above the views.
+    /// </summary>
     private const double ViewGap = 2000;
 
     /// <summary>The same sheets give the same bytes: handles count up from one.</summary>
@@ -50,7 +53,8 @@ public static class DxfWriter
             var number = 2;
             foreach (var view in layout.Sheet.Views)
             {
-                var offset = extents.Count == 0 ? default : new Point(0, extents[^1].Bottom - ViewGap - view.Window.Top);
+                var above = extents.Count == 0 ? 0 : extents[^1].Bottom;
+                var offset = new Point(0, above - ViewGap - view.Window.Top);
                 extents.Add(view.Window.Moved(offset));
                 var space = new DxfSpace(document.Model.Record, IsPaper: false, offset, factor, view.Scale.Denominator);
                 WriteItems(document, document.Model.Entities, space, view.Items);
