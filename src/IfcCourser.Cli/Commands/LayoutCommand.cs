@@ -39,7 +39,7 @@ internal static class LayoutCommand
         using var folder = opening.Value;
         terminal.Step(Messages.LayingOut);
         var layout = model.LayOut();
-        var fault = LayoutFiles.Add(folder, layout, settings) ?? folder.Commit();
+        var fault = LayoutFiles.Add(folder, layout, model, settings, terminal) ?? folder.Commit();
         if (fault is not null)
         {
             return terminal.End(fault, ExitStatus.Unwritable);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;

@@ -42,7 +42,7 @@ public sealed class StepAppender
     public long Add(string type, params ReadOnlySpan<StepValue> arguments)
     {
         _last++;
-        while (_file.Contains(_last) && !_dropped.Contains(_last))
+        while (_file.Contains(_last) && !IsCut(_last))
         {
             _last++;
         }
@@ -89,16 +89,21 @@ public sealed class StepAppender
         long largest = 0;
         foreach (var id in _file.Ids)
         {
-            if (_frame is not null && _file.RangeOf(id).Start >= _frame.Start)
+            if (IsCut(id))
             {
                 _dropped.Add(id);
             }
-
-            largest = _dropped.Contains(id) ? largest : Math.Max(largest, id);
+            else
+            {
+                largest = Math.Max(largest, id);
+            }
         }
 
         return largest > int.MaxValue - LeastRoom ? 0 : largest;
     }
+
+    /// <summary>Whether an instance goes with an earlier run's frame, so that its number is free again.</summary>
+    private bool IsCut(long id) => _frame is not null && _file.RangeOf(id).Start >= _frame.Start;
 
     private IEnumerable<(StepRange Range, string Text)> Edits(string timeStamp, string preprocessorVersion)
     {

@@ -4,17 +4,9 @@ using System.Text;
 namespace IfcCourser.Step21;
 
 /// <summary>Output that counts and hashes what passes.</summary>
-internal sealed class StepCopy : IDisposable
+internal sealed class StepCopy(StepFile file, Stream output) : IDisposable
 {
-    private readonly StepFile _file;
-    private readonly Stream _output;
     private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-
-    public StepCopy(StepFile file, Stream output)
-    {
-        _file = file;
-        _output = output;
-    }
 
     /// <summary>Bytes written so far.</summary>
     public long Length { get; private set; }
@@ -25,7 +17,7 @@ internal sealed class StepCopy : IDisposable
         const int Chunk = 1 << 20;
         for (var at = from; at < to; at += Chunk)
         {
-            Put(_file.Bytes(at, (int)Math.Min(Chunk, to - at)));
+            Put(file.Bytes(at, (int)Math.Min(Chunk, to - at)));
         }
     }
 
@@ -38,7 +30,7 @@ internal sealed class StepCopy : IDisposable
 
     private void Put(ReadOnlySpan<byte> bytes)
     {
-        _output.Write(bytes);
+        output.Write(bytes);
         _hash.AppendData(bytes);
         Length += bytes.Length;
     }

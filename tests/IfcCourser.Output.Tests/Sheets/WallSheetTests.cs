@@ -9,6 +9,15 @@ public static class WallSheetTests
     [Fact]
     public static void Scratch()
     {
+        if (Environment.GetEnvironmentVariable("SHEETS_OUT") is { } target)
+        {
+            foreach (var layout in new[] { Samples.Metric, Samples.Inch })
+            {
+                using var stream = File.Create(Path.Combine(target, layout.Rules.Catalog.Name + ".dxf"));
+                IfcCourser.Output.Dxf.DxfWriter.Write([.. layout.Walls.Select(wall => WallSheet.Compose(layout, wall))], stream);
+            }
+        }
+
         foreach (var layout in new[] { Samples.Metric, Samples.Inch })
         {
             foreach (var wall in layout.Walls)
