@@ -8,7 +8,7 @@ public static class EndSharing
 {
     /// <summary>
     /// Where a wall goes on in another, a third that meets both there butts against them; where two walls meet an end from
-    /// both sides, they butt against it; doubled encounters are dropped.
+    /// both sides, they butt against it; an end that turns a corner does not butt as well; doubled encounters are dropped.
     /// </summary>
     public static ImmutableArray<Encounter> Resolve(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
     {
@@ -29,7 +29,7 @@ public static class EndSharing
             settled = [.. settled.Select(other => Butting(other, end))];
         }
 
-        return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled))];
+        return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled) && !ButtsBesideCorner(encounter, settled))];
     }
 
     // A corner at this end becomes a tee that has the end's wall as its host.
@@ -42,6 +42,11 @@ public static class EndSharing
 
         return encounter with { Kind = JunctionKind.Tee, First = encounter.ArmOf(end.Wall), Second = encounter.OtherThan(end.Wall) };
     }
+
+    // An end that turns a corner does not butt as well, on a lining or leaf beyond the corner.
+    private static bool ButtsBesideCorner(Encounter encounter, ImmutableArray<Encounter> all) =>
+        encounter.Kind == JunctionKind.Tee
+        && all.Any(other => other.Kind == JunctionKind.Corner && other.TakesEnd(encounter.Second.Wall, encounter.Second.Side));
 
     // A wall that butts at one end on two hosts which continue each other keeps the one that takes more of it.
     private static bool IsDoubled(ImmutableArray<WallDraft> walls, Encounter encounter, ImmutableArray<Encounter> all)
