@@ -20,7 +20,7 @@ public sealed class PenTable
         new(Pen.WholeBlock, "W-BLOCK-E-", "Z-WALL-UNIT", 18, LineType.Continuous, 8, 0),
         new(Pen.CutBlock, "W-CUT---E-", "Z-WALL-CUTS", 35, LineType.Continuous, 1, 0),
         new(Pen.CutHatch, "W-CUT---H-", "Z-WALL-CUTS-PATT", 13, LineType.Continuous, 8, 35),
-        new(Pen.CutLength, "W-CUT---T-", "Z-WALL-CUTS-TEXT", 35, LineType.Continuous, 1, 0),
+        new(Pen.CutLength, "W-CUT---T-", "Z-WALL-CUTS-TEXT", 35, LineType.Continuous, 7, 0),
         new(Pen.Core, "W-CORE--E-", "Z-RBAR-CNTR", 35, LineType.Centre, 5, 0),
         new(Pen.Lintel, "W-LINTELE-", "Z-LNTL-EDGE", 50, LineType.Continuous, 3, 0),
         new(Pen.LintelHatch, "W-LINTELH-", "Z-LNTL-PATT", 13, LineType.Continuous, 8, 35),

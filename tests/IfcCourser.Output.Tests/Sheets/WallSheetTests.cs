@@ -1,26 +1,142 @@
+using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
-using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tests.Support;
 
 namespace IfcCourser.Output.Tests.Sheets;
 
 public static class WallSheetTests
 {
-    [Fact]
-    public static void Scratch()
+    /// <summary>Metric front wall, gable, return; inch wall.</summary>
+    public static TheoryData<string> Walls => new(Samples.Sheets.Keys.Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void No_text_overlaps_another(string wall)
     {
-        foreach (var layout in new[] { Samples.Metric, Samples.Inch })
+        var boxes = Texts(wall).Select(text => (text.Text, Box: TextMetrics.BoxOf(text).Grown(-0.05))).ToArray();
+        var overlaps = from i in Enumerable.Range(0, boxes.Length)
+                       from j in Enumerable.Range(0, i)
+                       where boxes[i].Box.Overlaps(boxes[j].Box)
+                       select boxes[j].Text + " / " + boxes[i].Text;
+        Assert.Empty(overlaps);
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void Every_text_is_legible_and_inside_the_frame(string wall)
+    {
+        const double Least = 2.5 - 1e-9; // ISO 3098 as issue practice; 3/32 in is less
+        var frame = Samples.Sheets[wall].Sheet.Paper.Frame;
+        Assert.All(Texts(wall), text => Assert.True(text.Height >= Least && frame.Contains(TextMetrics.BoxOf(text)), text.Text));
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void Every_sawn_piece_has_its_label_in_the_elevation(string wall)
+    {
+        var (layout, laid, sheet) = Samples.Sheets[wall];
+        var lengths = new SheetLengths(layout.Rules.Catalog.Units);
+        var schedule = PieceSchedule.Of(laid);
+        var wanted = laid.Courses.SelectMany(course => course.Pieces).Where(piece => piece.Cut != Cuts.None)
+            .Select(piece => SheetText.CutLabel(piece, schedule.MarkOf(piece), lengths));
+        var drawn = sheet.Views[0].Items.OfType<TextItem>().Where(text => text.Pen == Pen.CutLength).Select(text => text.Text);
+        Assert.Equal(wanted.Order(StringComparer.Ordinal), drawn.Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void No_text_stands_inside_an_opening_but_tag_and_size(string wall)
+    {
+        var (_, laid, sheet) = Samples.Sheets[wall];
+        var view = sheet.Views[0];
+        foreach (var opening in laid.Openings)
         {
-            foreach (var wall in layout.Walls)
-            {
-                var sheet = WallSheet.Compose(layout, wall);
-                Assert.NotEmpty(sheet.Views);
-                if (Environment.GetEnvironmentVariable("SHEETS_OUT") is { } folder)
-                {
-                    using var stream = File.Create(Path.Combine(folder, layout.Rules.Catalog.Name + " " + sheet.Name + ".svg"));
-                    SvgWriter.Write(sheet, stream);
-                }
-            }
+            var rect = opening.Placed;
+            var box = new Box(rect.Left.Mm, rect.Bottom.Mm, rect.Right.Mm, rect.Top.Mm);
+            var inside = view.Items.OfType<TextItem>().Where(text => ItemBox.Of(text, view.Scale.Denominator).Overlaps(box));
+            Assert.Equal(2, inside.Count());
         }
     }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void Whole_blocks_carry_no_text_of_their_own(string wall)
+    {
+        var (_, _, sheet) = Samples.Sheets[wall];
+        var whole = sheet.Views[0].Items.OfType<BlockItem>().Where(block => block.Pen == Pen.WholeBlock).ToArray();
+        Assert.NotEmpty(whole);
+        Assert.All(whole, block => Assert.Empty(block.Values[0]));
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void Each_piece_is_a_block_reference_at_its_place(string wall)
+    {
+        var (_, laid, sheet) = Samples.Sheets[wall];
+        var pieces = laid.Courses.SelectMany(course => course.Pieces).Select(piece => new Point(piece.From.Mm, piece.Bottom.Mm));
+        Assert.Equal(pieces, sheet.Views[0].Items.OfType<BlockItem>().Select(block => block.At));
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void The_printed_dimension_is_the_measured_one(string wall)
+    {
+        var (layout, _, sheet) = Samples.Sheets[wall];
+        var lengths = new SheetLengths(layout.Rules.Catalog.Units);
+        var dimensions = sheet.Views[0].Items.OfType<DimensionItem>().ToArray();
+        Assert.NotEmpty(dimensions);
+        Assert.All(dimensions, d => Assert.Equal(d.Prefix + lengths.Dimension(d.Measured), d.Text));
+    }
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public static void Every_caution_is_on_the_sheet(string wall)
+    {
+        var words = string.Join(' ', Texts(wall).Select(text => text.Text));
+        Assert.All(SheetText.CautionTexts.SelectMany(caution => caution.Split(' ')), word => Assert.Contains(word, words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public static void Jambs_and_bars_are_dimensioned_from_the_start_of_the_run()
+    {
+        var (_, laid, sheet) = Samples.Sheets["Front wall, Süd / Юг"];
+        var measured = sheet.Views[0].Items.OfType<DimensionItem>()
+            .Where(d => d.Axis == DimensionAxis.Horizontal && d.Kind == DimensionKind.Running && d.From.X == 0)
+            .Select(d => d.Measured).ToHashSet();
+        var wanted = laid.Openings.SelectMany(o => new[] { o.Placed.Left.Mm, o.Placed.Right.Mm }).Concat(laid.Cores.Select(core => core.At.Mm));
+        Assert.All(wanted, at => Assert.Contains(at, measured));
+    }
+
+    [Fact]
+    public static void Storey_pole_counts_from_the_top_of_the_first_course()
+    {
+        var (_, laid, sheet) = Samples.Sheets["Front wall, Süd / Юг"];
+        var heights = sheet.Views[0].Items.OfType<DimensionItem>()
+            .Where(d => d.Axis == DimensionAxis.Vertical && d.From.Y == laid.LevelLine.Mm && d.Line < 0)
+            .Select(d => d.Measured);
+        Assert.Equal(laid.Courses.Select(course => (course.Top - laid.LevelLine).Mm), heights);
+    }
+
+    [Fact]
+    public static void A_moved_opening_shows_its_designed_place_dashed_and_says_so()
+    {
+        var (_, laid, sheet) = Samples.Sheets["Front wall, Süd / Юг"];
+        var design = laid.Openings[0].Design;
+        var dashed = Assert.Single(sheet.Views[0].Items.OfType<PolylineItem>(), path => path.Pen == Pen.DesignedJamb);
+        Assert.Equal(new Point(design.Left.Mm, design.Bottom.Mm), dashed.Points[0]);
+        Assert.Equal(LineType.Dashed, sheet.Pens[Pen.DesignedJamb].Line);
+        var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
+        Assert.Contains("D1 is laid out 37 mm to the left", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public static void A_wall_longer_than_every_sheet_takes_a_smaller_scale_and_still_has_no_overlaps()
+    {
+        var layout = Samples.Long;
+        var sheet = WallSheet.Compose(layout, layout.Walls[0]);
+        Assert.True(sheet.Views[0].Scale.Denominator > DrawingScale.Metric[0].Denominator);
+        Assert.True(sheet.Paper.Frame.Contains(sheet.Views[0].PaperBox));
+    }
+
+    private static TextItem[] Texts(string wall) => [.. Lowering.Lower(Samples.Sheets[wall].Sheet).OfType<TextItem>()];
 }

@@ -2,6 +2,7 @@ using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -19,6 +20,14 @@ internal static class Samples
         AacMm, "eu", FrontWall().Laid(), GableWall().Laid(), ShortWall().Laid());
 
     public static Layout Inch { get; } = LayoutOf(AacIn, "us", InchWall().Laid());
+
+    /// <summary>A wall of 62 m, too long for any sheet at the first scale.</summary>
+    public static Layout Long => LayoutOf(AacMm, "eu", new SampleWall(AacMm, "Long wall", Mm(62_499), 11).Laid());
+
+    /// <summary>Composed sheets by wall name.</summary>
+    public static IReadOnlyDictionary<string, (Layout Layout, WallLayout Wall, Sheet Sheet)> Sheets { get; } = new[] { Metric, Inch }
+        .SelectMany(layout => layout.Walls.Select(wall => (Layout: layout, Wall: wall, Sheet: WallSheet.Compose(layout, wall))))
+        .ToDictionary(entry => entry.Wall.Identity.Name!, StringComparer.Ordinal);
 
     public static Length Mm(double mm) => Length.FromMm(mm);
 

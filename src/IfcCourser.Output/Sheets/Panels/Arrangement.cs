@@ -58,7 +58,7 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
             var bottom = i >= count - 2 ? TitleAt(paper).Y + TitleBlockDrawing.Height + Panel.Gap : space.Bottom;
             return new Box(left, bottom, left + Panel.Width, top);
         });
-        return Columns.Flow(panels, [.. columns]);
+        return Columns.Pack(panels, [.. columns]);
     }
 
     private static Point TitleAt(PaperSize paper) =>

@@ -1,52 +1,71 @@
 namespace IfcCourser.Output.Sheets.Panels;
 
-/// <summary>Flows panels through columns of the paper.</summary>
-internal static class Columns
+/// <summary>Packs panels into columns of the paper: each whole into the first column that holds it, else broken over several.</summary>
+internal sealed class Columns
 {
-    /// <summary>Placed items, or null where the columns are too few or too low.</summary>
-    /// <param name="columns">Each as wide as a panel, in reading order, paper millimetres.</param>
-    public static ImmutableArray<SheetItem>? Flow(IEnumerable<Panel> panels, IReadOnlyList<Box> columns)
+    private readonly IReadOnlyList<Box> _columns;
+    private readonly double[] _tops;
+    private readonly ImmutableArray<SheetItem>.Builder _items = ImmutableArray.CreateBuilder<SheetItem>();
+
+    private Columns(IReadOnlyList<Box> columns)
     {
-        var items = ImmutableArray.CreateBuilder<SheetItem>();
-        var (column, top) = (0, columns.Count > 0 ? columns[0].Top : 0);
-        foreach (var panel in panels)
+        _columns = columns;
+        _tops = [.. columns.Select(column => column.Top)];
+    }
+
+    /// <summary>Placed items, or null where the columns are too few or too low.</summary>
+    /// <param name="panels">In order of weight.</param>
+    /// <param name="columns">Each as wide as a panel, in reading order, paper millimetres.</param>
+    public static ImmutableArray<SheetItem>? Pack(IEnumerable<Panel> panels, IReadOnlyList<Box> columns)
+    {
+        var packing = new Columns(columns);
+        return panels.All(packing.Place) ? packing._items.ToImmutable() : null;
+    }
+
+    private bool Place(Panel panel)
+    {
+        var whole = panel.HeadHeight + panel.Rows.Sum(row => row.Height);
+        for (var i = 0; i < _columns.Count; i++)
         {
-            var row = 0;
-            while (row < panel.Rows.Length)
+            if (_tops[i] - whole >= _columns[i].Bottom)
             {
-                if (column == columns.Count)
-                {
-                    return null;
-                }
+                Put(i, panel, 0, panel.Rows.Length);
+                return true;
+            }
+        }
 
-                var place = columns[column];
-                if (top - panel.HeadHeight - panel.Rows[row].Height < place.Bottom)
-                {
-                    column++;
-                    top = column < columns.Count ? columns[column].Top : 0;
-                    continue;
-                }
+        return Break(panel);
+    }
 
-                foreach (var head in panel.Head)
-                {
-                    top = Put(head, place.Left, top);
-                }
-
-                for (; row < panel.Rows.Length && top - panel.Rows[row].Height >= place.Bottom; row++)
-                {
-                    top = Put(panel.Rows[row], place.Left, top);
-                }
+    private bool Break(Panel panel)
+    {
+        var row = 0;
+        for (var i = 0; i < _columns.Count && row < panel.Rows.Length; i++)
+        {
+            var (end, room) = (row, _tops[i] - panel.HeadHeight - _columns[i].Bottom);
+            while (end < panel.Rows.Length && panel.Rows[end].Height <= room)
+            {
+                room -= panel.Rows[end++].Height;
             }
 
-            top -= Panel.Gap;
+            if (end > row)
+            {
+                Put(i, panel, row, end);
+                row = end;
+            }
         }
 
-        return items.ToImmutable();
+        return row == panel.Rows.Length;
+    }
 
-        double Put(PanelRow placed, double left, double at)
+    private void Put(int column, Panel panel, int from, int to)
+    {
+        foreach (var row in panel.Head.Concat(panel.Rows.Skip(from).Take(to - from)))
         {
-            items.AddRange(placed.Items.Select(item => item.MovedBy(new Point(left, at))));
-            return at - placed.Height;
+            _items.AddRange(row.Items.Select(item => item.MovedBy(new Point(_columns[column].Left, _tops[column]))));
+            _tops[column] -= row.Height;
         }
+
+        _tops[column] -= Panel.Gap;
     }
 }

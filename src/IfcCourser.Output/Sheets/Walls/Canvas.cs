@@ -4,7 +4,8 @@ namespace IfcCourser.Output.Sheets.Walls;
 internal sealed class Canvas(double perPaper)
 {
     private readonly List<SheetItem> _items = [];
-    private readonly List<Box> _taken = [];
+    private readonly List<Box> _texts = [];
+    private readonly List<Box> _lines = [];
 
     /// <summary>Real millimetres in one millimetre of paper.</summary>
     public double PerPaper { get; } = perPaper;
@@ -28,8 +29,11 @@ internal sealed class Canvas(double perPaper)
         }
     }
 
-    /// <summary>Keeps texts off a place, real millimetres.</summary>
-    public void Take(Box box) => _taken.Add(box);
+    /// <summary>Keeps all texts off a place, real millimetres.</summary>
+    public void Take(Box box) => _texts.Add(box);
+
+    /// <summary>Keeps texts off a line that they may cross where there is no other way.</summary>
+    public void TakeLine(LineItem line) => _lines.Add(ItemBox.Of(line, PerPaper).Grown(0.6 * PerPaper));
 
     /// <summary>Adds a text and takes its place.</summary>
     public void Write(TextItem text)
@@ -38,5 +42,8 @@ internal sealed class Canvas(double perPaper)
         Take(ItemBox.Of(text, PerPaper));
     }
 
-    public bool IsFree(Box box) => !_taken.Any(box.Overlaps);
+    /// <summary>Free of texts and of lines.</summary>
+    public bool IsFree(Box box) => IsFreeOfText(box) && !_lines.Any(box.Overlaps);
+
+    public bool IsFreeOfText(Box box) => !_texts.Any(box.Overlaps);
 }

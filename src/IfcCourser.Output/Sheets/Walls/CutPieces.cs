@@ -4,7 +4,8 @@ namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>
 /// Pieces that are sawn: hatched, their length the largest text of the view, standing upright where the piece is narrow.
-/// A piece too small for its text takes it on a leader into a whole block beside it; failing that its mark alone.
+/// A piece too small for its text takes it on a leader into a whole block beside it; failing that the text crosses an axis or a dashed
+/// line; failing that too, the mark stands alone.
 /// </summary>
 internal static class CutPieces
 {
@@ -37,7 +38,7 @@ internal static class CutPieces
     {
         var corners = CornersOf(piece);
         var text = SheetText.CutLabel(piece, facts.Schedule.MarkOf(piece), facts.Text);
-        return Candidates(piece, text).FirstOrDefault(candidate => Fits(canvas, corners, candidate)) is { } chosen
+        return Candidates(piece, text).FirstOrDefault(candidate => Fits(canvas.IsFree, canvas, corners, candidate)) is { } chosen
             ? Write(canvas, chosen)
             : null;
     }
@@ -56,10 +57,10 @@ internal static class CutPieces
         return (low + high) / 2;
     }
 
-    private static bool Fits(Canvas canvas, ImmutableArray<Point> corners, TextItem text)
+    private static bool Fits(Func<Box, bool> isFree, Canvas canvas, ImmutableArray<Point> corners, TextItem text)
     {
         var box = ItemBox.Of(text, canvas.PerPaper).Grown(0.3 * canvas.PerPaper);
-        return Polygon.Contains(corners, box) && canvas.IsFree(box);
+        return Polygon.Contains(corners, box) && isFree(box);
     }
 
     private static Box Write(Canvas canvas, TextItem text)
@@ -93,7 +94,7 @@ internal static class CutPieces
         {
             var label = Candidates(host, text).Where(item => item.Degrees == 0 || item.Height < Large)
                 .OrderBy(item => Math.Abs(item.At.X - middle.X))
-                .FirstOrDefault(item => Fits(canvas, CornersOf(host), item) && canvas.IsFree(LeaderTo(item, middle, mm)));
+                .FirstOrDefault(item => Fits(canvas.IsFree, canvas, CornersOf(host), item) && canvas.IsFree(LeaderTo(item, middle, mm)));
             if (label is not null)
             {
                 var leader = LeaderTo(label, middle, mm);
@@ -107,10 +108,7 @@ internal static class CutPieces
         }
 
         var mark = new TextItem(Pen.CutLength, middle, facts.Schedule.MarkOf(piece), Small, TextAnchor.Middle);
-        if (canvas.IsFree(ItemBox.Of(mark, mm)))
-        {
-            canvas.Write(mark);
-        }
+        canvas.Write(Candidates(piece, text).FirstOrDefault(item => Fits(canvas.IsFreeOfText, canvas, CornersOf(piece), item)) ?? mark);
     }
 
     /// <summary>A level line from the piece's middle to the near side of its text, as a thin box.</summary>

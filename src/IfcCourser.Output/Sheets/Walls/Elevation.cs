@@ -37,7 +37,7 @@ internal static class Elevation
             var line = new LineItem(
                 Pen.Core, new Point(core.At.Mm, core.Bottom.Mm - past), new Point(core.At.Mm, core.Top.Mm + past));
             canvas.Add(line);
-            canvas.Take(ItemBox.Of(line, canvas.PerPaper).Grown(0.6 * canvas.PerPaper));
+            canvas.TakeLine(line);
         }
     }
 
@@ -49,7 +49,7 @@ internal static class Elevation
             {
                 var line = new LineItem(Pen.MovementJoint, new Point(s, joint.Bottom.Mm), new Point(s, joint.Top.Mm));
                 canvas.Add(line);
-                canvas.Take(ItemBox.Of(line, canvas.PerPaper).Grown(0.6 * canvas.PerPaper));
+                canvas.TakeLine(line);
             }
         }
 

@@ -34,9 +34,10 @@ internal static class Openings
     private static void Designed(Canvas canvas, Box box)
     {
         canvas.Add(PolylineItem.Rectangle(Pen.DesignedJamb, box));
-        var margin = 0.5 * canvas.PerPaper;
-        canvas.Take(new Box(box.Left, box.Bottom, box.Left, box.Top).Grown(margin));
-        canvas.Take(new Box(box.Right, box.Bottom, box.Right, box.Top).Grown(margin));
+        foreach (var x in new[] { box.Left, box.Right })
+        {
+            canvas.TakeLine(new LineItem(Pen.DesignedJamb, new Point(x, box.Bottom), new Point(x, box.Top)));
+        }
     }
 
     /// <summary>Tag over size, lying or, in a narrow opening, standing; the tag alone where the size does not fit.</summary>
