@@ -93,8 +93,9 @@ internal static class Messages
     public static Fault BadDate(string text) => new(
         "--date", null, null, $"\"{text}\" is no date", "Write year, month and day, such as 2026-03-31.");
 
-    public static Fault NotWritable(string path, string why) => new(
-        path, null, null, $"this can't be written: {why.TrimEnd('.')}", "Free the place or choose another folder with --out.");
+    /// <summary>What the system says, without the path of our own that it may append.</summary>
+    public static Fault NotWritable(string path, Exception e) => new(
+        path, null, null, $"this can't be written: {e.Message.Split(" : '")[0].TrimEnd('.')}", "Free the place or choose another folder with --out.");
 
     public static Fault OverwritesInput(string path) => new(
         path, null, null, "the result would overwrite the model it was made from", "Choose another folder with --out.");
@@ -148,6 +149,9 @@ internal static class Messages
     public static string WrittenFile(string file) => $"  {file}";
 
     public static string WrittenFiles(string pattern, int count) => Invariant($"  {pattern} ({count} files)");
+
+    public static string Leftover(IReadOnlyList<string> files) => Invariant(
+        $"  not of this run, perhaps superseded: {files[0]}{(files.Count > 1 ? Invariant($" and {files.Count - 1} more") : string.Empty)}");
 
     public static string Finding(Finding finding) => $"{finding.Severity.ToString().ToLowerInvariant()} {finding.Code.Id}: {finding.Message}";
 

@@ -32,6 +32,22 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>Paths of the files added, relative to the folder, in the order they were added.</summary>
     public IReadOnlyList<string> Files => _files;
 
+    /// <summary>Files of the kinds written, in the subfolders written to, that this run did not write: an earlier run's, most likely.</summary>
+    public IReadOnlyList<string> Leftovers()
+    {
+        var written = _files.ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. _files.Select(file => (Folder: Path.GetDirectoryName(file)!, Extension: Path.GetExtension(file)))
+                .Where(kind => kind.Folder.Length > 0)
+                .Distinct()
+                .SelectMany(kind => Directory.EnumerateFiles(Path.Combine(_folder, kind.Folder), "*" + kind.Extension)
+                    .Select(file => $"{kind.Folder}/{Path.GetFileName(file)}"))
+                .Where(file => !written.Contains(file))
+                .Order(StringComparer.Ordinal),
+        ];
+    }
+
     /// <summary>Makes the folder where it is missing.</summary>
     /// <param name="folder">Path as the user gave it.</param>
     /// <param name="input">The file that no output may replace.</param>
@@ -46,7 +62,7 @@ internal sealed class OutputFolder : IDisposable
         }
         catch (Exception e) when (IsExpected(e))
         {
-            return Messages.NotWritable(folder, e.Message);
+            return Messages.NotWritable(folder, e);
         }
     }
 
@@ -70,7 +86,7 @@ internal sealed class OutputFolder : IDisposable
         }
         catch (Exception e) when (IsExpected(e))
         {
-            return Messages.NotWritable(target, e.Message);
+            return Messages.NotWritable(target, e);
         }
 
         _files.Add(relativePath);
@@ -92,7 +108,7 @@ internal sealed class OutputFolder : IDisposable
                 }
                 catch (Exception e) when (IsExpected(e))
                 {
-                    return Messages.NotWritable(target, e.Message);
+                    return Messages.NotWritable(target, e);
                 }
             }
         }

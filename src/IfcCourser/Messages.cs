@@ -64,6 +64,9 @@ internal static class Messages
     public static string CoreOnJoint(string core, int course, Length distance, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"Core {core} stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
 
+    public static string NoRoomForBar(string why) =>
+        FormattableString.Invariant($"No masonry of this wall has room for the bar that its {why} asks for");
+
     public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"The wall is {Text(thickness, units)} thick: too thin for a core, so it has no bars");
 

@@ -30,15 +30,30 @@ public sealed class OutputFolderTests
             var fault = output.Add("a.txt", stream =>
             {
                 stream.WriteByte(1);
-                throw new IOException("No space left on device");
+                throw new IOException("No space left on device : '/staging/a.txt'");
             });
 
             Assert.Equal(folder.File("a.txt"), fault!.File);
-            Assert.Contains("No space left on device", fault.What, StringComparison.Ordinal);
+            Assert.EndsWith("No space left on device", fault.What, StringComparison.Ordinal);
         }
 
         Assert.Equal(["a.txt"], folder.Files());
         Assert.Equal("old", File.ReadAllText(folder.File("a.txt")));
+    }
+
+    [Fact]
+    public void Sheets_of_an_earlier_run_are_named_other_files_are_not()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(folder.File("walls"));
+        File.WriteAllText(folder.File("walls", "002-old.dxf"), "old");
+        File.WriteAllText(folder.File("walls", "notes.txt"), "mine");
+        using var output = OutputFolder.Open(folder.Path, "input.ifc").Value!;
+        Assert.Null(output.Add("layout.json", stream => stream.WriteByte(1)));
+        Assert.Null(output.Add("walls/001-new.dxf", stream => stream.WriteByte(1)));
+        Assert.Null(output.Commit());
+
+        Assert.Equal(["walls/002-old.dxf"], output.Leftovers());
     }
 
     [Fact]

@@ -80,8 +80,18 @@ def wall_problems(wall, kept):
         yield f"{wall['globalId']}: Reason {values.get('Reason')}, the layout says {wall['reason']}"
     if "Generator" not in values:
         yield f"{wall['globalId']}: IfcCourser_Coursing has no Generator"
-    if wall["status"] == "coursed" and not any(name == "IfcCourser_Quantities" for name, *_ in seen["quantities"]):
-        yield f"{wall['globalId']}: no IfcCourser_Quantities"
+    if wall["status"] == "coursed":
+        yield from count_problems(wall, seen, values)
+
+
+def count_problems(wall, seen, values):
+    """What tells one coursed wall from another: its counts and its area."""
+    for name, counted in (("Courses", wall["courses"]), ("Lintels", wall["lintels"]), ("Cores", wall["cores"])):
+        if values.get(name) != len(counted) and "#" not in wall["globalId"]:
+            yield f"{wall['globalId']}: {name} {values.get(name)}, the layout has {len(counted)}"
+    areas = [value for owner, name, _, value in seen["quantities"] if (owner, name) == ("IfcCourser_Quantities", "GrossArea")]
+    if len(areas) != 1 or abs(areas[0] - wall["quantities"]["grossArea"]) > 1e-6 * max(1, areas[0]):
+        yield f"{wall['globalId']}: GrossArea {areas}, the layout has {wall['quantities']['grossArea']} m2"
 
 
 def opening_problems(wall, others, kept):

@@ -27,12 +27,11 @@ def main():
         print("verify_layout.py is not here: the laws of the layout are held by the tests alone")
         verifier = None
     tools = job.Tools(["dotnet", str(arguments.command)], arguments.node, verifier)
-    fixtures = sorted((arguments.fixtures / "ifc").glob("*/*.ifc"))
-    models = sorted((arguments.shared / "models").glob("*.ifc"))
+    fixtures = [m for m in sorted((arguments.fixtures / "ifc").glob("*/*.ifc")) if arguments.only in m.name]
+    models = [m for m in sorted((arguments.shared / "models").glob("*.ifc")) if arguments.only in m.name]
     if not models:
         print("the real models are not here: fixtures only")
     picked = [(m, [], "fixture") for m in fixtures] + [(m, ANY_WALL, "real") for m in models]
-    picked = [p for p in picked if arguments.only in p[0].name]
     results = lay_out_all(picked, arguments.work, tools)
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
     for model in fixtures:

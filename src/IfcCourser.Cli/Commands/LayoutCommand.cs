@@ -39,14 +39,14 @@ internal static class LayoutCommand
         using var folder = opening.Value;
         terminal.Step(Messages.LayingOut);
         var layout = model.LayOut();
-        var fault = LayoutFiles.Add(folder, layout, settings) ?? folder.Commit();
+        var fault = LayoutFiles.Add(folder, layout, model, settings, terminal) ?? folder.Commit();
         if (fault is not null)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = target, Files = folder.Files };
+        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = target, Files = folder.Files, Leftovers = folder.Leftovers() };
         summary.Print(terminal, settings.Json);
         return summary.Status;
     }

@@ -1,7 +1,13 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Dxf;
+using IfcCourser.Output.IfcWriteBack;
 using IfcCourser.Output.Json;
+using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Commands;
@@ -10,20 +16,70 @@ namespace IfcCourser.Cli.Commands;
 internal static class LayoutFiles
 {
     private const string Json = "json";
+    private const string Dxf = "dxf";
+    private const string Ifc = "ifc";
     private const string Csv = "csv";
 
-    public static ImmutableArray<string> Formats => [Json, Csv];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Ifc, Csv];
 
     /// <summary>Writes the formats asked for; null, or the first fault.</summary>
-    public static Fault? Add(OutputFolder folder, Layout layout, RunSettings settings)
+    public static Fault? Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
         (string Format, Func<Fault?> Write)[] writers =
         [
             (Json, () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
             (Csv, () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
+            (Dxf, () => Sheets(folder, layout, terminal)),
+            (Ifc, () => CoursedModel(folder, layout, model, terminal)),
         ];
         return writers.Where(writer => settings.Formats.Contains(writer.Format))
             .Select(writer => writer.Write())
             .FirstOrDefault(fault => fault is not null);
+    }
+
+    private static Fault? Sheets(OutputFolder folder, Layout layout, Terminal terminal)
+    {
+        // Numbered among all walls of the model, so that a sheet keeps its name whichever walls are laid out.
+        var numbers = layout.Walls.Select(wall => wall.Identity.StepId).Concat(layout.Skipped.Select(wall => wall.Identity.StepId))
+            .Order().Select((stepId, index) => (stepId, index)).ToDictionary(pair => pair.stepId, pair => pair.index + 1);
+        for (var i = 0; i < layout.Walls.Length; i++)
+        {
+            terminal.Step(Messages.WritingSheets(i + 1, layout.Walls.Length));
+            var wall = layout.Walls[i];
+            var sheet = WallSheet.Compose(layout, wall);
+            var name = FileName(numbers[wall.Identity.StepId], numbers.Count, wall.Identity.Name);
+            var fault = folder.Add($"walls/{name}.dxf", stream => DxfWriter.Write([sheet], stream))
+                ?? folder.Add($"walls/{name}.svg", stream => SvgWriter.Write(sheet, stream));
+            if (fault is not null)
+            {
+                return fault;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A number that makes it unique, and what file systems take of the wall's name: runs of letters, digits and _ joined by -.</summary>
+    private static string FileName(int number, int count, string? name)
+    {
+        const int LongestName = 40;
+        var digits = Math.Max(3, count.ToString(CultureInfo.InvariantCulture).Length);
+        var text = new StringBuilder(number.ToString(CultureInfo.InvariantCulture).PadLeft(digits, '0'));
+        var isApart = true;
+        foreach (var rune in (name ?? string.Empty).EnumerateRunes().Take(LongestName))
+        {
+            var isKept = Rune.IsLetterOrDigit(rune) || rune.Value is '_';
+            text.Append(isKept && isApart ? "-" : string.Empty).Append(isKept ? rune.ToString() : string.Empty);
+            isApart = !isKept;
+        }
+
+        return text.ToString();
+    }
+
+    private static Fault? CoursedModel(OutputFolder folder, Layout layout, OpenedModel model, Terminal terminal)
+    {
+        terminal.Step(Messages.WritingModel);
+        var name = $"model/{Path.GetFileNameWithoutExtension(layout.Model.File)}.coursed.ifc";
+        return folder.Add(name, stream => IfcWriteBack.Write(model.Model, layout, stream));
     }
 }

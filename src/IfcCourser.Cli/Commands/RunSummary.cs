@@ -17,6 +17,9 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
     /// <summary>Files written, relative to the folder.</summary>
     public IReadOnlyList<string> Files { get; init; } = [];
 
+    /// <summary>Files beside them that an earlier run left.</summary>
+    public IReadOnlyList<string> Leftovers { get; init; } = [];
+
     public ExitStatus Status =>
         failOn is { } least && _findings.Exists(finding => finding.Severity >= least) ? ExitStatus.Findings : ExitStatus.Done;
 
@@ -64,6 +67,11 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
             {
                 yield return kind.Count() == 1 ? Messages.WrittenFile(kind.Single()) : Messages.WrittenFiles(kind.Key, kind.Count());
             }
+        }
+
+        if (Leftovers.Count > 0)
+        {
+            yield return Messages.Leftover(Leftovers);
         }
 
         foreach (var caution in sets.Rules.Cautions)

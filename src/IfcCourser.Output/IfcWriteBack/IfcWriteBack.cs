@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
@@ -36,13 +35,16 @@ public static class IfcWriteBack
             }
         }
 
-        appender.Write(output, layout.Model.Date, $"{Generator.Name} {Generator.Version}");
+        appender.Write(output, TimeStamp(layout.Model.Date), $"{Generator.Name} {Generator.Version}");
     }
 
     /// <summary>What a reader of the written model should know.</summary>
     public static ImmutableArray<Finding> Findings(IfcModel model) => model.File.HasSignature
         ? [new Finding(FindingCodes.SignatureDropped, "The written model leaves out the SIGNATURE section of the file.")]
         : [];
+
+    /// <summary>FILE_NAME asks for date and time (ISO 10303-21:2016, 8.2.2); a date alone is its first second.</summary>
+    private static string TimeStamp(string date) => date.Contains('T', StringComparison.Ordinal) ? date : $"{date}T00:00:00";
 
     /// <summary>An opening that several walls share, or a filling of several openings, gets the set of the first.</summary>
     private static void Openings(SetWriter sets, WallLayout wall, HashSet<long> written)

@@ -27,62 +27,103 @@ internal sealed class CourseShaper(
     /// <param name="taken">What neighbouring walls take of the course, joints included.</param>
     public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken)
     {
-        var blockers = Blockers(band, taken);
+        var voids = BandVoid.Of(
+            new Interval(band.Bottom, band.Top),
+            openings.Select(opening => (opening, EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
+            _leastStrip);
+        var blockers = Blockers(band, voids, taken);
         var spans = ImmutableArray.CreateBuilder<Span>();
         var segments = ImmutableArray.CreateBuilder<Segment>();
         var jambs = ImmutableArray.CreateBuilder<Length>();
-        foreach (var part in outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)))
+        foreach (var part in Parts(band))
         {
-            if (part.Box.Height < Length.Min(_leastStrip, band.Height))
+            if (part.Height < Length.Min(_leastStrip, band.Height))
             {
-                LeaveOpen(part.Box);
+                LeaveOpen(part);
                 continue;
             }
 
-            foreach (var span in Subtract(new Interval(part.Box.Left, part.Box.Right), blockers))
+            foreach (var span in Subtract(new Interval(part.Left, part.Right), blockers))
             {
                 if (span.Run.Size < _leastStrip)
                 {
-                    LeaveOpen(part.Box with { Left = span.Run.From, Right = span.Run.To });
+                    LeaveOpen(part with { Left = span.Run.From, Right = span.Run.To });
                     continue;
                 }
 
                 spans.Add(span);
-                Divide(span, part.Box, segments, jambs);
+                Divide(span, part, voids, segments, jambs);
             }
 
-            LeaveStripsOpen(band, part.Box);
+            LeaveGapsOpen(part, voids);
+
+            // Parts above each other, as at a slanted slot, can't both be coursed: the left one goes first.
+            blockers.Insert(0, new Blocker(new Interval(outline.Box.Left, part.Right + rules.Catalog.HeadJoint.Max + rules.Catalog.CutGrid), EdgeKind.Wall));
         }
 
         return new ShapedCourse(band, spans.ToImmutable(), segments.ToImmutable(), EdgeJoints(spans), jambs.ToImmutable());
     }
 
-    private List<Blocker> Blockers(CourseBand band, IEnumerable<Interval> taken)
+    /// <summary>The parts of the outline in a band.</summary>
+    private IEnumerable<ElevationRect> Parts(CourseBand band) =>
+        outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)).Select(part => part.Box);
+
+    /// <summary>Rectangular notches of the outline within a band, which are coursed around like openings.</summary>
+    private ImmutableArray<ElevationRect> Notches(CourseBand band)
+    {
+        if (outline.IsRectangle)
+        {
+            return [];
+        }
+
+        var notches = ImmutableArray.CreateBuilder<ElevationRect>();
+        foreach (var part in outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)))
+        {
+            if (part.Points is { } points && IsRectilinear(points))
+            {
+                var steps = points.Select(point => point.S).Distinct().Order().ToList();
+                notches.AddRange(steps.Zip(steps.Skip(1), (left, right) => part.Box with { Left = left, Right = right }).SelectMany(NotchesIn));
+            }
+        }
+
+        return notches.ToImmutable();
+    }
+
+    private static bool IsRectilinear(ImmutableArray<ElevationPoint> points) =>
+        !points.Where((point, i) => points[(i + 1) % points.Length] is var next && point.S != next.S && point.Z != next.Z).Any();
+
+    private IEnumerable<ElevationRect> NotchesIn(ElevationRect column)
+    {
+        if (outline.Within(column) is [var masonry])
+        {
+            var above = column with { Bottom = masonry.Box.Top };
+            var below = column with { Top = masonry.Box.Bottom };
+            return new[] { above, below }.Where(notch => notch.Height > Length.Zero);
+        }
+
+        return [];
+    }
+
+    private List<Blocker> Blockers(CourseBand band, ImmutableArray<BandVoid> voids, IEnumerable<Interval> taken)
     {
         var blockers = new List<Blocker>();
         blockers.AddRange(taken.Select(run => new Blocker(run, EdgeKind.Wall)));
         blockers.AddRange(lintels
             .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom)
             .Select(lintel => new Blocker(new Interval(lintel.From - _joint, lintel.To + _joint), EdgeKind.Lintel)));
-        blockers.AddRange(openings
-            .Where(opening => opening.Bottom < band.Top && opening.Top > band.Bottom && !LeavesStrip(opening, band.Bottom, band.Top))
-            .Select(opening => new Blocker(new Interval(opening.Left, opening.Right), EdgeKind.Jamb)));
+        blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Edge)));
         blockers.Sort((a, b) => (a.Run.From, a.Run.To).CompareTo((b.Run.From, b.Run.To)));
         return blockers;
     }
 
     /// <summary>Strips under a sill or over a head that are too low for a piece.</summary>
-    private void LeaveStripsOpen(CourseBand band, ElevationRect part)
+    private void LeaveGapsOpen(ElevationRect part, ImmutableArray<BandVoid> voids)
     {
-        foreach (var opening in openings.Where(opening => opening.Bottom < band.Top && opening.Top > band.Bottom))
+        foreach (var v in voids)
         {
-            var beside = part with { Left = Length.Max(part.Left, opening.Left), Right = Length.Min(part.Right, opening.Right) };
-            foreach (var strip in new[] { beside with { Top = opening.Bottom }, beside with { Bottom = opening.Top } })
+            foreach (var gap in v.Gaps)
             {
-                if (strip.Height < _leastStrip)
-                {
-                    LeaveOpen(strip);
-                }
+                LeaveOpen(new ElevationRect(Length.Max(part.Left, v.Run.From), Length.Min(part.Right, v.Run.To), gap.From, gap.To));
             }
         }
     }
@@ -95,9 +136,6 @@ internal sealed class CourseShaper(
             _leftOpen.Add(rect);
         }
     }
-
-    private bool LeavesStrip(ElevationRect opening, Length bottom, Length top) =>
-        opening.Bottom - bottom >= _leastStrip || top - opening.Top >= _leastStrip;
 
     private static IEnumerable<Span> Subtract(Interval run, List<Blocker> blockers)
     {
@@ -122,16 +160,18 @@ internal sealed class CourseShaper(
     }
 
     /// <summary>Divides a span at the jambs of openings that end within the course.</summary>
-    private void Divide(Span span, ElevationRect part, ImmutableArray<Segment>.Builder segments, ImmutableArray<Length>.Builder jambs)
+    private void Divide(
+        Span span,
+        ElevationRect part,
+        ImmutableArray<BandVoid> voids,
+        ImmutableArray<Segment>.Builder segments,
+        ImmutableArray<Length>.Builder jambs)
     {
         var (from, cost) = (span.Run.From, CostAt(span.StartEdge));
-        foreach (var opening in openings
-            .Where(o => o.Bottom < part.Top && o.Top > part.Bottom && o.Left < span.Run.To && o.Right > span.Run.From)
-            .Where(o => LeavesStrip(o, part.Bottom, part.Top))
-            .OrderBy(o => o.Left))
+        foreach (var v in voids.Where(v => !v.Strips.IsEmpty && v.Run.Overlaps(span.Run)))
         {
-            var left = Length.Max(opening.Left, from);
-            var right = Length.Min(opening.Right, span.Run.To);
+            var left = Length.Max(v.Run.From, from);
+            var right = Length.Min(v.Run.To, span.Run.To);
             if (left > from)
             {
                 segments.Add(new Segment(part with { Left = from, Right = left }, cost, BondWeights.CutAtJamb));
@@ -145,23 +185,14 @@ internal sealed class CourseShaper(
                 jambs.Add(right - (_joint / 2));
             }
 
-            var strip = part with { Left = left, Right = goesOn ? right - _joint : right };
-            AddStrip(strip with { Top = opening.Bottom }, segments);
-            AddStrip(strip with { Bottom = opening.Top }, segments);
+            var end = goesOn ? right - _joint : right;
+            segments.AddRange(v.Strips.Select(strip => new Segment(new ElevationRect(left, end, strip.From, strip.To), 0, 0)));
             (from, cost) = (right, BondWeights.CutAtJamb);
         }
 
         if (from < span.Run.To)
         {
             segments.Add(new Segment(part with { Left = from, Right = span.Run.To }, cost, CostAt(span.EndEdge)));
-        }
-    }
-
-    private void AddStrip(ElevationRect strip, ImmutableArray<Segment>.Builder segments)
-    {
-        if (strip.Height >= _leastStrip && strip.Width > Length.Zero)
-        {
-            segments.Add(new Segment(strip, 0, 0));
         }
     }
 

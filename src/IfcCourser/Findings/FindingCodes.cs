@@ -150,7 +150,7 @@ public static class FindingCodes
         "Move the bar beyond the bearing or use a trough lintel.");
 
     public static readonly FindingCode CoreNotPossible = new(
-        "core-not-possible", Severity.Note, "The wall is too thin for the catalog's cores; it has no bars.",
+        "core-not-possible", Severity.Note, "A wall, or a pier of it, has no room for a core.",
         "Ask the engineer whether the wall needs reinforcement.");
 
     public static readonly FindingCode OutlineNotFilled = new(

@@ -4,64 +4,68 @@ namespace IfcCourser.Geometry;
 
 /// <summary>
 /// Turns the boundary of a solid into convex cells: space is cut by the planes of the faces until no face is left
-/// inside a cell; what then lies behind the last face is solid, what lies before it is not (binary space partition).
+/// inside a cell (binary space partition); each cell is then wholly solid or wholly empty.
 /// </summary>
 public static class CellDecomposition
 {
     private const int Candidates = 12;
 
-    /// <summary>The space behind the faces; edges need not match and faces may be cut in pieces, but they must close.</summary>
+    /// <summary>
+    /// The space that the faces surround; edges need not match and faces may come in pieces, be a little out of plane or
+    /// stick out like fins: what a cell is, the faces around it tell by their winding number.
+    /// </summary>
     public static Solid Of(ImmutableArray<PlanarFace> faces)
     {
+        const double Inside = 0.5;
         if (faces.IsEmpty)
         {
             return Solid.Empty;
         }
 
         var box = Box3.Around(faces.SelectMany(face => face.Loop));
-        return Within(ConvexCell.Of(box.Grown(1)), faces);
+        var cells = Divide(ConvexCell.Of(box.Grown(1)), faces);
+        return new Solid([.. cells.Select(part => part.Cell).Where(cell => WindingNumber.Of(faces, cell.Middle) > Inside)]);
     }
 
-    /// <summary>The part of a cell that lies behind the faces.</summary>
-    public static Solid Within(ConvexCell cell, ImmutableArray<PlanarFace> faces)
+    /// <summary>The part of a cell that lies behind faces which cut it cleanly, as the sides of a prism do.</summary>
+    public static Solid Within(ConvexCell cell, ImmutableArray<PlanarFace> faces) =>
+        new([.. Divide(cell, faces).Where(part => part.IsBehind).Select(part => part.Cell)]);
+
+    // Cells that no face reaches into, and whether they lie behind the last face that bounds them.
+    private static List<(ConvexCell Cell, bool IsBehind)> Divide(ConvexCell whole, ImmutableArray<PlanarFace> faces)
     {
-        var solid = ImmutableArray.CreateBuilder<ConvexCell>();
+        var cells = new List<(ConvexCell Cell, bool IsBehind)>();
         var open = new Stack<(ConvexCell Cell, ImmutableArray<PlanarFace> Faces)>();
-        open.Push((cell, faces));
+        open.Push((whole, [.. faces.OrderByDescending(face => face.AreaVector.Length)]));
         while (open.TryPop(out var part))
         {
             var plane = DividingPlane(part.Faces);
             var (behindFaces, beforeFaces) = Divide(part.Faces, plane);
             var (behind, before) = part.Cell.Split(plane);
-            if (before is not null && !beforeFaces.IsEmpty)
-            {
-                open.Push((before, beforeFaces));
-            }
-
-            if (behind is null)
-            {
-                continue;
-            }
-
-            if (behindFaces.IsEmpty)
-            {
-                solid.Add(behind);
-            }
-            else
-            {
-                open.Push((behind, behindFaces));
-            }
+            Place(before, beforeFaces, isBehind: false);
+            Place(behind, behindFaces, isBehind: true);
         }
 
-        return new Solid(solid.ToImmutable());
+        return cells;
+
+        void Place(ConvexCell? cell, ImmutableArray<PlanarFace> inside, bool isBehind)
+        {
+            if (cell is not null && inside.IsEmpty)
+            {
+                cells.Add((cell, isBehind));
+            }
+            else if (cell is not null)
+            {
+                open.Push((cell, inside));
+            }
+        }
     }
 
-    // The plane among a few evenly spread ones that cuts the fewest faces.
+    // The plane that cuts the fewest faces among the largest ones: small faces tell a plane less exactly.
     private static Plane3 DividingPlane(ImmutableArray<PlanarFace> faces)
     {
-        var step = Math.Max(1, faces.Length / Candidates);
         var (best, fewest) = (faces[0].Plane, int.MaxValue);
-        for (var i = 0; i < faces.Length && fewest > 0; i += step)
+        for (var i = 0; i < Math.Min(faces.Length, Candidates) && fewest > 0; i++)
         {
             var plane = faces[i].Plane;
             var cuts = faces.Count(face => Straddles(face, plane));

@@ -17,6 +17,22 @@ public sealed class ConvexCell
 
     public IEnumerable<Vector3> Corners => Faces.SelectMany(face => face.Loop);
 
+    /// <summary>A point inside: the mean of the corners.</summary>
+    public Vector3 Middle
+    {
+        get
+        {
+            var (origin, sum, count) = (Faces[0].Loop[0], default(Vector3), 0);
+            foreach (var corner in Corners)
+            {
+                sum += corner - origin;
+                count++;
+            }
+
+            return origin + (sum * (1.0 / count));
+        }
+    }
+
     /// <summary>mm3, by the divergence theorem about a corner of the cell.</summary>
     public double Volume
     {

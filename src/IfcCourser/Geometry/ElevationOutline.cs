@@ -10,6 +10,9 @@ public sealed class ElevationOutline
     /// <summary>Parts smaller than this are dust of the intersection.</summary>
     private const double LeastAreaMm2 = 1;
 
+    /// <summary>A part that misses its box by less than this along its edges is an upright rectangle to a mason.</summary>
+    private const double EdgeDustMm = 1;
+
     private readonly Polygon? _polygon;
 
     /// <param name="points">Counter-clockwise, not closed.</param>
@@ -79,7 +82,8 @@ public sealed class ElevationOutline
             points = [.. points.Reverse()];
         }
 
-        var outline = new ElevationOutline(points);
-        return new OutlinePart(outline.Box, outline.IsRectangle ? null : points, polygon.Area / 1e6);
+        var box = new ElevationOutline(points).Box;
+        var isUpright = polygon.Area > (box.Width.Mm * box.Height.Mm) - (EdgeDustMm * (box.Width.Mm + box.Height.Mm));
+        return new OutlinePart(box, isUpright ? null : points, polygon.Area / 1e6);
     }
 }

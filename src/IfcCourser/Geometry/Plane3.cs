@@ -3,8 +3,8 @@ namespace IfcCourser.Geometry;
 /// <summary>An oriented plane: the points whose product with the unit normal is the offset (mm).</summary>
 public readonly record struct Plane3(Vector3 Normal, double Offset)
 {
-    /// <summary>Points nearer to a plane than this, in mm, lie on it.</summary>
-    public const double Tolerance = 1e-5;
+    /// <summary>Points nearer to a plane than this, in mm, lie on it: more than the noise of coordinates that were single-precision once.</summary>
+    public const double Tolerance = 0.005;
 
     public Plane3 Reversed => new(-Normal, -Offset);
 

@@ -26,4 +26,7 @@ public readonly record struct Vector2(double X, double Y)
         var length = Length;
         return length > 0 ? new Vector2(X / length, Y / length) : default;
     }
+
+    // The generated text would follow Left for ever.
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
 }

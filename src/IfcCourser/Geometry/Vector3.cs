@@ -25,4 +25,6 @@ public readonly record struct Vector3(double X, double Y, double Z)
         var length = Length;
         return length > 0 ? this * (1 / length) : default;
     }
+
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
 }

@@ -2,8 +2,8 @@ using System.Collections.Frozen;
 
 namespace IfcCourser.Ifc;
 
-/// <summary>Places of attributes by entity and schema, from <see cref="IfcAttributeTable"/>.</summary>
-internal static class IfcAttributes
+/// <summary>Names of attributes, in file order, by entity and schema.</summary>
+public static class IfcAttributes
 {
     private static readonly FrozenDictionary<string, string[]>[] _bySchema =
         [.. Enum.GetValues<IfcSchema>().Select(Read)];

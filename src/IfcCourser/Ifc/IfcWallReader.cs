@@ -31,15 +31,8 @@ internal sealed class IfcWallReader
         [.. _instances.All("IFCWALL", "IFCWALLSTANDARDCASE", "IFCWALLELEMENTEDCASE").Select(Wall)];
 
     /// <summary>Sets of an element, then those of its type.</summary>
-    public ImmutableArray<IfcPropertyGroup> PropertySets(long element)
-    {
-        var own = IfcRelations.At(_relations.PropertySets, element);
-        var ofType = IfcRelations.At(_relations.Types, element)
-            .Select(type => _instances.Find(type))
-            .OfType<IfcEntity>()
-            .SelectMany(type => IfcRelations.References(type["HasPropertySets"]));
-        return [.. own.Concat(ofType).Select(_properties.Read).OfType<IfcPropertyGroup>()];
-    }
+    public ImmutableArray<IfcPropertyGroup> PropertySets(long element) =>
+        [.. SetIds(element).Select(_properties.Read).OfType<IfcPropertyGroup>()];
 
     private static string GlobalId(IfcEntity element) => element["GlobalId"].AsString ?? string.Empty;
 
@@ -120,12 +113,23 @@ internal sealed class IfcWallReader
             .FirstOrDefault(use => use is { Layers.IsEmpty: false });
 
     private bool? IsLoadBearing(long element) =>
-        PropertySets(element)
-            .Where(set => set.Name is "Pset_WallCommon")
+        SetIds(element)
+            .Where(set => _instances.Find(set)?["Name"].AsString is "Pset_WallCommon")
+            .Select(_properties.Read)
+            .OfType<IfcPropertyGroup>()
             .SelectMany(set => set.Values)
             .Where(property => property.Name is "LoadBearing")
             .Select(property => property.Value.AsBoolean)
             .FirstOrDefault(value => value is not null);
+
+    private IEnumerable<long> SetIds(long element)
+    {
+        var ofType = IfcRelations.At(_relations.Types, element)
+            .Select(type => _instances.Find(type))
+            .OfType<IfcEntity>()
+            .SelectMany(type => IfcRelations.References(type["HasPropertySets"]));
+        return IfcRelations.At(_relations.PropertySets, element).Concat(ofType);
+    }
 
     /// <summary>Up through containment and aggregation to the first storey.</summary>
     private string? Storey(long element)

@@ -10,6 +10,32 @@ namespace IfcCourser.Modules;
 /// </summary>
 internal static class OpeningHeights
 {
+    /// <summary>Snaps a wall's openings; of two that stand above each other and would then touch, both keep their heights.</summary>
+    /// <param name="designs">The masonry openings wanted.</param>
+    /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
+    public static ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs, ImmutableArray<Interval> courses)
+    {
+        var snapped = designs.Select(design => Snap(design, courses)).ToArray();
+        var settled = false;
+        while (!settled)
+        {
+            settled = true;
+            for (var i = 0; i < snapped.Length; i++)
+            {
+                if (snapped[i] != designs[i] && Enumerable.Range(0, snapped.Length).Any(j => j != i && Collide(i, j)))
+                {
+                    snapped[i] = designs[i];
+                    settled = false;
+                }
+            }
+        }
+
+        return [.. snapped];
+
+        bool Collide(int i, int j) => snapped[i].Left < snapped[j].Right && snapped[j].Left < snapped[i].Right
+            && snapped[i].StandsBeside(snapped[j]) && !designs[i].StandsBeside(designs[j]);
+    }
+
     /// <param name="design">The masonry opening wanted.</param>
     /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
     public static ElevationRect Snap(ElevationRect design, ImmutableArray<Interval> courses)

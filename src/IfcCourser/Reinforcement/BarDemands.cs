@@ -10,27 +10,30 @@ namespace IfcCourser.Reinforcement;
 
 /// <summary>What a rule set's bar rule demands of a wall: bars at its ends and corners and at both sides of openings.</summary>
 internal sealed class BarDemands(
-    Wall wall, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, LayoutRules rules, BarRule bars)
+    Wall wall, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<CornerPlace> corners, LayoutRules rules, BarRule bars)
 {
     private readonly Length _length = wall.Frame.Length;
     private readonly Interval _full = new(Length.Zero, wall.Outline.Max(point => point.Z));
 
-    /// <param name="corners">The wall's bonded or butted corners: index of the junction, its place on this wall.</param>
-    public IEnumerable<BarDemand> All(IEnumerable<(int Junction, JunctionPlace Place)> corners)
+    /// <summary>The run less the corners, which the wall shares with its neighbours.</summary>
+    private readonly Interval _own = new(
+        corners.Where(corner => corner.Place.Side == JunctionSide.Start).Select(corner => corner.Place.To).DefaultIfEmpty(Length.Zero).Max(),
+        corners.Where(corner => corner.Place.Side == JunctionSide.End).Select(corner => corner.Place.From).DefaultIfEmpty(wall.Frame.Length).Min());
+
+    public IEnumerable<BarDemand> All()
     {
-        var atCorners = corners.ToList();
-        foreach (var (junction, place) in atCorners)
+        foreach (var (junction, place) in corners)
         {
             var centre = place.From + ((place.To - place.From) / 2);
             yield return new BarDemand(new Interval(centre, centre), _full, "corner", junction);
         }
 
-        if (wall.Start.Kind is EndKind.Free or EndKind.Tee && !atCorners.Exists(c => c.Place.Side == JunctionSide.Start))
+        if (wall.Start.Kind is EndKind.Free or EndKind.Tee && !corners.Any(c => c.Place.Side == JunctionSide.Start))
         {
             yield return new BarDemand(Within(new Interval(bars.FromEnd.Least, bars.FromEnd.Largest), Run), _full, "end");
         }
 
-        if (wall.End.Kind is EndKind.Free or EndKind.Tee && !atCorners.Exists(c => c.Place.Side == JunctionSide.End))
+        if (wall.End.Kind is EndKind.Free or EndKind.Tee && !corners.Any(c => c.Place.Side == JunctionSide.End))
         {
             yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least), Run), _full, "end");
         }
@@ -41,12 +44,12 @@ internal sealed class BarDemands(
             var heights = new Interval(opening.Bottom, opening.Top);
             var left = Within(new Interval(opening.Left - bars.FromJamb.Largest, LeftLimit(opening)), PierLeftOf(opening));
             var right = Within(new Interval(RightLimit(opening), opening.Right + bars.FromJamb.Largest), PierRightOf(opening));
-            if (opening.Left > Length.Zero)
+            if (PierLeftOf(opening).Size > Length.Zero)
             {
                 yield return new BarDemand(left, heights, "jamb");
             }
 
-            if (opening.Right < _length)
+            if (PierRightOf(opening).Size > Length.Zero)
             {
                 yield return new BarDemand(right, heights, "jamb");
             }
@@ -71,15 +74,15 @@ internal sealed class BarDemands(
     private IEnumerable<Lintel> SolidOver(ElevationRect opening) => lintels.Where(lintel =>
         lintel.Kind == LintelKind.Solid && lintel.From < opening.Right && lintel.To > opening.Left && lintel.Top > opening.Top);
 
-    private Interval Run => new(Length.Zero, _length);
+    private Interval Run => _own;
 
     private Interval PierLeftOf(ElevationRect opening) => new(
-        Beside(opening).Where(other => other.Right <= opening.Left).Select(other => other.Right).DefaultIfEmpty(Length.Zero).Max(),
+        Beside(opening).Where(other => other.Right <= opening.Left).Select(other => other.Right).DefaultIfEmpty(_own.From).Max(),
         opening.Left);
 
     private Interval PierRightOf(ElevationRect opening) => new(
         opening.Right,
-        Beside(opening).Where(other => other.Left >= opening.Right).Select(other => other.Left).DefaultIfEmpty(_length).Min());
+        Beside(opening).Where(other => other.Left >= opening.Right).Select(other => other.Left).DefaultIfEmpty(_own.To).Min());
 
     private IEnumerable<ElevationRect> Beside(ElevationRect opening) => openings
         .Where(other => other.Interrupts && other.Placed != opening && other.Placed.StandsBeside(opening))

@@ -54,7 +54,7 @@ internal sealed class WallRun
             _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, _rules);
         var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band))).ToImmutableArray();
         var (laid, bars) = Bond(shapes, openings, lintels);
-        var cores = Cores(bars, laid);
+        var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, _rules);
         var courses = laid.Select(course => maker.Make(course, cores)).ToImmutableArray();
         return new WallLayout
@@ -79,6 +79,7 @@ internal sealed class WallRun
                 .. FillFindings.Of(_lines, shaper.LeftOpen, _rules),
                 .. BondFindings.Of(laid, courses, cores, _rules),
                 .. ThinForCores(),
+                .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
                 .. Crossings(),
             ],
         };
@@ -96,8 +97,8 @@ internal sealed class WallRun
         }
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
-        var required = placement.Required(new BarDemands(_wall, openings, lintels, _rules, rule)
-            .All(_corners.Select(corner => (corner.Junction, corner.Place))));
+        ImmutableArray<CornerPlace> corners = [.. _corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
+        var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, _rules, rule).All());
         var laid = Around(required.Where(bar => bar.Range.Size == Length.Zero));
         var bars = Settle(placement, required, laid);
         if (Score(laid, bars).Breaches == 0)
@@ -109,6 +110,13 @@ internal sealed class WallRun
         var settled = Settle(placement, required, again);
         return Score(again, settled).CompareTo(Score(laid, bars)) < 0 ? (again, settled) : (laid, bars);
     }
+
+    /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>
+    private static bool StandsInMasonry(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid
+        .Where(course => AsBar(bar).Passes(course.Shape.Band))
+        .SelectMany(course => course.Shape.Segments.Zip(course.Fills, (segment, fill) => fill.Pieces.Select(piece => (From: segment.Box.Left + piece.From, To: segment.Box.Left + piece.To))))
+        .SelectMany(pieces => pieces)
+        .Any(piece => piece.From < bar.At && piece.To > bar.At);
 
     private BondScore Score(ImmutableArray<LaidCourse> laid, ImmutableArray<BarPlace> bars) => BondScore.Of(laid, [.. bars.Select(AsBar)], _rules);
 
@@ -138,6 +146,9 @@ internal sealed class WallRun
 
         return null;
     }
+
+    private static Finding NoRoomFor(BarPlace bar) => new(
+        FindingCodes.CoreNotPossible, Messages.NoRoomForBar(string.Join(" and ", bar.Why)), new FindingPlace { S = bar.At, Z = bar.Heights.From });
 
     private IEnumerable<Finding> ThinForCores()
     {

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+
 namespace IfcCourser.Step21;
 
 /// <summary>
@@ -42,7 +44,7 @@ public sealed class StepAppender
     public long Add(string type, params ReadOnlySpan<StepValue> arguments)
     {
         _last++;
-        while (_file.Contains(_last) && !_dropped.Contains(_last))
+        while (_file.Contains(_last) && !IsCut(_last))
         {
             _last++;
         }
@@ -56,7 +58,8 @@ public sealed class StepAppender
     /// <param name="preprocessorVersion">Takes the place of the header's.</param>
     public void Write(Stream output, string timeStamp, string preprocessorVersion)
     {
-        using var copy = new StepCopy(_file, output);
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var copy = new StepCopy(_file, output, hash);
         long at = 0;
         foreach (var (range, text) in Edits(timeStamp, preprocessorVersion).OrderBy(edit => edit.Range.Start))
         {
@@ -89,16 +92,21 @@ public sealed class StepAppender
         long largest = 0;
         foreach (var id in _file.Ids)
         {
-            if (_frame is not null && _file.RangeOf(id).Start >= _frame.Start)
+            if (IsCut(id))
             {
                 _dropped.Add(id);
             }
-
-            largest = _dropped.Contains(id) ? largest : Math.Max(largest, id);
+            else
+            {
+                largest = Math.Max(largest, id);
+            }
         }
 
         return largest > int.MaxValue - LeastRoom ? 0 : largest;
     }
+
+    /// <summary>Whether an instance goes with an earlier run's frame, so that its number is free again.</summary>
+    private bool IsCut(long id) => _frame is not null && _file.RangeOf(id).Start >= _frame.Start;
 
     private IEnumerable<(StepRange Range, string Text)> Edits(string timeStamp, string preprocessorVersion)
     {

@@ -4,16 +4,18 @@ using System.Text;
 namespace IfcCourser.Step21;
 
 /// <summary>Output that counts and hashes what passes.</summary>
-internal sealed class StepCopy : IDisposable
+internal sealed class StepCopy
 {
     private readonly StepFile _file;
     private readonly Stream _output;
-    private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private readonly IncrementalHash _hash;
 
-    public StepCopy(StepFile file, Stream output)
+    /// <param name="hash">Of SHA-256; disposed of by the caller.</param>
+    public StepCopy(StepFile file, Stream output, IncrementalHash hash)
     {
         _file = file;
         _output = output;
+        _hash = hash;
     }
 
     /// <summary>Bytes written so far.</summary>
@@ -33,8 +35,6 @@ internal sealed class StepCopy : IDisposable
 
     /// <summary>SHA-256 of what was written so far, lower-case hex.</summary>
     public string Hash() => Convert.ToHexStringLower(_hash.GetCurrentHash());
-
-    public void Dispose() => _hash.Dispose();
 
     private void Put(ReadOnlySpan<byte> bytes)
     {

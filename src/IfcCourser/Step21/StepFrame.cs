@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security.Cryptography;
 using System.Text;
 
 namespace IfcCourser.Step21;
@@ -38,7 +39,8 @@ public sealed record StepFrame(long Start, long End)
 
     private static string HashBefore(StepFile file, long end)
     {
-        using var copy = new StepCopy(file, Stream.Null);
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var copy = new StepCopy(file, Stream.Null, hash);
         copy.Original(0, end);
         return copy.Hash();
     }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace IfcCourser.Step21;
@@ -38,6 +39,7 @@ internal sealed class StepIndex
     /// <summary>Slots whose id is defined again further on.</summary>
     public List<int> Superseded { get; } = [];
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(long id, long offset, int length, int type)
     {
         _ids.Add(id);
@@ -124,6 +126,7 @@ internal sealed class StepIndex
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FillDense(ReadOnlySpan<long> ids)
     {
         _dense = new int[checked((int)(LargestId - _least + 1))];

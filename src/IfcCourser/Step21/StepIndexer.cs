@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace IfcCourser.Step21;
@@ -89,6 +90,28 @@ internal sealed class StepIndexer
         }
 
         return Encoding.ASCII.GetString(text[..end]).ToUpperInvariant();
+    }
+
+    /// <summary>The place behind the number; the number is -1 where there is none or it is too large.</summary>
+    private static int ReadId(ReadOnlySpan<byte> text, out long id)
+    {
+        // No number of so many digits overflows.
+        const int SafeDigits = 18;
+        id = 0;
+        var i = 1;
+        for (; (uint)i < (uint)text.Length && char.IsAsciiDigit((char)text[i]) && i <= SafeDigits; i++)
+        {
+            id = unchecked((id * 10) + (text[i] - '0'));
+        }
+
+        for (; id >= 0 && StepText.IsDigit(StepText.At(text, i)); i++)
+        {
+            var digit = text[i] - '0';
+            id = id <= (long.MaxValue - digit) / 10 ? (id * 10) + digit : -1;
+        }
+
+        id = i == 1 ? -1 : id;
+        return i;
     }
 
     private StepDefect? Start()
@@ -201,6 +224,7 @@ internal sealed class StepIndexer
         return false;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool ReadData()
     {
         var start = _at;
@@ -239,23 +263,13 @@ internal sealed class StepIndexer
     }
 
     /// <summary>Indexes the instance whose # is the text's first byte; false where the file ends in it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool ReadInstance(ReadOnlySpan<byte> text)
     {
-        var i = 1;
-        long id = 0;
-        for (; StepText.IsDigit(StepText.At(text, i)); i++)
+        var i = ReadId(text, out var id);
+        if (id < 0)
         {
-            var digit = text[i] - '0';
-            id = id <= (long.MaxValue - digit) / 10 ? (id * 10) + digit : -1;
-            if (id < 0)
-            {
-                return Skip(text, null, "an instance number is larger than 2^63", i);
-            }
-        }
-
-        if (i == 1)
-        {
-            return Skip(text, null, "an instance has no number", i);
+            return Skip(text, null, i == 1 ? "an instance has no number" : "an instance number is larger than 2^63", i);
         }
 
         i = StepText.SkipBlanks(text, i);
@@ -272,11 +286,21 @@ internal sealed class StepIndexer
     /// <summary>The type's number, with <paramref name="i"/> moved on to the opening parenthesis; negative where there is none.</summary>
     private int ReadType(ReadOnlySpan<byte> text, ref int i)
     {
-        if (StepText.At(text, i) == '(')
+        const int LongestName = 64;
+        var length = text.Slice(i, Math.Min(LongestName, text.Length - i)).IndexOf((byte)'(');
+        if (length == 0)
         {
             return StepTypeTable.Complex;
         }
 
+        var type = length < 0 ? -1 : Index.Types.Intern(text.Slice(i, length));
+        if (type >= 0)
+        {
+            i += length;
+            return type;
+        }
+
+        // Blanks or a comment between the name and the parenthesis, or no name at all.
         var start = i;
         while (StepText.NameBytes.Contains(StepText.At(text, i)) || (i == start && StepText.At(text, i) == '!'))
         {
@@ -289,6 +313,7 @@ internal sealed class StepIndexer
     }
 
     /// <summary>Finds the semicolon from inside the parameters on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool FindEnd(ReadOnlySpan<byte> text, int i, long id, int type)
     {
         while (true)

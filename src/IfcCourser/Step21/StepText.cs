@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Runtime.CompilerServices;
 
 namespace IfcCourser.Step21;
 
@@ -20,6 +21,7 @@ internal static class StepText
     public static byte At(ReadOnlySpan<byte> text, int i) => (uint)i < (uint)text.Length ? text[i] : (byte)0;
 
     /// <summary>The next place that is neither blank nor inside a comment; an open comment reaches to the end.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static int SkipBlanks(ReadOnlySpan<byte> text, int i)
     {
         while ((uint)i < (uint)text.Length)
@@ -52,6 +54,7 @@ internal static class StepText
     /// The place behind the closing quote of a string whose first byte is at <paramref name="i"/>; -1 where the text ends
     /// first; the complement of a place where the next instance starts on a new line before the quote is closed.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static int EndOfString(ReadOnlySpan<byte> text, int i)
     {
         while (true)

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.CompilerServices;
 using System.Text;
 
 namespace IfcCourser.Step21;
@@ -23,6 +24,7 @@ internal sealed class StepTypeTable
     public int Find(string name) => _byName.GetValueOrDefault(name, -1);
 
     /// <summary>The number of a name; -1 where the bytes are no entity name.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Intern(ReadOnlySpan<byte> spelling)
     {
         var mask = _slots.Length - 1;

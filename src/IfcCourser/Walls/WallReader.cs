@@ -59,7 +59,7 @@ public static class WallReader
         while (true)
         {
             var all = EncounterFinder.All(walls);
-            var joined = EndSharing.Resolve([.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]);
+            var joined = EndSharing.Resolve(walls, [.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]);
             var settled = RunSettler.Settle(walls, joined);
             var lost = settled.Select((wall, i) => (Wall: wall, Index: i, Reason: WhyLost(wall, reader))).Where(wall => wall.Reason is not null).ToList();
             if (lost.Count == 0)
@@ -117,10 +117,11 @@ public static class WallReader
         var length = Length.FromModelMm(run.Width);
         var (from, to) = (Length.FromModelMm(arm.Stretch.From - run.Left), Length.FromModelMm(arm.Stretch.To - run.Left));
         var isCorner = encounter.Kind is JunctionKind.Corner or JunctionKind.Continued;
+        var share = Share(walls, encounter, encounter.OtherThan(arm.Wall));
         return (isCorner, arm.Side) switch
         {
-            (true, JunctionSide.Start) => new JunctionPlace(arm.Side, Length.Zero, to),
-            (true, JunctionSide.End) => new JunctionPlace(arm.Side, from, length),
+            (true, JunctionSide.Start) => new JunctionPlace(arm.Side, Length.Zero, share),
+            (true, JunctionSide.End) => new JunctionPlace(arm.Side, length - share, length),
             (false, JunctionSide.Start) when arm == encounter.Second => new JunctionPlace(arm.Side, from - to, Length.Zero),
             (false, JunctionSide.End) when arm == encounter.Second => new JunctionPlace(arm.Side, length, length + to - from),
             _ => new JunctionPlace(arm.Side, from, to),

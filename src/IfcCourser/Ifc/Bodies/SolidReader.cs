@@ -44,11 +44,13 @@ public sealed class SolidReader
     private static Profile Circle(double radius) =>
         Profile.Of([.. Enumerable.Range(0, 72).Select(i => i * Math.PI / 36).Select(a => new Vector2(radius * Math.Cos(a), radius * Math.Sin(a)))], []);
 
-    // The faces must close: what their areas enclose (divergence theorem) is what the cells hold. Faces turned inside out are turned back.
+    // The faces must close: what they enclose (divergence theorem) is what the cells hold, and no cell reaches beyond them.
+    // Faces turned inside out are turned back.
     private static Solid? Enclosed(IEnumerable<PlanarFace> faces)
     {
-        const double Share = 0.01;
-        ImmutableArray<PlanarFace> all = [.. faces];
+        const double Share = 0.02;
+        const double Reach = 0.5;
+        var all = FaceOrientation.Unified([.. faces]);
         if (all.Length < 4)
         {
             return null;
@@ -57,7 +59,9 @@ public sealed class SolidReader
         var origin = all[0].Loop[0];
         var volume = all.Sum(face => Vector3.Dot(face.Loop[0] - origin, face.AreaVector)) / 6;
         var solid = CellDecomposition.Of(volume < 0 ? [.. all.Select(face => face.Reversed)] : all);
-        return Math.Abs(solid.Volume - Math.Abs(volume)) <= Share * Math.Abs(volume) ? solid : null;
+        var beyond = solid.Box.Size - Box3.Around(all.SelectMany(face => face.Loop)).Size;
+        var closes = Math.Abs(solid.Volume - Math.Abs(volume)) <= Share * Math.Abs(volume) && Math.Max(beyond.X, Math.Max(beyond.Y, beyond.Z)) <= Reach;
+        return closes ? solid : null;
     }
 
     private Solid Swept(StepInstance item, Profile profile, double height)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Walls.Reading;
 
 namespace IfcCourser.Walls.Meeting;
 
@@ -7,9 +8,9 @@ public static class EndSharing
 {
     /// <summary>
     /// Where a wall goes on in another, a third that meets both there butts against them; where two walls meet an end from
-    /// both sides, they butt against it; doubled encounters are dropped.
+    /// both sides, they butt against it; an end that turns a corner does not butt as well; doubled encounters are dropped.
     /// </summary>
-    public static ImmutableArray<Encounter> Resolve(ImmutableArray<Encounter> joined)
+    public static ImmutableArray<Encounter> Resolve(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
     {
         var settled = joined;
         foreach (var through in joined.Where(encounter => encounter.Kind == JunctionKind.Continued))
@@ -28,7 +29,7 @@ public static class EndSharing
             settled = [.. settled.Select(other => Butting(other, end))];
         }
 
-        return [.. settled.Where(encounter => !IsDoubled(encounter, settled))];
+        return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled) && !ButtsBesideCorner(encounter, settled))];
     }
 
     // A corner at this end becomes a tee that has the end's wall as its host.
@@ -42,16 +43,22 @@ public static class EndSharing
         return encounter with { Kind = JunctionKind.Tee, First = encounter.ArmOf(end.Wall), Second = encounter.OtherThan(end.Wall) };
     }
 
-    // A wall that butts at one end on two hosts which continue each other keeps the one that takes more of it.
-    private static bool IsDoubled(Encounter encounter, ImmutableArray<Encounter> all) =>
+    // An end that turns a corner does not butt as well, on a lining or leaf beyond the corner.
+    private static bool ButtsBesideCorner(Encounter encounter, ImmutableArray<Encounter> all) =>
         encounter.Kind == JunctionKind.Tee
-        && encounter.First.Side != JunctionSide.Along
-        && all.Any(other => other.Kind == JunctionKind.Tee
-            && other != encounter
+        && all.Any(other => other.Kind == JunctionKind.Corner && other.TakesEnd(encounter.Second.Wall, encounter.Second.Side));
+
+    // A wall that butts at one end on two hosts which continue each other keeps the one that takes more of it.
+    private static bool IsDoubled(ImmutableArray<WallDraft> walls, Encounter encounter, ImmutableArray<Encounter> all)
+    {
+        double Held(Encounter tee) => walls[tee.First.Wall].Run.Common(tee.First.Stretch);
+        return encounter.Kind == JunctionKind.Tee && all.Any(other =>
+            other.Kind == JunctionKind.Tee
             && other.Second.Wall == encounter.Second.Wall
             && other.Second.Side == encounter.Second.Side
             && AreContinued(all, other.First.Wall, encounter.First.Wall)
-            && other.First.Wall < encounter.First.Wall);
+            && (Held(other), encounter.First.Wall).CompareTo((Held(encounter), other.First.Wall)) > 0);
+    }
 
     private static bool AreContinued(ImmutableArray<Encounter> all, int a, int b) => all.Any(encounter =>
         encounter.Kind == JunctionKind.Continued

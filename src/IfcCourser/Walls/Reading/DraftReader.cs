@@ -65,7 +65,7 @@ public sealed class DraftReader
     {
         if (shape.Space is not { } space)
         {
-            return (null, WallFindings.Of(FindingCodes.NoParallelFaces));
+            return (null, WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces));
         }
 
         var layer = MasonryLayer.Of(wall, _catalog, shape.Across, Axis(wall, space), shape.Items)

@@ -8,7 +8,7 @@ namespace IfcCourser.Walls.Reading;
 public sealed record MasonryElevation(Region Shape, double Bevelled)
 {
     /// <summary>The elevation is cut this far inside the layer's faces, mm: on them, the next layer would show.</summary>
-    private const double Inside = 0.5;
+    private const double Inside = 0.1;
 
     /// <summary>Slivers narrower than this, mm, are no masonry.</summary>
     private const double Narrow = 1;

@@ -13,6 +13,9 @@ public sealed record WallShape
     /// <summary>The wall's own coordinates; null where the body has no two parallel faces.</summary>
     public required WallSpace? Space { get; init; }
 
+    /// <summary>Whether most of its faces lean, where it has no two upright ones.</summary>
+    public bool Leans { get; init; }
+
     /// <summary>Openings put back, wall coordinates; like all that follows, empty where there is no space.</summary>
     public Solid Gross { get; init; } = Solid.Empty;
 
@@ -44,10 +47,9 @@ public sealed record WallShape
         var voids = openings.Select(opening => (opening.Record, Solid: opening.Solid.Transformed(near))).ToImmutableArray();
         var gross = new Body(items, []).Solid;
         var facts = Measured(gross, voids.Select(opening => opening.Solid), origin);
-        var footprint = Projection.Plan(gross);
-        if (UprightFaces.Of(footprint, hint) is not { } faces)
+        if (UprightFaces.Of(gross, hint) is not { } faces)
         {
-            return new WallShape { Facts = facts, Space = null };
+            return new WallShape { Facts = facts, Space = null, Leans = UprightFaces.Lean(gross) };
         }
 
         var space = new WallSpace(origin, faces.Direction);

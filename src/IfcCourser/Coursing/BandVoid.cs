@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Units;
+
+namespace IfcCourser.Coursing;
+
+/// <summary>A stretch of a course that openings or notches take, and what heights of it they leave to lower pieces.</summary>
+/// <param name="Run">From the leftmost to the rightmost jamb.</param>
+/// <param name="Edge">What masonry beside it stands against.</param>
+/// <param name="Strips">Heights left for masonry, from the bottom up; empty where the course is interrupted.</param>
+/// <param name="Gaps">Heights left that are too low for a piece.</param>
+internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Interval> Strips, ImmutableArray<Interval> Gaps)
+{
+    /// <summary>The voids of a course; openings above each other within it count as one.</summary>
+    /// <param name="band">The course's height.</param>
+    /// <param name="rects">Openings and notches with the edge they make.</param>
+    /// <param name="leastStrip">Least height of a piece.</param>
+    public static ImmutableArray<BandVoid> Of(Interval band, IEnumerable<(ElevationRect Rect, EdgeKind Edge)> rects, Length leastStrip)
+    {
+        var voids = ImmutableArray.CreateBuilder<BandVoid>();
+        var group = new List<(ElevationRect Rect, EdgeKind Edge)>();
+        foreach (var rect in rects.Where(r => r.Rect.Bottom < band.To && r.Rect.Top > band.From).OrderBy(r => r.Rect.Left).ThenBy(r => r.Rect.Right))
+        {
+            if (group.Count > 0 && rect.Rect.Left >= group.Max(r => r.Rect.Right))
+            {
+                voids.Add(Merge(band, group, leastStrip));
+                group.Clear();
+            }
+
+            group.Add(rect);
+        }
+
+        if (group.Count > 0)
+        {
+            voids.Add(Merge(band, group, leastStrip));
+        }
+
+        return voids.ToImmutable();
+    }
+
+    private static BandVoid Merge(Interval band, List<(ElevationRect Rect, EdgeKind Edge)> group, Length leastStrip)
+    {
+        var free = new List<Interval>();
+        var from = band.From;
+        foreach (var rect in group.Select(r => r.Rect).OrderBy(rect => rect.Bottom))
+        {
+            free.Add(new Interval(from, rect.Bottom));
+            from = Length.Max(from, rect.Top);
+        }
+
+        free.Add(new Interval(from, band.To));
+        return new BandVoid(
+            new Interval(group.Min(r => r.Rect.Left), group.Max(r => r.Rect.Right)),
+            group.Exists(r => r.Edge == EdgeKind.Jamb) ? EdgeKind.Jamb : EdgeKind.Free,
+            [.. free.Where(strip => strip.Size >= leastStrip)],
+            [.. free.Where(strip => !strip.IsEmpty && strip.Size < leastStrip)]);
+    }
+}

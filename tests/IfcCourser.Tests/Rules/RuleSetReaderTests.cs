@@ -1,0 +1,27 @@
+using IfcCourser.Rules;
+using IfcCourser.Settings;
+
+namespace IfcCourser.Tests.Rules;
+
+public sealed class RuleSetReaderTests
+{
+    [Theory]
+    [InlineData("spacing = \"48 in\"", "spacing = \"0 in\"", "bars.spacing must be more than nothing")]
+    [InlineData("spacing = \"48 in\"", "", "the key \"bars.spacing\" is missing")]
+    [InlineData("preferred-lap-percent = 50", "preferred-lap-percent = 60", "bond.preferred-lap-percent must be a whole number from 1 to 50")]
+    [InlineData("datum = \"best\"", "datum = \"middle\"", "openings.datum is \"middle\", which is none of best, start, end")]
+    [InlineData("least = \"4 in\", largest = \"8 in\"", "least = \"9 in\", largest = \"8 in\"", "bars.from-end.least must not be negative nor more than largest")]
+    [InlineData("drilled-under = \"8 in\"", "drilled-under = \"-8 in\"", "openings.drilled-under must not be negative")]
+    [InlineData("tie-every-nth-bed = 2", "tie-every-bed = 2", "there is no key \"junctions.tie-every-bed\"")]
+    public void A_wrong_rule_is_named_with_its_key(string replace, string with, string what)
+    {
+        var text = SettingsReader.BuiltInText("us")!;
+        Assert.Contains(replace, text, StringComparison.Ordinal);
+
+        var fault = RuleSetReader.Read(text.Replace(replace, with, StringComparison.Ordinal), "mine.toml").Fault!;
+
+        Assert.StartsWith(what, fault.What, StringComparison.Ordinal);
+        Assert.Equal("mine.toml", fault.File);
+        Assert.NotNull(fault.Line);
+    }
+}

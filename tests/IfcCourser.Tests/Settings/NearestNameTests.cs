@@ -1,0 +1,17 @@
+using IfcCourser.Settings;
+
+namespace IfcCourser.Tests.Settings;
+
+public sealed class NearestNameTests
+{
+    [Theory]
+    [InlineData("lenght", "length")]
+    [InlineData("hieght", "height")]
+    [InlineData("kef", "kerf")]
+    [InlineData("kerff", "kerf")]
+    [InlineData("karf", "kerf")]
+    [InlineData("banana", null)]
+    [InlineData("", null)]
+    public void A_slip_of_a_letter_is_understood_a_different_word_is_not(string written, string? meant) =>
+        Assert.Equal(meant, NearestName.Of(written, ["height", "length", "kerf"]));
+}

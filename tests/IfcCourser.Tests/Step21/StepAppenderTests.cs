@@ -1,0 +1,114 @@
+using System.Text;
+using IfcCourser.Findings;
+using IfcCourser.Step21;
+
+namespace IfcCourser.Tests.Step21;
+
+public sealed class StepAppenderTests
+{
+    private const string Data = "#1=WALL('a');\n#7=WALL('b'); /* last; */ ";
+
+    [Fact]
+    public void TheOriginalBytesAreKeptUpToTheLastInstance()
+    {
+        var text = StepSource.Text(Data);
+        var written = Append(text);
+        var original = text[text.IndexOf("DATA;", StringComparison.Ordinal)..text.LastIndexOf("ENDSEC;", StringComparison.Ordinal)].TrimEnd();
+        Assert.Contains(original + "\n#8=LABEL('x',$,(#1,2.5));\nENDSEC;\n", written, StringComparison.Ordinal);
+        using var file = StepSource.Read(written).Value!;
+        Assert.Equal("x", file.Find(8)![0].AsString);
+        Assert.Empty(file.Faults);
+    }
+
+    [Fact]
+    public void OfTheHeaderOnlyTimeStampAndPreprocessorChange()
+    {
+        var text = StepSource.Text(Data).Replace("'preprocessor 1'", "/* 'x', */ 'old; one'", StringComparison.Ordinal);
+        var expected = text
+            .Replace("'2024-03-01T12:00:00'", "'2025-01-01'", StringComparison.Ordinal)
+            .Replace("'old; one'", "'tool'", StringComparison.Ordinal);
+        var written = Append(text);
+        Assert.StartsWith(expected[..expected.IndexOf("ENDSEC;\nEND-", StringComparison.Ordinal)].TrimEnd(), written, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AppendingAgainReplacesWhatWasAppended()
+    {
+        var once = Append(StepSource.Text(Data));
+        Assert.Equal(once, Append(once));
+        Assert.Single(Append(Append(once)).Split("LABEL").Skip(1));
+    }
+
+    [Theory]
+    [InlineData("WALL('a')", "WALL('c')")]
+    [InlineData("LABEL('x'", "LABEL('y'")]
+    [InlineData("ENDSEC;\n/*", "#9=WALL('added by hand');\nENDSEC;\n/*")]
+    public void AFrameInAFileThatWasChangedIsNotCut(string old, string changed)
+    {
+        var edited = Append(StepSource.Text(Data)).Replace(old, changed, StringComparison.Ordinal);
+        using var file = StepSource.Read(edited).Value!;
+        Assert.Null(StepFrame.Find(file, "Tool"));
+        Assert.Contains("LABEL('x',$,(#1,2.5));\nENDSEC;", Append(edited), StringComparison.Ordinal);
+        Assert.Contains(changed.Split('\n')[0], Append(edited), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AnotherOwnersFrameIsNotCut()
+    {
+        using var file = StepSource.Read(Append(StepSource.Text(Data))).Value!;
+        Assert.NotNull(StepFrame.Find(file, "Tool"));
+        Assert.Null(StepFrame.Find(file, "Other"));
+    }
+
+    [Fact]
+    public void DroppedInstancesGoWithTheirLineAndTheirNumbersAreNotGivenAgain()
+    {
+        var written = Append(StepSource.Text("#1=WALL('a');\r\n#9=WALL('b');\r\n#3=WALL('c');"), 9);
+        Assert.Contains("DATA;\n#1=WALL('a');\r\n#3=WALL('c');\n#10=LABEL", written, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(2147483647, 1)]
+    [InlineData(4294967296, 1)]
+    [InlineData(2000000000, 2000000001)]
+    public void NewNumbersStayBelowTwoToTheThirtyOne(long largest, long expected)
+    {
+        var written = Append(StepSource.Text($"#2=WALL('a');\n#{largest}=WALL('b');"));
+        Assert.Contains(FormattableString.Invariant($"\n#{expected}=LABEL"), written, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void NumbersInUseAreSkippedInTheLowRun()
+    {
+        var outcome = StepSource.Read(StepSource.Text("#1=A();\n#2=A();\n#4=A();\n#2147483000=A();"));
+        using var file = outcome.Value!;
+        var appender = new StepAppender(file, "Tool", []);
+        Assert.Equal([3L, 5L], [appender.Add("B"), appender.Add("B")]);
+    }
+
+    [Fact]
+    public void ASignatureIsLeftOut()
+    {
+        var written = Append(StepSource.Text(Data) + "SIGNATURE;\nabc\nENDSEC;\n");
+        Assert.DoesNotContain("SIGNATURE", written, StringComparison.Ordinal);
+        Assert.EndsWith("END-ISO-10303-21;\n", written, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AMissingEndMarkIsAdded()
+    {
+        var text = StepSource.Text(Data).Replace("END-ISO-10303-21;\n", string.Empty, StringComparison.Ordinal);
+        Assert.EndsWith("\nEND-ISO-10303-21;\n", Append(text), StringComparison.Ordinal);
+    }
+
+    private static string Append(string text, params long[] dropped)
+    {
+        Outcome<StepFile> outcome = StepSource.Read(text);
+        using var file = outcome.Value!;
+        var appender = new StepAppender(file, "Tool", dropped);
+        appender.Add("LABEL", StepValue.String("x"), StepValue.Omitted, StepValue.List(StepValue.Reference(1), StepValue.Real(2.5)));
+        using var output = new MemoryStream();
+        appender.Write(output, "2025-01-01", "tool");
+        return Encoding.UTF8.GetString(output.ToArray());
+    }
+}
