@@ -1,4 +1,5 @@
 using IfcCourser.Catalogs;
+using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
@@ -192,6 +193,9 @@ public static class SheetText
 
     public static string EmbedNote(Embed embed, SheetLengths text, Length levelLine) =>
         $"{embed.Kind} at {text.Dimension(embed.At)}, {text.Height(embed.Z - levelLine)}, given by others: {embed.Note}";
+
+    public static string MoreOfAKind(FindingCode code, int count) =>
+        Invariant($"{count} more of the kind: {char.ToLowerInvariant(code.Meaning[0])}{code.Meaning[1..].TrimEnd('.')}; see the list of findings.");
 
     private static string Through(JunctionLayout junction, string own) => (junction.ThroughOdd == own, junction.ThroughEven == own) switch
     {

@@ -1,3 +1,4 @@
+using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
@@ -137,6 +138,20 @@ public static class WallSheetTests
         var sheet = WallSheet.Compose(layout, layout.Walls[0]);
         Assert.True(sheet.Views[0].Scale.Denominator > DrawingScale.Metric[0].Denominator);
         Assert.True(sheet.Paper.Frame.Contains(sheet.Views[0].PaperBox));
+    }
+
+    [Fact]
+    public static void Findings_name_openings_by_their_tags_and_only_three_of_a_kind_are_written_out()
+    {
+        var layout = Samples.Metric;
+        var id = layout.Walls[0].Openings[1].Opening.GlobalId;
+        var findings = Enumerable.Range(0, 5).Select(i => new Finding(FindingCodes.PierShort, $"Pier {i} beside {id} is short."));
+        var wall = layout.Walls[0] with { Findings = [.. findings] };
+        var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(0, wall) }, wall);
+        var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
+        Assert.Contains("Pier 2 beside W1 is short.", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("Pier 3", words, StringComparison.Ordinal);
+        Assert.Contains("2 more of the kind", words, StringComparison.Ordinal);
     }
 
     [Fact]
