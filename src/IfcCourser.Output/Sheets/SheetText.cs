@@ -23,12 +23,13 @@ public static class SheetText
     public const string Notes = "Notes";
     public const string Cautions = "Cautions";
     public const string LegendWhole = "whole block";
-    public const string LegendCut = "sawn: number = length, h = height";
+    public const string LegendCut = "sawn: number = length, h = height, letter: table";
     public const string LegendPart = "bought shorter, not sawn";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";
     public const string LegendDesigned = "opening where it was designed";
     public const string LegendLevel = "level line: top of course 1";
+    public const string LegendNeighbour = "another wall runs through here";
     public const string LegendModule = "module line, at the edges only";
     public const string Creator = "IfcCourser";
     public const string DocumentType = "Wall sheet";
@@ -142,8 +143,14 @@ public static class SheetText
                 : assumed + ".";
     }
 
-    public static string Quantities(WallQuantities quantities) => Invariant(
-        $"{quantities.FullUnits} pieces laid uncut, {quantities.PartUnits} sawn; net area {quantities.NetArea:0.00} m2.");
+    public static string Quantities(WallQuantities quantities, UnitSystem units)
+    {
+        const double SquareFoot = 0.3048 * 0.3048;
+        var area = units == UnitSystem.Inch
+            ? Invariant($"{quantities.NetArea / SquareFoot:0.0} ft2")
+            : Invariant($"{quantities.NetArea:0.00} m2");
+        return Invariant($"{quantities.FullUnits} pieces laid uncut, {quantities.PartUnits} sawn; net area {area}.");
+    }
 
     public static string SpecialCourse(Course course, SheetLengths text) => course.Kind == CourseKind.Rip
         ? Invariant($"Course {course.Number} is ripped to {text.WithUnit(course.Top - course.Bottom)}.")
@@ -156,10 +163,10 @@ public static class SheetText
         var parts = new[]
         {
             (along, along > Length.Zero ? "to the right" : "to the left"), (up, up > Length.Zero ? "up" : "down"), (wider, "wider"),
-            (opening.Placed.Height - opening.Design.Height, "higher"),
+            (opening.Placed.Height - opening.Design.Height, "taller"),
         };
         var words = parts.Where(part => part.Item1 != Length.Zero).Select(part => $"{text.WithUnit(Length.Abs(part.Item1))} {part.Item2}");
-        return $"{tag} is laid out {string.Join(", ", words)} of its design; awaits the designer's consent.";
+        return $"{tag} as laid out, against its design: {string.Join(", ", words)}; awaits the designer's consent.";
     }
 
     public static string Junction(JunctionLayout junction, string others, string own, SheetLengths text, Length levelLine)

@@ -8,6 +8,9 @@ namespace IfcCourser.Output.Sheets;
 /// <summary>The mason's sheet of one wall: every course, every block, every cut with its length.</summary>
 public static class WallSheet
 {
+    /// <summary>Characters of a calendar date: 2026-03-01.</summary>
+    private const int IsoDay = 10;
+
     /// <summary>
     /// Composes the sheet at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it;
     /// longer walls take a smaller scale.
@@ -90,7 +93,7 @@ public static class WallSheet
         {
             LegalOwner = string.Empty,
             IdentificationNumber = string.Create(CultureInfo.InvariantCulture, $"W{facts.Number:000}"),
-            DateOfIssue = model.Date,
+            DateOfIssue = model.Date.Length > IsoDay ? model.Date[..IsoDay] : model.Date,
             SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{facts.Number}/{facts.Layout.Walls.Length}"),
             Title = facts.Name,
             ApprovalPerson = string.Empty,

@@ -126,7 +126,7 @@ public static class WallSheetTests
         Assert.Equal(new Point(design.Left.Mm, design.Bottom.Mm), dashed.Points[0]);
         Assert.Equal(LineType.Dashed, sheet.Pens[Pen.DesignedJamb].Line);
         var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
-        Assert.Contains("D1 is laid out 37 mm to the left", words, StringComparison.Ordinal);
+        Assert.Contains("D1 as laid out, against its design: 37 mm to the left", words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -24,6 +24,8 @@ internal static class Legend
                 SheetText.LegendLintel,
                 new HatchItem(Pen.LintelHatch, [Sample.Corners()], HatchKind.Carries),
                 PolylineItem.Rectangle(Pen.Lintel, Sample))),
+            (NeighbourEnds.Of(facts).Any(), Row(
+                SheetText.LegendNeighbour, [.. NeighbourEnds.Cross(Sample)])),
             (!wall.Cores.IsEmpty, Row(SheetText.LegendCore, Across(Pen.Core))),
             (wall.Openings.Any(opening => opening.Placed != opening.Design), Row(SheetText.LegendDesigned, Across(Pen.DesignedJamb))),
             (true, Row(SheetText.LegendLevel, Across(Pen.LevelLine))),

@@ -1,45 +1,56 @@
 namespace IfcCourser.Output.Sheets.Panels;
 
-/// <summary>A table with ruled rows.</summary>
+/// <summary>A table with ruled rows; columns are as wide as their longest text, one of them takes what is left and wraps.</summary>
 internal static class Table
 {
     public const double TextHeight = 2.5;
-    private const double RowHeight = 5;
-    private const double Pad = 1;
+    private const double LineHeight = 4;
+    private const double HeadingHeight = 6;
+    private const double Pad = 2;
 
-    /// <summary>Texts that are too wide for their column are shortened.</summary>
+    /// <summary>A table with one text for each heading in each row.</summary>
     /// <param name="title">Over the table.</param>
-    /// <param name="columns">Headings and widths; the last column takes what is left.</param>
-    /// <param name="rows">One text for each column.</param>
-    public static Panel Of(string title, ImmutableArray<(string Heading, double Width)> columns, IEnumerable<ImmutableArray<string>> rows)
+    /// <param name="headings">Of the columns.</param>
+    /// <param name="wrapping">Index of the column that wraps.</param>
+    /// <param name="rows">As many texts as headings.</param>
+    public static Panel Of(string title, ImmutableArray<string> headings, int wrapping, IEnumerable<ImmutableArray<string>> rows)
     {
-        var rest = Panel.Width - columns.Sum(column => column.Width);
-        var widths = columns.Select((column, i) => i == columns.Length - 1 ? column.Width + rest : column.Width).ToArray();
-        var head = new[] { Heading(title), Row([.. columns.Select(column => column.Heading)], widths, Pen.Heading) };
-        return new Panel([.. head], [.. rows.Select(row => Row(row, widths, Pen.Text))]);
+        var cells = rows.ToArray();
+        var widths = headings.Select((heading, i) => Pad + cells.Select(row => row[i]).Append(heading)
+            .Max(text => TextMetrics.Width(text, TextHeight))).ToArray();
+        widths[wrapping] = 0;
+        widths[wrapping] = Panel.Width - widths.Sum();
+        return new Panel(
+            [Heading(title), Row(headings, widths, Pen.Heading)], [.. cells.Select(row => Row(row, widths, Pen.Text))]);
     }
 
     /// <summary>A heading over a rule.</summary>
     public static PanelRow Heading(string text) => new(
-        RowHeight + 1,
+        HeadingHeight,
         [
-            new TextItem(Pen.Heading, new Point(0, -RowHeight + 1), TextMetrics.Fit(text, 3, Panel.Width), 3),
-            Rule(-RowHeight - 1),
+            new TextItem(Pen.Heading, new Point(0, -HeadingHeight + 2), TextMetrics.Fit(text, 3, Panel.Width), 3),
+            Rule(-HeadingHeight),
         ]);
 
     private static PanelRow Row(ImmutableArray<string> cells, double[] widths, Pen pen)
     {
         var items = ImmutableArray.CreateBuilder<SheetItem>();
-        var x = 0.0;
+        var (x, most) = (0.0, 1);
         foreach (var (cell, width) in cells.Zip(widths))
         {
-            var text = TextMetrics.Fit(cell, TextHeight, width - Pad);
-            items.Add(new TextItem(pen, new Point(x + (Pad / 2), -RowHeight + 1.4), text, TextHeight));
+            var lines = TextMetrics.Wrap(cell, TextHeight, width - Pad + 0.001);
+            items.AddRange(lines.Select((line, i) => new TextItem(
+                pen,
+                new Point(x + (Pad / 2), -(LineHeight * (i + 1)) + 0.4),
+                TextMetrics.Fit(line, TextHeight, width - Pad + 0.001),
+                TextHeight)));
+            most = Math.Max(most, lines.Length);
             x += width;
         }
 
-        items.Add(Rule(-RowHeight));
-        return new PanelRow(RowHeight, items.ToImmutable());
+        var height = (most * LineHeight) + 1;
+        items.Add(Rule(-height));
+        return new PanelRow(height, items.ToImmutable());
     }
 
     private static LineItem Rule(double y) => new(Pen.Table, new Point(0, y), new Point(Panel.Width, y));

@@ -15,7 +15,7 @@ internal static class WallNotes
         yield return SheetText.Blocks(catalog, facts.Text, wall.Frame.Thickness);
         yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
         yield return SheetText.Drift(catalog, facts.Text);
-        yield return SheetText.Quantities(wall.Quantities);
+        yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
         foreach (var course in wall.Courses.Where(course => course.Kind is CourseKind.Rip or CourseKind.BondBeam))
         {
             yield return SheetText.SpecialCourse(course, facts.Text);

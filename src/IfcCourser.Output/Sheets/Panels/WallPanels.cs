@@ -18,12 +18,13 @@ internal static class WallPanels
 
     private static Panel Pieces(WallFacts facts) => Table.Of(
         SheetText.PieceTable,
-        [("Mark", 11), ("Product", 27), ("Length", 17), ("Height", 15), ("Cut", 10), ("No", 8)],
+        ["Mark", "Product", "Length", "Height", "Cut", "No"],
+        1,
         facts.Schedule.Rows.Select(row => ImmutableArray.Create(
             row.Mark,
             row.Example.Product,
             PieceShape.OtherEdge(row.Example) is { } other
-                ? facts.Text.Piece(row.Example.Length) + "/" + facts.Text.Piece(other)
+                ? facts.Text.Piece(row.Example.Length) + " to " + facts.Text.Piece(other)
                 : facts.Text.Piece(row.Example.Length),
             facts.Text.Piece(row.Example.Height),
             SheetText.CutCode(row.Example),
@@ -31,7 +32,8 @@ internal static class WallPanels
 
     private static Panel OpeningTable(WallFacts facts) => Table.Of(
         SheetText.OpeningTable,
-        [("Tag", 8), ("Name", 22), ("Left", 19), ("Sill", 20), ("Head", 19)],
+        ["Tag", "Name", "Left", "Sill", "Head"],
+        1,
         facts.Wall.Openings.Zip(facts.Tags, (opening, tag) => ImmutableArray.Create(
             tag,
             opening.Opening.Name ?? SheetText.OpeningKindName(opening.Opening.Kind),
@@ -41,21 +43,23 @@ internal static class WallPanels
 
     private static Panel Lintels(WallFacts facts) => Table.Of(
         SheetText.LintelTable,
-        [("Tag", 12), ("Product", 30), ("Length", 18), ("Bearing l/r", 28)],
+        ["Tag", "Product", "Length", "Bearing l, r"],
+        1,
         facts.Wall.Lintels.Select(lintel => ImmutableArray.Create(
             lintel.Id,
             lintel.Product,
             facts.Text.Piece(lintel.To - lintel.From),
-            facts.Text.Piece(lintel.BearingLeft) + "/" + facts.Text.Piece(lintel.BearingRight))));
+            facts.Text.Piece(lintel.BearingLeft) + ", " + facts.Text.Piece(lintel.BearingRight))));
 
     private static Panel Bars(WallFacts facts) => Table.Of(
         SheetText.BarTable,
-        [("Tag", 10), ("Bar", 14), ("At", 20), ("Play -/+", 26), ("Why", 18)],
+        ["Tag", "Bar", "At", "Play -, +", "Why"],
+        4,
         facts.Wall.Cores.Select(core => ImmutableArray.Create(
             core.Id,
             core.Bar,
             facts.Text.Dimension(core.At),
-            facts.Text.Piece(core.PlayMinus) + "/" + facts.Text.Piece(core.PlayPlus),
+            facts.Text.Piece(core.PlayMinus) + ", " + facts.Text.Piece(core.PlayPlus),
             string.Join(' ', core.Why))));
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);

@@ -10,8 +10,14 @@ internal static class Elevation
         foreach (var course in facts.Wall.Courses)
         {
             canvas.AddRange(course.Pieces.Select(piece => PieceBlock.Of(facts, course, piece)));
-            canvas.AddRange(course.Pieces.Where(piece => piece.Notch is not null).Select(NotchOf));
+            foreach (var notch in course.Pieces.Where(piece => piece.Notch is not null).Select(NotchOf))
+            {
+                canvas.Add(notch);
+                canvas.Take(ItemBox.Of(notch, canvas.PerPaper));
+            }
         }
+
+        canvas.AddRange(NeighbourEnds.Of(facts).SelectMany(NeighbourEnds.Cross));
 
         Lintels.Draw(canvas, facts);
         Cores(canvas, facts);

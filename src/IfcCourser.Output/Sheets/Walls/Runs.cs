@@ -9,15 +9,15 @@ internal static class Runs
         var jambs = facts.Wall.Openings.Where(opening => opening.Interrupts)
             .SelectMany(opening => new[] { opening.Placed.Left.Mm, opening.Placed.Right.Mm })
             .Concat(facts.Wall.MovementJoints.Select(joint => joint.At.Mm))
-            .Append(facts.Right);
-        var above = new RunningTier(DimensionAxis.Horizontal, facts.Left, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After);
+            .Append(facts.Wall.Frame.Length.Mm);
+        var above = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After);
         above.Draw(canvas, facts, jambs.Select(at => new Station(at)));
         if (facts.Wall.Cores.IsEmpty)
         {
             return;
         }
 
-        var below = new RunningTier(DimensionAxis.Horizontal, facts.Left, facts.Bottom - (2 * mm), facts.Bottom - (8 * mm), TextSide.Before);
+        var below = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Bottom - (2 * mm), facts.Bottom - (8 * mm), TextSide.Before);
         below.Draw(canvas, facts, facts.Wall.Cores.Select(core => new Station(core.At.Mm, core.Id + "  ")));
     }
 }

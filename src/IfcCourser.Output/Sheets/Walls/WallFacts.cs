@@ -5,6 +5,9 @@ namespace IfcCourser.Output.Sheets.Walls;
 /// <summary>A wall with what its sheet calls things: sheet number, tags of openings, marks of pieces, the unit of its numbers.</summary>
 internal sealed class WallFacts
 {
+    /// <summary>Start of the run, from which everything along the wall is measured.</summary>
+    public const double Start = 0;
+
     public WallFacts(Layout layout, WallLayout wall)
     {
         Layout = layout;
