@@ -23,7 +23,8 @@ public static class SheetText
     public const string Notes = "Notes";
     public const string Cautions = "Cautions";
     public const string LegendWhole = "whole block";
-    public const string LegendCut = "sawn: number = length, h = height, letter: table";
+    public const string LegendCut = "sawn to this length; h: height";
+    public const string LegendShape = "sawn to a shape; letter: see table";
     public const string LegendPart = "bought shorter, not sawn";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";

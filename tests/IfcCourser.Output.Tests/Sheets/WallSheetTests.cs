@@ -1,3 +1,4 @@
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Tests.Support;
@@ -136,6 +137,19 @@ public static class WallSheetTests
         var sheet = WallSheet.Compose(layout, layout.Walls[0]);
         Assert.True(sheet.Views[0].Scale.Denominator > DrawingScale.Metric[0].Denominator);
         Assert.True(sheet.Paper.Frame.Contains(sheet.Views[0].PaperBox));
+    }
+
+    [Fact]
+    public static void Where_another_wall_runs_through_its_block_is_crossed()
+    {
+        var layout = Samples.Metric;
+        var wall = layout.Walls[2];
+        var span = new Span(new Interval(Samples.Mm(241), Samples.Mm(1249)), EdgeKind.Wall, EdgeKind.Free);
+        var first = wall.Courses[0] with { Spans = [span], Pieces = [] };
+        var changed = wall with { Courses = wall.Courses.SetItem(0, first) };
+        var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(2, changed) }, changed);
+        var crossed = Assert.Single(sheet.Views[0].Items.OfType<PolylineItem>(), path => path.Pen == Pen.Neighbour);
+        Assert.Equal(new Box(0, 20, 240, 269), Box.Around(crossed.Points));
     }
 
     private static TextItem[] Texts(string wall) => [.. Lowering.Lower(Samples.Sheets[wall].Sheet).OfType<TextItem>()];
