@@ -10,7 +10,7 @@ import argparse
 import collections
 import os
 import sys
-from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures import ProcessPoolExecutor, as_completed
 from pathlib import Path
 
 import bad_input
@@ -40,7 +40,6 @@ def main():
                      [*repeats.same_bytes(folder, model, arguments.work / "again" / model.stem, tools.command),
                       *repeats.replaced(folder, model, arguments.work / "twice" / model.stem, tools.command)]]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
-    print_table(results)
     print_declared(results)
     print_problems(problems)
     return 1 if problems or not results else 0
@@ -56,22 +55,25 @@ def parse():
 
 
 def lay_out_all(picked, work, tools):
+    """Lays the models out side by side and prints a row of the table as each is done."""
+    print(f"{'model':46} {'walls':>5} {'coursed':>7} {'sheets':>6} {'breaches':>8} {'problems':>8} {'seconds':>7}  skipped, by reason")
     # The largest first, so that none of them runs alone at the end.
     order = sorted(picked, key=lambda p: -p[0].stat().st_size)
     with ProcessPoolExecutor(os.cpu_count()) as pool:
-        running = {model: pool.submit(job.check, model, work / kind / model.stem, options, tools)
-                   for model, options, kind in order}
-        return [running[model].result() for model, _, _ in picked]
-
-
-def print_table(results):
-    print(f"\n{'model':46} {'walls':>5} {'coursed':>7} {'sheets':>6} {'breaches':>8} {'seconds':>7}  skipped, by reason")
-    for r in results:
-        reasons = ", ".join(f"{reason} {n}" for reason, n in sorted(r.reasons.items(), key=lambda pair: (-pair[1], pair[0])))
-        breaches = "-" if r.breaches is None else r.breaches
-        print(f"{r.model:46} {r.walls:5} {r.coursed:7} {r.sheets:6} {breaches:>8} {r.seconds:7.1f}  {reasons}")
+        running = [pool.submit(job.check, model, work / kind / model.stem, options, tools) for model, options, kind in order]
+        results = []
+        for done in as_completed(running):
+            results.append(done.result())
+            print_row(results[-1])
     print(f"{len(results)} models, {sum(r.walls for r in results)} walls, {sum(r.coursed for r in results)} coursed, "
           f"{sum(r.coursed > 0 for r in results)} models with coursed walls, {sum(r.breaches or 0 for r in results)} breaches")
+    return sorted(results, key=lambda r: r.model)
+
+
+def print_row(r):
+    reasons = ", ".join(f"{reason} {n}" for reason, n in sorted(r.reasons.items(), key=lambda pair: (-pair[1], pair[0])))
+    breaches = "-" if r.breaches is None else r.breaches
+    print(f"{r.model:46} {r.walls:5} {r.coursed:7} {r.sheets:6} {breaches:>8} {len(r.problems):8} {r.seconds:7.1f}  {reasons}", flush=True)
 
 
 def print_declared(results):

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Layouts;
+using IfcCourser.Modules;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -56,6 +57,19 @@ internal static class CourseLines
             : rules.Catalog.LeastRip is { } least && rest >= least ? 1
             : 2;
     }
+
+    /// <summary>How far the heads of a wall's openings lie, in sum, below the next course lines over a bed.</summary>
+    public static Length HeadsBelowLines(Wall wall, LayoutRules rules, Length bed) => new(Heads(wall, rules)
+        .Sum(head => (bed - head).Modulo(rules.Catalog.CoursePitch).Nanometres));
+
+    /// <summary>The beds over which each opening's head lies on a course line; may lie outside the bed's limits.</summary>
+    public static IEnumerable<Length> BedsUnderHeads(Wall wall, LayoutRules rules) =>
+        Heads(wall, rules).Select(head => head.Modulo(rules.Catalog.CoursePitch));
+
+    private static IEnumerable<Length> Heads(Wall wall, LayoutRules rules) => wall.Openings
+        .Where(OpeningPlacement.IsCoursedAround)
+        .Select(opening => OpeningPlacement.Design(opening, rules.Set.Allowances).Top)
+        .Where(head => head < Crest(wall));
 
     private static int FirstLineOf(Length aboveBase, LayoutRules rules)
     {

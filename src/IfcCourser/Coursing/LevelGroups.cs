@@ -83,19 +83,23 @@ internal static class LevelGroups
             }
         }
 
-        /// <summary>The line that keeps all beds in their limits, leaves the fewest ripped courses and is nearest the nominal bed.</summary>
+        /// <summary>The line that keeps all beds in their limits, leaves the fewest ripped courses, then the heads of openings least
+        /// below course lines, and is nearest the nominal bed.</summary>
         public Length FirstLine(int root, ImmutableArray<int> walls, LayoutRules rules)
         {
             var bed = _catalog.LevellingBed;
             var (least, largest) = (bed.Min + _steps[root].High, bed.Max + _steps[root].Low);
             var nominal = Length.Min(Length.Max(bed.Nominal, least), largest);
             var candidates = walls
-                .Select(wall => CourseLines.BedWithoutRip(_walls[wall], rules) + StepOf(wall))
+                .SelectMany(wall => CourseLines.BedsUnderHeads(_walls[wall], rules)
+                    .Append(CourseLines.BedWithoutRip(_walls[wall], rules))
+                    .Select(bed => bed + StepOf(wall)))
                 .Append(nominal)
                 .Where(candidate => candidate >= least && candidate <= largest)
                 .Distinct();
             var best = candidates
                 .OrderBy(candidate => walls.Sum(wall => CourseLines.CostOfTop(_walls[wall], rules, candidate - StepOf(wall))))
+                .ThenBy(candidate => walls.Sum(wall => CourseLines.HeadsBelowLines(_walls[wall], rules, candidate - StepOf(wall)).Nanometres))
                 .ThenBy(candidate => Length.Abs(candidate - nominal))
                 .ThenBy(candidate => candidate)
                 .First();

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using IfcCourser.Units;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Utilities;
+using NetTopologySuite.Operation.Overlay;
+using NetTopologySuite.Operation.OverlayNG;
 
 namespace IfcCourser.Geometry;
 
@@ -13,7 +16,7 @@ public sealed class ElevationOutline
     /// <summary>A part that misses its box by less than this along its edges is an upright rectangle to a mason.</summary>
     private const double EdgeDustMm = 1;
 
-    private readonly Polygon? _polygon;
+    private readonly NetTopologySuite.Geometries.Geometry? _polygon;
 
     /// <param name="points">Counter-clockwise, not closed.</param>
     public ElevationOutline(ImmutableArray<ElevationPoint> points)
@@ -48,7 +51,8 @@ public sealed class ElevationOutline
             return common.Width > Length.Zero && common.Height > Length.Zero ? [new OutlinePart(common, null, AreaOf(common))] : [];
         }
 
-        var cut = _polygon!.Intersection(GeometryFactory.Default.ToGeometry(new Envelope(rect.Left.Mm, rect.Right.Mm, rect.Bottom.Mm, rect.Top.Mm)));
+        var box = GeometryFactory.Default.ToGeometry(new Envelope(rect.Left.Mm, rect.Right.Mm, rect.Bottom.Mm, rect.Top.Mm));
+        var cut = OverlayNGRobust.Overlay(_polygon!, box, SpatialFunction.Intersection);
         return
         [
             .. Enumerable.Range(0, cut.NumGeometries)
@@ -70,8 +74,12 @@ public sealed class ElevationOutline
 
     private static double AreaOf(ElevationRect rect) => rect.Width.Mm * rect.Height.Mm / 1e6;
 
-    private static Polygon ToPolygon(ImmutableArray<ElevationPoint> points) =>
-        GeometryFactory.Default.CreatePolygon([.. points.Append(points[0]).Select(p => new Coordinate(p.S.Mm, p.Z.Mm))]);
+    // Rounding may make an outline touch itself; overlay needs it clean.
+    private static NetTopologySuite.Geometries.Geometry ToPolygon(ImmutableArray<ElevationPoint> points)
+    {
+        var polygon = GeometryFactory.Default.CreatePolygon([.. points.Append(points[0]).Select(p => new Coordinate(p.S.Mm, p.Z.Mm))]);
+        return polygon.IsValid ? polygon : GeometryFixer.Fix(polygon);
+    }
 
     private static OutlinePart ToPart(Polygon polygon)
     {

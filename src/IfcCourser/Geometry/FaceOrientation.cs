@@ -58,13 +58,11 @@ public static class FaceOrientation
         }
     }
 
-    private static (Corner, Corner) Key(Corner a, Corner b) => a.CompareTo(b) <= 0 ? (a, b) : (b, a);
+    private static (Corner, Corner) Key(Corner a, Corner b) => (a.X, a.Y, a.Z).CompareTo((b.X, b.Y, b.Z)) <= 0 ? (a, b) : (b, a);
 
     private readonly record struct Corner(long X, long Y, long Z)
     {
         public static Corner Of(Vector3 p) =>
             new((long)Math.Round(p.X / SameCorner), (long)Math.Round(p.Y / SameCorner), (long)Math.Round(p.Z / SameCorner));
-
-        public int CompareTo(Corner other) => (X, Y, Z).CompareTo((other.X, other.Y, other.Z));
     }
 }

@@ -66,6 +66,9 @@ public sealed class Region
 
     public Region Subtract(Region other) => Overlay(other, SpatialFunction.Difference);
 
+    /// <summary>Whether the regions overlap or come within a distance, mm, of each other.</summary>
+    public bool IsNear(Region other, double distance) => !IsEmpty && !other.IsEmpty && _shape.IsWithinDistance(other._shape, distance);
+
     /// <summary>The region without its holes.</summary>
     public Region Filled() => new(_factory.BuildGeometry(Polygons(_shape).Select(polygon => _factory.CreatePolygon(polygon.ExteriorRing.Coordinates)).ToArray<Shape>()));
 

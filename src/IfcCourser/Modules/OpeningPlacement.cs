@@ -40,8 +40,8 @@ public static class OpeningPlacement
             best.Lines);
     }
 
-    /// <summary>The void as drawn and the rules' allowances.</summary>
-    private static ElevationRect Design(WallOpening opening, OpeningAllowances allowances) => opening.Kind switch
+    /// <summary>The masonry opening wanted: the void as drawn and the rules' allowances.</summary>
+    public static ElevationRect Design(WallOpening opening, OpeningAllowances allowances) => opening.Kind switch
     {
         OpeningKind.Door => Grown(opening.Model, allowances.DoorSide, allowances.DoorHead, Length.Zero),
         OpeningKind.Window => Grown(opening.Model, allowances.WindowSide, allowances.WindowHead, allowances.WindowSill),
@@ -51,7 +51,8 @@ public static class OpeningPlacement
     private static ElevationRect Grown(ElevationRect rect, Length side, Length head, Length sill) =>
         new(rect.Left - side, rect.Right + side, rect.Bottom - sill, rect.Top + head);
 
-    private static bool IsCoursedAround(WallOpening opening) =>
+    /// <summary>Whether courses stop at an opening; recesses and drilled holes do not interrupt the coursing.</summary>
+    public static bool IsCoursedAround(WallOpening opening) =>
         opening.Kind is OpeningKind.Door or OpeningKind.Window or OpeningKind.Void;
 
     /// <summary>Starts of the module lines to choose from; the first counts where they are equal.</summary>

@@ -5,13 +5,22 @@ namespace IfcCourser.Rules;
 /// <summary>Which built-in sets are taken where none are named.</summary>
 public static class DefaultSets
 {
-    /// <summary>The system a model is drawn in: inch where its length unit is a whole number of inches (inch, foot, yard).</summary>
+    /// <summary>The system a model is drawn in: inch where its length unit is the inch, the foot (also the survey foot) or the yard.</summary>
     /// <param name="lengthUnitMm">Millimetres in the model's length unit.</param>
     public static UnitSystem SystemOf(double lengthUnitMm)
     {
         const double MmPerInch = 25.4;
-        var inches = lengthUnitMm / MmPerInch;
-        return inches >= 0.99 && Math.Abs(inches - Math.Round(inches)) < 1e-4 * inches ? UnitSystem.Inch : UnitSystem.Metric;
+        const double SurveyFootApart = 1e-5;
+        ReadOnlySpan<int> inches = [1, 12, 36];
+        foreach (var count in inches)
+        {
+            if (Math.Abs((lengthUnitMm / (count * MmPerInch)) - 1) < SurveyFootApart)
+            {
+                return UnitSystem.Inch;
+            }
+        }
+
+        return UnitSystem.Metric;
     }
 
     /// <summary>Name of the catalog for models in this system.</summary>

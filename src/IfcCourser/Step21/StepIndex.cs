@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 
 namespace IfcCourser.Step21;
 
@@ -9,10 +8,11 @@ namespace IfcCourser.Step21;
 /// </summary>
 internal sealed class StepIndex
 {
-    private readonly List<long> _ids;
-    private readonly List<long> _offsets;
-    private readonly List<int> _lengths;
-    private readonly List<int> _types;
+    private long[] _ids;
+    private long[] _offsets;
+    private int[] _lengths;
+    private int[] _types;
+    private int _count;
     private readonly Dictionary<int, long[]> _byType = [];
     private readonly Lock _lock = new();
     private long _least;
@@ -24,15 +24,15 @@ internal sealed class StepIndex
     {
         // Real models have 45 to 70 bytes an instance.
         var guess = (int)Math.Min((byteCount / 56) + 16, int.MaxValue / 8);
-        _ids = new List<long>(guess);
-        _offsets = new List<long>(guess);
-        _lengths = new List<int>(guess);
-        _types = new List<int>(guess);
+        _ids = GC.AllocateUninitializedArray<long>(guess);
+        _offsets = GC.AllocateUninitializedArray<long>(guess);
+        _lengths = GC.AllocateUninitializedArray<int>(guess);
+        _types = GC.AllocateUninitializedArray<int>(guess);
     }
 
     public StepTypeTable Types { get; } = new();
 
-    public ReadOnlySpan<long> Ids => CollectionsMarshal.AsSpan(_ids);
+    public ReadOnlySpan<long> Ids => _ids.AsSpan(0, _count);
 
     public long LargestId { get; private set; }
 
@@ -42,10 +42,20 @@ internal sealed class StepIndex
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(long id, long offset, int length, int type)
     {
-        _ids.Add(id);
-        _offsets.Add(offset);
-        _lengths.Add(length);
-        _types.Add(type);
+        if (_count == _ids.Length)
+        {
+            var larger = checked(_count * 2);
+            Array.Resize(ref _ids, larger);
+            Array.Resize(ref _offsets, larger);
+            Array.Resize(ref _lengths, larger);
+            Array.Resize(ref _types, larger);
+        }
+
+        _ids[_count] = id;
+        _offsets[_count] = offset;
+        _lengths[_count] = length;
+        _types[_count] = type;
+        _count++;
     }
 
     public long OffsetOf(int slot) => _offsets[slot];
@@ -107,7 +117,7 @@ internal sealed class StepIndex
     private long[] CollectType(int type)
     {
         var found = new List<long>();
-        var types = CollectionsMarshal.AsSpan(_types);
+        var types = _types.AsSpan(0, _count);
         for (var from = 0; ;)
         {
             var next = types[from..].IndexOf(type);

@@ -1,15 +1,10 @@
-using System.Buffers;
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
-using System.Text;
 
 namespace IfcCourser.Step21;
 
 /// <summary>One pass over a file: finds sections, header statements and every instance, and what is wrong with them.</summary>
 internal sealed class StepIndexer
 {
-    private static readonly SearchValues<byte> _instanceStops = SearchValues.Create(";'/="u8);
-
     private readonly StepBytes _bytes;
     private readonly List<StepRange> _dataSections = [];
     private readonly List<StepDefect> _defects = [];
@@ -47,7 +42,7 @@ internal sealed class StepIndexer
 
         while (NextStatement() is { IsEmpty: false } text)
         {
-            var name = Keyword(text);
+            var name = StepText.Keyword(text);
             if (name is "SIGNATURE")
             {
                 // Always last: behind the data in older files, behind the end mark since 2016.
@@ -81,39 +76,6 @@ internal sealed class StepIndexer
             : new StepDefect(_at, null, "the file has no DATA section", "Export the model again.");
     }
 
-    private static string Keyword(ReadOnlySpan<byte> text)
-    {
-        var end = 0;
-        while (StepText.NameBytes.Contains(StepText.At(text, end)))
-        {
-            end++;
-        }
-
-        return Encoding.ASCII.GetString(text[..end]).ToUpperInvariant();
-    }
-
-    /// <summary>The place behind the number; the number is -1 where there is none or it is too large.</summary>
-    private static int ReadId(ReadOnlySpan<byte> text, out long id)
-    {
-        // No number of so many digits overflows.
-        const int SafeDigits = 18;
-        id = 0;
-        var i = 1;
-        for (; (uint)i < (uint)text.Length && char.IsAsciiDigit((char)text[i]) && i <= SafeDigits; i++)
-        {
-            id = unchecked((id * 10) + (text[i] - '0'));
-        }
-
-        for (; id >= 0 && StepText.IsDigit(StepText.At(text, i)); i++)
-        {
-            var digit = text[i] - '0';
-            id = id <= (long.MaxValue - digit) / 10 ? (id * 10) + digit : -1;
-        }
-
-        id = i == 1 ? -1 : id;
-        return i;
-    }
-
     private StepDefect? Start()
     {
         if (_bytes.From(0).StartsWith("\uFEFF"u8))
@@ -122,7 +84,7 @@ internal sealed class StepIndexer
         }
 
         var text = NextStatement();
-        if (text.Length >= 12 && Keyword(text) is "ISO-10303-21")
+        if (text.Length >= 12 && StepText.Keyword(text) is "ISO-10303-21")
         {
             _at += 12;
             _at += _bytes.From(_at).StartsWith(";"u8) ? 1 : 0;
@@ -154,36 +116,16 @@ internal sealed class StepIndexer
     /// <summary>Goes behind the semicolon; false where there is none.</summary>
     private bool EndStatement(ReadOnlySpan<byte> text)
     {
-        for (var i = 0; ;)
-        {
-            var length = text[i..].IndexOfAny((byte)';', (byte)'\'', (byte)'/');
-            if (length < 0)
-            {
-                return false;
-            }
-
-            i += length;
-            if (text[i] == ';')
-            {
-                _at += i + 1;
-                return true;
-            }
-
-            var isComment = text[i] == '/' && StepText.At(text, i + 1) == '*';
-            i = text[i] == '\'' ? StepText.EndOfString(text, i + 1) : isComment ? StepText.EndOfComment(text, i) : i + 1;
-            i = i < -1 ? ~i : i;
-            if (i < 0)
-            {
-                return false;
-            }
-        }
+        var end = StepText.EndOfStatement(text, 0);
+        _at += Math.Max(end, 0);
+        return end >= 0;
     }
 
     private bool ReadHeader()
     {
         while (NextStatement() is { IsEmpty: false } text)
         {
-            var name = Keyword(text);
+            var name = StepText.Keyword(text);
             var start = _at;
             if (!EndStatement(text))
             {
@@ -209,7 +151,7 @@ internal sealed class StepIndexer
     {
         while (NextStatement() is { IsEmpty: false } text)
         {
-            var isEnd = Keyword(text) is "ENDSEC";
+            var isEnd = StepText.Keyword(text) is "ENDSEC";
             if (!EndStatement(text))
             {
                 return false;
@@ -224,164 +166,16 @@ internal sealed class StepIndexer
         return false;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool ReadData()
     {
-        var start = _at;
-        while (NextStatement() is { IsEmpty: false } text)
+        var reader = new StepDataReader(_bytes, _at, Index, _defects);
+        var isClosed = reader.Read();
+        if (isClosed)
         {
-            if (text[0] == '#')
-            {
-                if (!ReadInstance(text))
-                {
-                    return false;
-                }
-
-                continue;
-            }
-
-            var end = _at;
-            var isEnd = StepText.IsLetter(text[0]) && Keyword(text) is "ENDSEC";
-            if (!EndStatement(text))
-            {
-                return false;
-            }
-
-            if (isEnd)
-            {
-                _dataSections.Add(new StepRange(start, end));
-                return true;
-            }
-
-            if (text[0] != ';')
-            {
-                _defects.Add(new StepDefect(end, null, "something that is no instance was skipped", "Export the model again."));
-            }
+            _dataSections.Add(new StepRange(_at, reader.Offset));
         }
 
-        return false;
-    }
-
-    /// <summary>Indexes the instance whose # is the text's first byte; false where the file ends in it.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool ReadInstance(ReadOnlySpan<byte> text)
-    {
-        var i = ReadId(text, out var id);
-        if (id < 0)
-        {
-            return Skip(text, null, i == 1 ? "an instance has no number" : "an instance number is larger than 2^63", i);
-        }
-
-        i = StepText.SkipBlanks(text, i);
-        if (StepText.At(text, i) != '=')
-        {
-            return Skip(text, id, "there is no = behind the instance number", i);
-        }
-
-        i = StepText.SkipBlanks(text, i + 1);
-        var type = ReadType(text, ref i);
-        return type < 0 ? Skip(text, id, "there is no entity name", i) : FindEnd(text, i, id, type);
-    }
-
-    /// <summary>The type's number, with <paramref name="i"/> moved on to the opening parenthesis; negative where there is none.</summary>
-    private int ReadType(ReadOnlySpan<byte> text, ref int i)
-    {
-        const int LongestName = 64;
-        var length = text.Slice(i, Math.Min(LongestName, text.Length - i)).IndexOf((byte)'(');
-        if (length == 0)
-        {
-            return StepTypeTable.Complex;
-        }
-
-        var type = length < 0 ? -1 : Index.Types.Intern(text.Slice(i, length));
-        if (type >= 0)
-        {
-            i += length;
-            return type;
-        }
-
-        // Blanks or a comment between the name and the parenthesis, or no name at all.
-        var start = i;
-        while (StepText.NameBytes.Contains(StepText.At(text, i)) || (i == start && StepText.At(text, i) == '!'))
-        {
-            i++;
-        }
-
-        var name = text[start..i];
-        i = StepText.SkipBlanks(text, i);
-        return StepText.At(text, i) == '(' ? Index.Types.Intern(name) : -1;
-    }
-
-    /// <summary>Finds the semicolon from inside the parameters on.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private bool FindEnd(ReadOnlySpan<byte> text, int i, long id, int type)
-    {
-        while (true)
-        {
-            var length = text[i..].IndexOfAny(_instanceStops);
-            if (length < 0)
-            {
-                return false;
-            }
-
-            i += length;
-            switch (text[i])
-            {
-                case (byte)';':
-                    return Add(text, i, id, type);
-                case (byte)'\'':
-                    var end = StepText.EndOfString(text, i + 1);
-                    if (end == -1)
-                    {
-                        return false;
-                    }
-
-                    if (end < 0)
-                    {
-                        return Resume(~end, id, "a string has no closing quote");
-                    }
-
-                    i = end;
-                    break;
-                case (byte)'=':
-                    return Resume(Math.Max(text[..i].LastIndexOf((byte)'#'), 1), id, "the semicolon is missing");
-                default:
-                    i = StepText.At(text, i + 1) == '*' ? StepText.EndOfComment(text, i) : i + 1;
-                    break;
-            }
-        }
-    }
-
-    private bool Add(ReadOnlySpan<byte> text, int semicolon, long id, int type)
-    {
-        var last = semicolon - 1;
-        while (StepText.IsBlank(text[last]))
-        {
-            last--;
-        }
-
-        if (text[last] is not ((byte)')' or (byte)'/'))
-        {
-            var word = text[..(last + 1)].LastIndexOf("ENDSEC"u8);
-            return Resume(word == last - 5 && word > 0 ? word : semicolon + 1, id, "the closing parenthesis is missing");
-        }
-
-        Index.Add(id, _at, semicolon + 1, type);
-        _at += semicolon + 1;
-        return true;
-    }
-
-    /// <summary>Records a broken instance and goes on at a place counted from its start.</summary>
-    private bool Resume(int place, long? id, string what)
-    {
-        _defects.Add(new StepDefect(_at, id, $"the instance was skipped: {what}", "Correct the file or export it again."));
-        _at += place;
-        return true;
-    }
-
-    private bool Skip(ReadOnlySpan<byte> text, long? id, string what, int from)
-    {
-        var next = text[from..].IndexOf((byte)';');
-        return next >= 0 && Resume(from + next + 1, id, what);
+        _at = reader.Offset;
+        return isClosed && EndStatement(NextStatement());
     }
 }

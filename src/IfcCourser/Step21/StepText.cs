@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Runtime.CompilerServices;
+using System.Text;
 
 namespace IfcCourser.Step21;
 
@@ -21,27 +22,9 @@ internal static class StepText
     public static byte At(ReadOnlySpan<byte> text, int i) => (uint)i < (uint)text.Length ? text[i] : (byte)0;
 
     /// <summary>The next place that is neither blank nor inside a comment; an open comment reaches to the end.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public static int SkipBlanks(ReadOnlySpan<byte> text, int i)
-    {
-        while ((uint)i < (uint)text.Length)
-        {
-            if (IsBlank(text[i]))
-            {
-                i++;
-            }
-            else if (text[i] == '/' && At(text, i + 1) == '*')
-            {
-                i = EndOfComment(text, i);
-            }
-            else
-            {
-                break;
-            }
-        }
-
-        return i;
-    }
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static int SkipBlanks(ReadOnlySpan<byte> text, int i) =>
+        (uint)i < (uint)text.Length && text[i] > ' ' && text[i] != '/' ? i : SkipMany(text, i);
 
     /// <summary>The place behind a comment that starts at <paramref name="i"/>.</summary>
     public static int EndOfComment(ReadOnlySpan<byte> text, int i)
@@ -93,5 +76,68 @@ internal static class StepText
         }
 
         return end > i + 1 && At(text, SkipBlanks(text, end)) == '=';
+    }
+
+    /// <summary>The keyword at the start, upper-case; empty where there is none.</summary>
+    public static string Keyword(ReadOnlySpan<byte> text)
+    {
+        const int Longest = 128;
+        var start = text[..Math.Min(Longest, text.Length)];
+        var end = start.IndexOfAnyExcept(NameBytes);
+        return Encoding.ASCII.GetString(end < 0 ? start : start[..end]).ToUpperInvariant();
+    }
+
+    /// <summary>The place behind the next semicolon that is in no string and no comment; -1 where there is none.</summary>
+    public static int EndOfStatement(ReadOnlySpan<byte> text, int i)
+    {
+        while (true)
+        {
+            var length = text[i..].IndexOfAny((byte)';', (byte)'\'', (byte)'/');
+            if (length < 0)
+            {
+                return -1;
+            }
+
+            i += length;
+            switch (text[i])
+            {
+                case (byte)';':
+                    return i + 1;
+                case (byte)'\'':
+                    var end = EndOfString(text, i + 1);
+                    if (end == -1)
+                    {
+                        return -1;
+                    }
+
+                    i = end < 0 ? ~end : end;
+                    break;
+                default:
+                    i = At(text, i + 1) == '*' ? EndOfComment(text, i) : i + 1;
+                    break;
+            }
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private static int SkipMany(ReadOnlySpan<byte> text, int i)
+    {
+        while ((uint)i < (uint)text.Length)
+        {
+            if (IsBlank(text[i]))
+            {
+                i++;
+            }
+            else if (text[i] == '/' && At(text, i + 1) == '*')
+            {
+                i = EndOfComment(text, i);
+            }
+            else
+            {
+                break;
+            }
+        }
+
+        return i;
     }
 }

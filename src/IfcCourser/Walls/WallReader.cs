@@ -12,9 +12,6 @@ namespace IfcCourser.Walls;
 /// <summary>Reads every wall of a model: those to be laid out with their elevations and junctions, the others with a reason.</summary>
 public static class WallReader
 {
-    /// <summary>Gaps up to this, mm, are closed without a word. Common practice, no source.</summary>
-    private const double SilentGap = 5;
-
     /// <summary>The walls of a model.</summary>
     /// <param name="model">As read.</param>
     /// <param name="selection">Which walls are asked for.</param>
@@ -39,21 +36,21 @@ public static class WallReader
 
         var (kept, coincident) = Overlaps.Sort([.. drafts]);
         skipped.AddRange(coincident);
-        var (settled, encounters, misses) = Settle(kept, reader, skipped);
+        var (settled, encounters, notes) = Settle(kept, reader, skipped);
         var junctions = Junctions(settled, encounters);
         return new WallModel
         {
             Walls = [.. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End)))],
             Skipped = [.. skipped.OrderBy(wall => Place(model, wall))],
             Junctions = junctions,
-            Findings = [.. misses, .. Overlaps.Findings(settled)],
+            Findings = [.. notes, .. Overlaps.Findings(settled)],
         };
     }
 
     private static int Place(IfcModel model, SkippedWall wall) => model.Walls.ToList().FindIndex(record => record.StepId == wall.Identity.StepId);
 
     // A wall that its neighbours leave too little of is skipped, and the rest is settled again without it.
-    private static (ImmutableArray<WallDraft> Walls, ImmutableArray<Encounter> Joined, ImmutableArray<Finding> Misses) Settle(
+    private static (ImmutableArray<WallDraft> Walls, ImmutableArray<Encounter> Joined, ImmutableArray<Finding> Notes) Settle(
         ImmutableArray<WallDraft> walls, DraftReader reader, List<SkippedWall> skipped)
     {
         while (true)
@@ -64,7 +61,7 @@ public static class WallReader
             var lost = settled.Select((wall, i) => (Wall: wall, Index: i, Reason: WhyLost(wall, reader))).Where(wall => wall.Reason is not null).ToList();
             if (lost.Count == 0)
             {
-                return (settled, joined, [.. Misses(walls, all, joined)]);
+                return (settled, joined, [.. MeetingFindings.Of(walls, all, joined)]);
             }
 
             skipped.AddRange(lost.Select(wall => new SkippedWall(wall.Wall.Identity, wall.Reason!, wall.Wall.Body)));
@@ -74,22 +71,6 @@ public static class WallReader
 
     private static Finding? WhyLost(WallDraft wall, DraftReader reader) =>
         reader.TooSmall(wall) ?? (WallFinisher.LeavesMasonry(wall) ? null : WallFindings.Of(FindingCodes.OpeningTakesWall));
-
-    private static IEnumerable<Finding> Misses(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> all, ImmutableArray<Encounter> joined)
-    {
-        foreach (var encounter in all.Where(encounter => encounter.Gap > SilentGap))
-        {
-            var (first, second) = (walls[encounter.First.Wall].Identity, walls[encounter.Second.Wall].Identity);
-            if (encounter.Gap <= EncounterFinder.WidestJoined)
-            {
-                yield return WallFindings.Pair(FindingCodes.GapClosed, first, second, encounter.Gap);
-            }
-            else if (new[] { encounter.First, encounter.Second }.All(arm => arm.Side == JunctionSide.Along || !joined.Any(other => other.TakesEnd(arm.Wall, arm.Side))))
-            {
-                yield return WallFindings.Pair(FindingCodes.NearMiss, first, second, encounter.Gap);
-            }
-        }
-    }
 
     private static ImmutableArray<Junction> Junctions(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> encounters) =>
     [

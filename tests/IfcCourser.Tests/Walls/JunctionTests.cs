@@ -202,6 +202,16 @@ public sealed class JunctionTests
     }
 
     [Fact]
+    public void A_wall_that_ends_in_front_of_its_hosts_door_is_reported()
+    {
+        var text = new ModelText();
+        var host = text.Straight("Host", 6000, 240, 2500);
+        text.Opening(host, "Door", text.Box(1900, -50, 0, 2900, 290, 2100), filling: "IFCDOOR");
+        text.Straight("B", 2760, 115, 2500, 2115, 240, along: [0, 1, 0]);
+        Assert.Equal(FindingCodes.TeeInOpening, Assert.Single(text.Walls().Findings).Code);
+    }
+
+    [Fact]
     public void Overlapping_runs_are_reported()
     {
         var text = new ModelText();

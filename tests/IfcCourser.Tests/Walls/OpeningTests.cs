@@ -99,6 +99,23 @@ public sealed class OpeningTests
     }
 
     [Fact]
+    public void A_body_exported_without_its_voids_gets_them_back()
+    {
+        var text = new ModelText();
+        // Drawn in elevation with a door notch and a window hole; both have their opening elements too.
+        var outer = text.Polyline((0, 0), (500, 0), (500, 2100), (1500, 2100), (1500, 0), (4000, 0), (4000, 2500), (0, 2500));
+        var profile = text.Add($"IFCARBITRARYPROFILEDEFWITHVOIDS(.AREA.,$,#{outer},(#{text.Polyline((2000, 900), (3000, 900), (3000, 2100), (2000, 2100))}))");
+        var wall = text.Wall("A", text.Add($"IFCEXTRUDEDAREASOLID(#{profile},#{text.Axes(0, 240, 0, [1, 0, 0], [0, -1, 0])},#{text.Direction(0, 0, 1)},240.)"));
+        text.Opening(wall, "Door", text.Box(500, 0, 0, 1500, 240, 2100), filling: "IFCDOOR");
+        text.Opening(wall, "Window", text.Box(2000, 0, 900, 3000, 240, 2100), filling: "IFCWINDOW");
+        var read = Assert.Single(text.Walls().Walls);
+        Assert.Equal([(0, 0), (4000, 0), (4000, 2500), (0, 2500)], WallReaderTests.Points(read));
+        Assert.Equal([OpeningKind.Door, OpeningKind.Window], read.Openings.Select(opening => opening.Kind));
+        Assert.Equal([Rect(500, 1500, 0, 2100), Rect(2000, 3000, 900, 2100)], read.Openings.Select(opening => opening.Model));
+        Assert.DoesNotContain(read.Findings, finding => finding.Code == FindingCodes.HoleInBody);
+    }
+
+    [Fact]
     public void Openings_move_with_the_run_when_a_corner_lengthens_it()
     {
         var text = new ModelText();

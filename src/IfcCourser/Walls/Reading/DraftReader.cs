@@ -20,6 +20,9 @@ public sealed class DraftReader
     /// <summary>A layer differs from a catalog width by no more than this, mm.</summary>
     private const double WidthTolerance = 2;
 
+    /// <summary>Ten kilometres, in mm: what is longer is a fault of the file.</summary>
+    private const double LongestRun = 1e7;
+
     private readonly BodyReader _bodies;
     private readonly WallSelection _selection;
     private readonly Catalog _catalog;
@@ -52,7 +55,7 @@ public sealed class DraftReader
             return (null, Skip(WallFindings.Of(FindingCodes.NotSelected)));
         }
 
-        if (!body.Unread.IsEmpty)
+        if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
             return (null, Skip(WallFindings.NotRead(body.Unread)));
         }
@@ -87,8 +90,9 @@ public sealed class DraftReader
             return (null, WallFindings.Of(FindingCodes.FacesNotUpright));
         }
 
-        var parts = elevation.Shape.Parts;
-        var voids = Voids(wall, shape, layer.Across, parts[0]);
+        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Draft: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
+        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.Select(opening => opening.Draft).OfType<OpeningDraft>()).Parts;
+        var voids = Voids(wall, cut, parts[0]);
         var draft = new WallDraft
         {
             Identity = identity,
@@ -101,12 +105,12 @@ public sealed class DraftReader
             Openings = voids.Openings,
             Body = shape.Facts,
             LoadBearing = wall.IsLoadBearing,
-            Findings = [.. Notes(shape, layer, elevation, width), .. voids.Findings],
+            Findings = [.. Notes(shape, layer, elevation, parts, width), .. voids.Findings],
         };
         return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
     }
 
-    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, Finding? width)
+    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, ImmutableArray<Region> parts, Finding? width)
     {
         const double LeastBevel = 100;
         if (width is not null)
@@ -119,7 +123,7 @@ public sealed class DraftReader
             yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others);
         }
 
-        if (elevation.Shape.Parts is { Length: > 1 } parts)
+        if (parts.Length > 1)
         {
             yield return WallFindings.InPieces(parts);
         }
@@ -135,23 +139,20 @@ public sealed class DraftReader
         }
     }
 
-    private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(IfcWallRecord wall, WallShape shape, Slab layer, Region outline)
+    private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(
+        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, OpeningDraft? Draft)> cut, Region outline)
     {
         var openings = new List<OpeningDraft>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var (record, solid) in shape.Openings)
+        foreach (var (record, solid, draft) in cut)
         {
-            if (solid.IsEmpty)
-            {
-                findings.Add(WallFindings.Opening(FindingCodes.OpeningNotRead, record.GlobalId));
-            }
-            else if (OpeningDrafts.Of(record, solid, layer) is { } draft && !draft.Shape.Intersect(outline).IsEmpty)
+            if (draft is not null && !draft.Shape.Intersect(outline).IsEmpty)
             {
                 openings.Add(draft);
             }
             else
             {
-                findings.Add(WallFindings.Opening(FindingCodes.OpeningMissesWall, record.GlobalId));
+                findings.Add(WallFindings.Opening(solid.IsEmpty ? FindingCodes.OpeningNotRead : FindingCodes.OpeningMissesWall, record.GlobalId));
             }
         }
 

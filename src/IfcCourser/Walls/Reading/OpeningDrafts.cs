@@ -27,6 +27,21 @@ public static class OpeningDrafts
         return new OpeningDraft(shape, through, Described(record));
     }
 
+    /// <summary>
+    /// An elevation with those voids filled again that its body was exported without (reference views cut them out); bodies
+    /// that still have what their voids take are left as they are.
+    /// </summary>
+    public static Region PutBack(Region elevation, IEnumerable<OpeningDraft> openings)
+    {
+        const double Cut = 0.02;
+        const double Touching = 2;
+        var within = Region.Of(elevation.Bounds);
+        return openings
+            .Select(opening => opening.Shape.Intersect(within))
+            .Where(shape => !shape.IsEmpty && shape.IsNear(elevation, Touching) && shape.Intersect(elevation).Area <= Cut * shape.Area)
+            .Aggregate(elevation, (whole, shape) => whole.Union(shape));
+    }
+
     /// <summary>Equal voids, as of an opening exported once per layer, become one; the one with a door or window stays.</summary>
     public static ImmutableArray<OpeningDraft> Merged(IEnumerable<OpeningDraft> openings)
     {

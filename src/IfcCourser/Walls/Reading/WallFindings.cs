@@ -45,7 +45,7 @@ public static class WallFindings
 
     /// <summary>A finding about two walls.</summary>
     public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) =>
-        new(code, $"{Name(first)} and {Name(second)}: {Mm(mm)}.");
+        new(code, $"{code.Meaning} {Name(first)} and {Name(second)}: {Mm(mm)}.");
 
     private static string Name(WallIdentity wall) => Text($"{wall.Name ?? "wall"} (#{wall.StepId})");
 
