@@ -16,6 +16,7 @@ from pathlib import Path
 import bad_input
 import job
 import repeats
+import sheets
 
 ANY_WALL = ["--walls", "all", "--width", "any"]
 
@@ -31,6 +32,7 @@ def main():
     models = [m for m in sorted((arguments.shared / "models").glob("*.ifc")) if arguments.only in m.name]
     if not models:
         print("the real models are not here: fixtures only")
+    print(f"ezdxf reads every sheet, the JavaScript parsers the first {sheets.SECOND_READING} of each model")
     picked = [(m, [], "fixture") for m in fixtures] + [(m, ANY_WALL, "real") for m in models]
     results = lay_out_all(picked, arguments.work, tools)
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
