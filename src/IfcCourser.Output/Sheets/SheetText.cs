@@ -1,4 +1,5 @@
 using IfcCourser.Catalogs;
+using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
@@ -23,7 +24,8 @@ public static class SheetText
     public const string Notes = "Notes";
     public const string Cautions = "Cautions";
     public const string LegendWhole = "whole block";
-    public const string LegendCut = "sawn: number = length, h = height, letter: table";
+    public const string LegendCut = "sawn to this length; h: height";
+    public const string LegendShape = "sawn to a shape; letter: see table";
     public const string LegendPart = "bought shorter, not sawn";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";
@@ -191,6 +193,9 @@ public static class SheetText
 
     public static string EmbedNote(Embed embed, SheetLengths text, Length levelLine) =>
         $"{embed.Kind} at {text.Dimension(embed.At)}, {text.Height(embed.Z - levelLine)}, given by others: {embed.Note}";
+
+    public static string MoreOfAKind(FindingCode code, int count) =>
+        Invariant($"{count} more of the kind: {char.ToLowerInvariant(code.Meaning[0])}{code.Meaning[1..].TrimEnd('.')}; see the list of findings.");
 
     private static string Through(JunctionLayout junction, string own) => (junction.ThroughOdd == own, junction.ThroughEven == own) switch
     {

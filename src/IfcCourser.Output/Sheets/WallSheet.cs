@@ -94,7 +94,7 @@ public static class WallSheet
             LegalOwner = string.Empty,
             IdentificationNumber = string.Create(CultureInfo.InvariantCulture, $"W{facts.Number:000}"),
             DateOfIssue = model.Date.Length > IsoDay ? model.Date[..IsoDay] : model.Date,
-            SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{facts.Number}/{facts.Layout.Walls.Length}"),
+            SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{facts.Layout.Walls.IndexOf(facts.Wall) + 1}/{facts.Layout.Walls.Length}"),
             Title = facts.Name,
             ApprovalPerson = string.Empty,
             Creator = SheetText.Creator,

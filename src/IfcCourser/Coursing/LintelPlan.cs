@@ -110,7 +110,18 @@ internal sealed class LintelPlan
         var to = Length.Min(right + _rules.LintelBearing, free.To);
         from = from - free.From < _rules.MinPiece + _joint ? free.From : from;
         to = free.To - to < _rules.MinPiece + _joint ? free.To : to;
-        var (kind, product, courses) = Choose(bearers, from, to);
+        var level = _lines.Bands.Skip(bearers[0].First).TakeWhile(course => IsLevel(course, from, to)).ToList();
+        if (level.Count == 0)
+        {
+            foreach (var bearer in bearers)
+            {
+                Report(FindingCodes.LintelMissing, Messages.NoCourseForLintel(bearer.Opening.Opening.GlobalId), bearer.Opening);
+            }
+
+            return;
+        }
+
+        var (kind, product, courses) = Choose(bearers, level);
         var opening = bearers[0].Opening;
         _lintels.Add(new Lintel(
             FormattableString.Invariant($"L{_lintels.Count + 1}"), opening.Opening.GlobalId, kind, product,
@@ -173,11 +184,10 @@ internal sealed class LintelPlan
         ? part.Box.Right
         : points.Where(point => point.Z >= band.Top).Select(point => point.S).DefaultIfEmpty(part.Box.Right).Max();
 
-    private (LintelKind Kind, string Product, int Courses) Choose(ImmutableArray<Bearer> bearers, Length from, Length to)
+    private (LintelKind Kind, string Product, int Courses) Choose(ImmutableArray<Bearer> bearers, List<CourseBand> level)
     {
-        var first = bearers[0].First;
         var clear = bearers.Max(bearer => bearer.Placed.Width);
-        var whole = _lines.Bands.Skip(first).TakeWhile(band => band.Height == _rules.Catalog.UnitHeight && IsLevel(band, from, to)).Count();
+        var whole = level.TakeWhile(band => band.Height == _rules.Catalog.UnitHeight).Count();
         var product = _rules.Catalog.Lintels.FirstOrDefault(lintel => lintel.MaxClearSpan >= clear && lintel.Height <= whole);
         if (product is not null)
         {
@@ -185,7 +195,7 @@ internal sealed class LintelPlan
         }
 
         var wanted = checked((int)((clear / 10).CeilingTo(_rules.Catalog.CoursePitch) / _rules.Catalog.CoursePitch));
-        return (LintelKind.Formed, Messages.FormedBeam, Math.Clamp(wanted, 1, Math.Max(1, whole)));
+        return (LintelKind.Formed, Messages.FormedBeam, Math.Clamp(wanted, 1, level.Count));
     }
 
     private bool IsLevel(CourseBand band, Length from, Length to) =>

@@ -121,6 +121,10 @@ public static class FindingCodes
     public static readonly FindingCode TeeInOpening = new(
         "tee-in-opening", Severity.Warning, "A wall meets another one where that has an opening.", "Move the wall or the opening.");
 
+    public static readonly FindingCode OpeningCutsRim = new(
+        "opening-cuts-rim", Severity.Note, "A void slopes off the wall's top or end; it is taken as the wall's outline.",
+        "Nothing, if the wall is meant to end there.");
+
     public static readonly FindingCode OpeningMissesWall = new(
         "opening-misses-wall", Severity.Note, "The opening does not touch the wall's masonry; it is left out.", "Nothing, if that was meant.");
 

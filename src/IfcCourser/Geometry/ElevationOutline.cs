@@ -91,7 +91,11 @@ public sealed class ElevationOutline
         }
 
         var box = new ElevationOutline(points).Box;
-        var isUpright = polygon.Area > (box.Width.Mm * box.Height.Mm) - (EdgeDustMm * (box.Width.Mm + box.Height.Mm));
+        var isUpright = points.All(point => IsAtEdge(point, box))
+            && polygon.Area > (box.Width.Mm * box.Height.Mm) - (EdgeDustMm * (box.Width.Mm + box.Height.Mm));
         return new OutlinePart(box, isUpright ? null : points, polygon.Area / 1e6);
     }
+
+    private static bool IsAtEdge(ElevationPoint point, ElevationRect box) =>
+        new[] { point.S - box.Left, box.Right - point.S, point.Z - box.Bottom, box.Top - point.Z }.Min().Mm <= EdgeDustMm;
 }

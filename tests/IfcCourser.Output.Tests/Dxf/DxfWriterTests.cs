@@ -54,7 +54,7 @@ public static class DxfWriterTests
     {
         // ISO 13567-2: agent 2, element 6, presentation 2 characters (from memory).
         var layers = _metric.All("LAYER").Select(layer => layer.First(2)!).Where(name => name != "0");
-        Assert.All(layers, name => Assert.Matches(new Regex("^[A-Z][A-Z0-9-][A-Z0-9-]{6}[A-Z][A-Z0-9-]$", RegexOptions.None, TimeSpan.FromSeconds(1)), name));
+        Assert.All(layers, name => Assert.Matches(new Regex("^[A-Z][A-Z0-9-][A-Z0-9-]{6}[A-Z][A-Z0-9-]$", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)), name));
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public static class DxfWriterTests
     {
         // Discipline, then major and up to two minor groups of four characters (from memory).
         var layers = _inch.All("LAYER").Select(layer => layer.First(2)!).Where(name => name != "0");
-        Assert.All(layers, name => Assert.Matches(new Regex("^[A-Z][A-Z]?(-[A-Z0-9]{4}){1,3}$", RegexOptions.None, TimeSpan.FromSeconds(1)), name));
+        Assert.All(layers, name => Assert.Matches(new Regex("^[A-Z][A-Z]?(-[A-Z0-9]{4}){1,3}$", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)), name));
     }
 
     [Theory]
@@ -74,7 +74,7 @@ public static class DxfWriterTests
         var wanted = layout.Walls.SelectMany(wall => wall.Courses.SelectMany(course => course.Pieces.Select(piece =>
             $"{PieceSchedule.Of(wall).MarkOf(piece)}|{lengths.Piece(piece.Length)}|{course.Number}|{SheetText.Cut(piece)}")));
         var attributes = Drawing(set).All("ATTRIB").Where(a => a.First(2) is "MARK" or "LENGTH" or "COURSE" or "CUT").Select(a => a.First(1)!);
-        Assert.Equal(wanted, attributes.Chunk(4).Select(values => string.Join('|', values)));
+        Assert.Equal(wanted, attributes.Chunk(4).Select(values => string.Join('|', values)), StringComparer.Ordinal);
     }
 
     [Theory]
@@ -101,7 +101,7 @@ public static class DxfWriterTests
     {
         const int ZoomLocked = 16384;
         var layout = set == "mm" ? Samples.Metric : Samples.Inch;
-        var views = Drawing(set).All("VIEWPORT").GroupBy(view => view.First(330)).ToArray();
+        var views = Drawing(set).All("VIEWPORT").GroupBy(view => view.First(330), StringComparer.Ordinal).ToArray();
         Assert.Equal(layout.Walls.Length, views.Length);
         Assert.All(views, group =>
         {

@@ -1,3 +1,5 @@
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Tests.Support;
@@ -136,6 +138,33 @@ public static class WallSheetTests
         var sheet = WallSheet.Compose(layout, layout.Walls[0]);
         Assert.True(sheet.Views[0].Scale.Denominator > DrawingScale.Metric[0].Denominator);
         Assert.True(sheet.Paper.Frame.Contains(sheet.Views[0].PaperBox));
+    }
+
+    [Fact]
+    public static void Findings_name_openings_by_their_tags_and_only_three_of_a_kind_are_written_out()
+    {
+        var layout = Samples.Metric;
+        var id = layout.Walls[0].Openings[1].Opening.GlobalId;
+        var findings = Enumerable.Range(0, 5).Select(i => new Finding(FindingCodes.PierShort, $"Pier {i} beside {id} is short."));
+        var wall = layout.Walls[0] with { Findings = [.. findings] };
+        var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(0, wall) }, wall);
+        var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
+        Assert.Contains("Pier 2 beside W1 is short.", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("Pier 3", words, StringComparison.Ordinal);
+        Assert.Contains("2 more of the kind", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public static void Where_another_wall_runs_through_its_block_is_crossed()
+    {
+        var layout = Samples.Metric;
+        var wall = layout.Walls[2];
+        var span = new Span(new Interval(Samples.Mm(241), Samples.Mm(1249)), EdgeKind.Wall, EdgeKind.Free);
+        var first = wall.Courses[0] with { Spans = [span], Pieces = [] };
+        var changed = wall with { Courses = wall.Courses.SetItem(0, first) };
+        var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(2, changed) }, changed);
+        var crossed = Assert.Single(sheet.Views[0].Items.OfType<PolylineItem>(), path => path.Pen == Pen.Neighbour);
+        Assert.Equal(new Box(0, 20, 240, 269), Box.Around(crossed.Points));
     }
 
     private static TextItem[] Texts(string wall) => [.. Lowering.Lower(Samples.Sheets[wall].Sheet).OfType<TextItem>()];

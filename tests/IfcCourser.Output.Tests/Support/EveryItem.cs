@@ -13,7 +13,7 @@ internal static class EveryItem
         UnitSystem.Metric,
         PenTable.Iso13567,
         Title,
-        [new View("View", new DrawingScale(10, "1:10"), new Box(-50, -100, 950, 700), new Point(15, 60), View())],
+        [new View("View", new DrawingScale(10, "1:10"), new Box(-50, -200, 1050, 700), new Point(10, 45), View())],
         Paper());
 
     private static TitleBlock Title => new()
@@ -54,9 +54,9 @@ internal static class EveryItem
             new DimensionItem(
                 DimensionKind.Single, DimensionAxis.Horizontal, new(0, 400), new(400, 400), 450, 0, new(200, 475), 0, string.Empty, "400"),
             new DimensionItem(
-                DimensionKind.Running, DimensionAxis.Horizontal, new(0, 0), new(850, 0), -40, 0, new(850, -75), 90, "B1  ", "B1  850"),
+                DimensionKind.Running, DimensionAxis.Horizontal, new(0, 0), new(850, 0), -40, 0, new(850, -125), 90, "B1  ", "B1  850"),
             new DimensionItem(
-                DimensionKind.Running, DimensionAxis.Vertical, new(900, 0), new(900, 250), 900, 0, new(930, 270), 0, string.Empty, "250"),
+                DimensionKind.Running, DimensionAxis.Vertical, new(900, 0), new(900, 250), 900, 0, new(960, 250), 0, string.Empty, "250"),
         ];
     }
 
@@ -64,11 +64,11 @@ internal static class EveryItem
     private static ImmutableArray<SheetItem> Paper()
     {
         var pens = Enum.GetValues<Pen>().Select(pen =>
-            (SheetItem)new LineItem(pen, new Point(130, 140 - (4 * (int)pen)), new Point(160, 140 - (4 * (int)pen))));
+            (SheetItem)new LineItem(pen, new Point(130, 138 - (4 * (int)pen)), new Point(150, 138 - (4 * (int)pen))));
         var texts = Enum.GetValues<TextAnchor>().SelectMany(anchor => new SheetItem[]
         {
-            new TextItem(Pen.Text, new Point(185, 140 - (6 * (int)anchor)), $"{anchor} é Я", 2.5, anchor),
-            new TextItem(Pen.Heading, new Point(20 + (12 * (int)anchor), 30), anchor.ToString(), 3, anchor, 90),
+            new TextItem(Pen.Text, new Point(184, 134 - (6 * (int)anchor)), "abc é Я", 2.5, anchor),
+            new TextItem(Pen.Heading, new Point(20 + (12 * (int)anchor), 32), anchor.ToString(), 3, anchor, 90),
         });
         return [.. pens, .. texts, PolylineItem.Rectangle(Pen.Frame, new Box(5, 5, 205, 143))];
     }

@@ -34,6 +34,8 @@ internal sealed record SampleWall(Catalog Catalog, string Name, Length Run, int 
 
     public Vector2 Direction { get; init; } = new(1, 0);
 
+    public long StepId { get; init; } = 100;
+
     public string Storey { get; init; } = "Ground floor";
 
     public Length Bed => Catalog.LevellingBed.Nominal;
@@ -55,7 +57,7 @@ internal sealed record SampleWall(Catalog Catalog, string Name, Length Run, int 
         {
             Wall = new Wall
             {
-                Identity = new WallIdentity("0Sample" + Name, 100, Name, Storey, "Sample type"),
+                Identity = new WallIdentity("0Sample" + Name, StepId, Name, Storey, "Sample type"),
                 Frame = new WallFrame(Origin, Direction, Run, Catalog.Widths[^2].Actual),
                 Body = new BodyFacts(1, 1, Origin, Origin),
                 Outline = outline,

@@ -67,12 +67,13 @@ internal static class Samples
             Gable = [new(Mm(5000), Mm(1769)), new(Mm(2500), Mm(3769)), new(Mm(0), Mm(1769))],
             Origin = new Vector3(0, 0, 0),
             Direction = new Vector2(0, 1),
+            StepId = 200,
         };
         return wall;
     }
 
     private static SampleWall ShortWall() =>
-        new(AacMm, "Return", Mm(1249), 11) { Origin = new Vector3(7499, 0, 0), Direction = new Vector2(0, 1) };
+        new(AacMm, "Return", Mm(1249), 11) { StepId = 300, Origin = new Vector3(7499, 0, 0), Direction = new Vector2(0, 1) };
 
     private static SampleWall InchWall()
     {

@@ -18,7 +18,7 @@ public static class SvgWriterTests
         var sheet = Samples.Sheets[wall].Sheet;
         using var stream = new MemoryStream(Written(sheet));
         var texts = XDocument.Load(stream).Descendants().Where(element => element.Name.LocalName == "text").Select(element => element.Value);
-        Assert.Equal(Lowering.Lower(sheet).OfType<TextItem>().Select(text => text.Text), texts);
+        Assert.Equal(Lowering.Lower(sheet).OfType<TextItem>().Select(text => text.Text), texts, StringComparer.Ordinal);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ internal static class LayoutLaws
             .Concat(LapsHold(wall, rules))
             .Concat(CoresAreClear(wall, rules))
             .Concat(OpeningsAreAsWanted(wall, rules))
-            .Concat(AreasAddUp(wall, rules))
+            .Concat(AreasAddUp(wall))
             .Select(breach => $"{wall.Identity.GlobalId}: {breach}");
 
     private static IEnumerable<string> SpansAreFilled(Course course, LayoutRules rules)
@@ -105,7 +105,7 @@ internal static class LayoutLaws
                     yield return $"{core.Id} is near a joint of course {course.Number} and no finding names it";
                 }
 
-                if (course.Pieces.Any(piece => piece.From < core.At && piece.To > core.At && piece.Top > core.Bottom && piece.Bottom < core.Top && !piece.Cores.Contains(core.Id)))
+                if (course.Pieces.Any(piece => piece.From < core.At && piece.To > core.At && piece.Top > core.Bottom && piece.Bottom < core.Top && !piece.Cores.Contains(core.Id, StringComparer.Ordinal)))
                 {
                     yield return $"{core.Id} passes a piece of course {course.Number} that does not list it";
                 }
@@ -136,7 +136,7 @@ internal static class LayoutLaws
     }
 
     /// <summary>Pieces, lintels, openings and joints no wider than allowed cover the elevation, or a finding says what is left open.</summary>
-    private static IEnumerable<string> AreasAddUp(WallLayout wall, LayoutRules rules)
+    private static IEnumerable<string> AreasAddUp(WallLayout wall)
     {
         var filled = wall.Courses.SelectMany(course => course.Pieces).Sum(Area)
             + wall.Lintels.Sum(lintel => (lintel.To - lintel.From).Mm * (lintel.Top - lintel.Bottom).Mm / 1e6);

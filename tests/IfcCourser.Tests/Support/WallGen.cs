@@ -1,6 +1,5 @@
 using CsCheck;
 using IfcCourser.Catalogs;
-using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;

@@ -18,6 +18,8 @@ internal static class Legend
                 SheetText.LegendCut,
                 new HatchItem(Pen.CutHatch, [Sample.Corners()], HatchKind.Cut),
                 PolylineItem.Rectangle(Pen.CutBlock, Sample))),
+            (facts.Schedule.Rows.Any(row => row.Example.Cut.HasFlag(Layouts.Cuts.Rake)), Row(
+                SheetText.LegendShape, new PolylineItem(Pen.CutBlock, [new(1, -5), new(SampleWidth, -5), new(SampleWidth, -1)], PathEnd.Closed))),
             (facts.Schedule.Rows.Any(row => row.Example.Cut == Layouts.Cuts.None), Row(
                 SheetText.LegendPart, PolylineItem.Rectangle(Pen.CutBlock, Sample))),
             (!wall.Lintels.IsEmpty, Row(

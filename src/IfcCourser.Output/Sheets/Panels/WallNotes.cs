@@ -7,6 +7,9 @@ namespace IfcCourser.Output.Sheets.Panels;
 /// <summary>What a mason must know of this wall that no line of the elevation says.</summary>
 internal static class WallNotes
 {
+    /// <summary>Findings of one kind that are written out; the list of findings has them all.</summary>
+    private const int MostOfAKind = 3;
+
     public static IEnumerable<string> Of(WallFacts facts)
     {
         var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
@@ -36,11 +39,23 @@ internal static class WallNotes
             yield return SheetText.EmbedNote(embed, facts.Text, wall.LevelLine);
         }
 
-        foreach (var finding in wall.Findings.Where(finding => finding.Code != FindingCodes.OpeningMoved))
+        foreach (var kind in wall.Findings.Where(finding => finding.Code != FindingCodes.OpeningMoved).GroupBy(finding => finding.Code))
         {
-            yield return finding.Message;
+            foreach (var finding in kind.Take(MostOfAKind))
+            {
+                yield return WithTags(facts, finding.Message);
+            }
+
+            if (kind.Skip(MostOfAKind).Any())
+            {
+                yield return SheetText.MoreOfAKind(kind.Key, kind.Count() - MostOfAKind);
+            }
         }
     }
+
+    /// <summary>A mason knows an opening by its tag on the sheet, not by its GlobalId.</summary>
+    private static string WithTags(WallFacts facts, string message) => facts.Wall.Openings.Zip(facts.Tags)
+        .Aggregate(message, (text, pair) => text.Replace(pair.First.Opening.GlobalId, pair.Second, StringComparison.Ordinal));
 
     private static IEnumerable<string> Junctions(WallFacts facts)
     {

@@ -54,7 +54,7 @@ internal static class WallPanels
     private static Panel Bars(WallFacts facts) => Table.Of(
         SheetText.BarTable,
         ["Tag", "Bar", "At", "Play -, +", "Why"],
-        4,
+        3,
         facts.Wall.Cores.Select(core => ImmutableArray.Create(
             core.Id,
             core.Bar,

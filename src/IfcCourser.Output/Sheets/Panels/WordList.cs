@@ -5,7 +5,7 @@ internal static class WordList
 {
     private const double TextHeight = 2.5;
     private const double LineHeight = 4;
-    private const double Indent = 6;
+    private const double Indent = 7;
 
     public static Panel Of(string title, IEnumerable<string> paragraphs) =>
         new([Table.Heading(title)], [.. paragraphs.Select((text, i) => Paragraph(i + 1, text))]);

@@ -15,7 +15,8 @@ internal sealed class WallFacts
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         Schedule = PieceSchedule.Of(wall);
         Tags = TagOpenings(wall.Openings);
-        Number = layout.Walls.IndexOf(wall) + 1;
+        Number = 1 + layout.Walls.Select(other => other.Identity.StepId).Concat(layout.Skipped.Select(other => other.Identity.StepId))
+            .Count(stepId => stepId < wall.Identity.StepId);
     }
 
     public Layout Layout { get; }
@@ -29,7 +30,7 @@ internal sealed class WallFacts
     /// <summary>One for each opening of the wall, in its order: D1, W1, W2.</summary>
     public ImmutableArray<string> Tags { get; }
 
-    /// <summary>The wall's place among the coursed walls, from 1.</summary>
+    /// <summary>The wall's place among all walls of the model, from 1: it keeps it whichever walls are laid out.</summary>
     public int Number { get; }
 
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;

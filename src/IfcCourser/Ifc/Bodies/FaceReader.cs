@@ -18,6 +18,9 @@ public sealed class FaceReader
     public IEnumerable<PlanarFace> Shell(StepValue shell) =>
         (_source.Follow(shell)?[0].AsList ?? []).SelectMany(face => Face(_source.Follow(face)));
 
+    /// <summary>Whether every face of a shell is plane and has straight edges; others are not followed.</summary>
+    public bool IsFlat(StepValue shell) => (_source.Follow(shell)?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>().All(IsFlat);
+
     /// <summary>IfcTriangulatedFaceSet, with its second index list where it has one.</summary>
     public IEnumerable<PlanarFace> Triangles(StepInstance set)
     {
@@ -41,6 +44,16 @@ public sealed class FaceReader
         }
     }
 
+    private bool IsFlat(StepInstance face)
+    {
+        var edges = face[0].AsList
+            .Select(_source.Follow)
+            .SelectMany(bound => _source.Follow(bound?[0] ?? StepValue.Omitted) is { Type: "IFCEDGELOOP" } loop ? loop[0].AsList : [])
+            .Select(oriented => _source.Follow(_source.Follow(oriented)?[2] ?? StepValue.Omitted));
+        return (face[1].IsNothing || _source.Follow(face[1])?.Type is "IFCPLANE")
+            && edges.All(edge => edge is not { Type: "IFCEDGECURVE" } || _source.Follow(edge[2])?.Type is "IFCLINE" or "IFCPOLYLINE");
+    }
+
     private IEnumerable<PlanarFace> Face(StepInstance? face)
     {
         var bounds = (face?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>().Select(bound => (Loop: Loop(bound), bound.Type)).ToList();
@@ -56,7 +69,7 @@ public sealed class FaceReader
         return bound[1].AsBoolean is false ? [.. points.Reverse()] : [.. points];
     }
 
-    // IfcEdgeLoop of straight edges; the curve of a bent edge is not followed.
+    // IfcEdgeLoop of straight edges.
     private IEnumerable<Vector3> EdgeLoop(StepInstance? loop)
     {
         foreach (var oriented in (loop?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>())

@@ -28,7 +28,7 @@ public sealed class SolidReader
         "IFCBOOLEANCLIPPINGRESULT" or "IFCBOOLEANRESULT" => Boolean(item, depth),
         "IFCCSGSOLID" => Read(_source.Follow(item[0]), depth + 1),
         "IFCMAPPEDITEM" => Mapped(item, depth),
-        "IFCFACETEDBREP" or "IFCADVANCEDBREP" or "IFCMANIFOLDSOLIDBREP" => Enclosed(_faces.Shell(item[0])),
+        "IFCFACETEDBREP" or "IFCADVANCEDBREP" or "IFCMANIFOLDSOLIDBREP" => Closed(item[0]),
         "IFCFACETEDBREPWITHVOIDS" or "IFCADVANCEDBREPWITHVOIDS" => WithVoids(item),
         "IFCFACEBASEDSURFACEMODEL" or "IFCSHELLBASEDSURFACEMODEL" => Enclosed(item[0].AsList.SelectMany(_faces.Shell)),
         "IFCTRIANGULATEDFACESET" => Enclosed(_faces.Triangles(item)),
@@ -63,6 +63,8 @@ public sealed class SolidReader
         return closes ? solid : null;
     }
 
+    private Solid? Closed(StepValue shell) => _faces.IsFlat(shell) ? Enclosed(_faces.Shell(shell)) : null;
+
     private Solid Swept(StepInstance item, Profile profile, double height)
     {
         var place = _source.Placement(item[0]);
@@ -80,8 +82,8 @@ public sealed class SolidReader
 
     private Solid? WithVoids(StepInstance item)
     {
-        var outer = Enclosed(_faces.Shell(item[0]));
-        return item[1].AsList.Select(shell => Enclosed(_faces.Shell(shell))).OfType<Solid>().Aggregate(outer, (rest, hole) => rest?.Subtract(hole));
+        var outer = Closed(item[0]);
+        return item[1].AsList.Select(Closed).OfType<Solid>().Aggregate(outer, (rest, hole) => rest?.Subtract(hole));
     }
 
     private Solid? Mapped(StepInstance item, int depth)

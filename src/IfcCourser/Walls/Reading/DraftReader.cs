@@ -20,6 +20,9 @@ public sealed class DraftReader
     /// <summary>A layer differs from a catalog width by no more than this, mm.</summary>
     private const double WidthTolerance = 2;
 
+    /// <summary>Ten kilometres, in mm: what is longer is a fault of the file.</summary>
+    private const double LongestRun = 1e7;
+
     private readonly BodyReader _bodies;
     private readonly WallSelection _selection;
     private readonly Catalog _catalog;
@@ -52,7 +55,7 @@ public sealed class DraftReader
             return (null, Skip(WallFindings.Of(FindingCodes.NotSelected)));
         }
 
-        if (!body.Unread.IsEmpty)
+        if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
             return (null, Skip(WallFindings.NotRead(body.Unread)));
         }

@@ -16,7 +16,9 @@ public static class WallFinisher
     public static Wall Finish(WallDraft draft, RuleSet rules, WallEnd start, WallEnd end)
     {
         var box = draft.Outline.Bounds;
-        var openings = draft.Openings.Select(opening => Opening(opening, draft.Outline, rules)).ToList();
+        var (outline, cutting) = CutByRims(draft);
+        var within = draft.Openings.Where(opening => !cutting.Contains(opening)).ToList();
+        var openings = within.Select(opening => Opening(opening, outline, rules)).ToList();
         return new Wall
         {
             Identity = draft.Identity,
@@ -26,7 +28,7 @@ public static class WallFinisher
                 Length.FromModelMm(box.Width),
                 Length.FromModelMm(draft.Masonry.Size)),
             Body = draft.Body,
-            Outline = Points(draft.Outline, box),
+            Outline = Points(outline, box),
             Openings = [.. openings.OfType<WallOpening>().OrderBy(o => o.Model.Left).ThenBy(o => o.Model.Bottom).ThenBy(o => o.StepId)],
             Start = start,
             End = end,
@@ -34,7 +36,8 @@ public static class WallFinisher
             Findings =
             [
                 .. draft.Findings,
-                .. draft.Openings.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening.GlobalId)),
+                .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening.GlobalId)),
+                .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening.GlobalId)),
             ],
         };
     }
@@ -46,6 +49,35 @@ public static class WallFinisher
         var rest = draft.Openings.Where(opening => opening.GoesThrough).Aggregate(draft.Outline, (left, opening) => left.Subtract(opening.Shape));
         return !rest.WithoutNarrow(LeastWidth).IsEmpty;
     }
+
+    // A void that slopes off the wall's top or end shapes the wall, it is no opening to course around.
+    private static (Region Outline, List<OpeningDraft> Cutting) CutByRims(WallDraft draft)
+    {
+        var (outline, all) = (draft.Outline, draft.Outline.Bounds);
+        var cutting = new List<OpeningDraft>();
+        foreach (var opening in draft.Openings.Where(opening => opening.GoesThrough && opening.Opening.FillingId is null))
+        {
+            var shape = opening.Shape.Intersect(draft.Outline);
+            var box = shape.Bounds;
+            var atRim = !shape.IsEmpty && (box.Top >= all.Top - Rectangular || box.Left <= all.Left + Rectangular || box.Right >= all.Right - Rectangular);
+            if (!atRim || IsRectangle(shape, box))
+            {
+                continue;
+            }
+
+            var rest = outline.Subtract(shape);
+            if (!rest.IsEmpty && Math.Abs(rest.Bounds.Left - all.Left) <= Rectangular && Math.Abs(rest.Bounds.Right - all.Right) <= Rectangular)
+            {
+                outline = rest.Parts[0];
+                cutting.Add(opening);
+            }
+        }
+
+        return (outline, cutting);
+    }
+
+    private static bool IsRectangle(Region shape, Rect box) =>
+        (box.Width * box.Height) - shape.Area <= Rectangular * (box.Width + box.Height);
 
     // What lies outside the outline, as below the floor, is no opening to the mason.
     private static WallOpening? Opening(OpeningDraft draft, Region outline, RuleSet rules)
@@ -63,7 +95,7 @@ public static class WallFinisher
             Length.FromModelMm(box.Right - all.Left),
             Length.FromModelMm(box.Bottom - all.Bottom),
             Length.FromModelMm(box.Top - all.Bottom));
-        var isRectangle = (box.Width * box.Height) - shape.Area <= Rectangular * (box.Width + box.Height);
+        var isRectangle = IsRectangle(shape, box);
         var kind = !draft.GoesThrough ? OpeningKind.Recess
             : model.Width < rules.DrilledUnder && model.Height < rules.DrilledUnder ? OpeningKind.Drilled
             : draft.Opening.Kind;

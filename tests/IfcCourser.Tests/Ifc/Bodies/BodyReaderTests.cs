@@ -169,6 +169,25 @@ public sealed class BodyReaderTests
     }
 
     [Fact]
+    public void A_brep_with_a_bent_face_is_not_read_as_if_it_were_flat()
+    {
+        var text = new ModelText();
+        int[] corners = [text.Point(0, 0, 0), text.Point(1000, 0, 0), text.Point(0, 1000, 0), text.Point(0, 0, 1000)];
+        int[][] faces = [[0, 2, 1], [0, 1, 3], [1, 2, 3], [2, 0, 3]];
+        var bent = text.Add($"IFCCYLINDRICALSURFACE(#{text.Axes(0, 0, 0)},1000.)");
+        var flat = text.Add($"IFCPLANE(#{text.Axes(0, 0, 0)})");
+        var ids = faces.Select((face, i) =>
+        {
+            var loop = text.Add($"IFCPOLYLOOP(({string.Join(",", face.Select(corner => $"#{corners[corner]}"))}))");
+            return $"#{text.Add($"IFCADVANCEDFACE((#{text.Add($"IFCFACEOUTERBOUND(#{loop},.T.)")}),#{(i == 2 ? bent : flat)},.T.)")}";
+        }).ToList();
+        var brep = text.Add($"IFCADVANCEDBREP(#{text.Add($"IFCCLOSEDSHELL(({string.Join(",", ids)}))")})");
+        var shape = text.Shape(brep, "AdvancedBrep");
+        using var model = text.Read();
+        Assert.Equal([brep], new BodyReader(model.File, model.Units).Read(shape, Transform3.Identity).Unread);
+    }
+
+    [Fact]
     public void The_axis_the_box_and_the_footprint_are_no_body()
     {
         var text = new ModelText();
