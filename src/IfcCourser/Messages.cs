@@ -14,7 +14,10 @@ internal static class Messages
         FormattableString.Invariant($"The lintel bears on {Text(bearing, units)} only; {Text(wanted, units)} are asked for");
 
     public static string LintelFormed(Length span, UnitSystem units) =>
-        FormattableString.Invariant($"No lintel of the catalog spans {Text(span, units)}; a formed beam is left room for");
+        FormattableString.Invariant($"No lintel of the catalog spans {Text(span, units)}; a formed beam takes its place: to be designed, formed and shored");
+
+    public static string LintelLacksCourse(string product, Length left, UnitSystem units) =>
+        FormattableString.Invariant($"Only {Text(left, units)} of masonry stand in the course above the head, too low for {product}; a formed beam takes its place");
 
     public static string OverlapShort(int course, Length lap, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"Courses {course - 1} and {course} lap {Text(lap, units)} only; {Text(wanted, units)} are asked for");
@@ -46,8 +49,11 @@ internal static class Messages
     public static string OpeningResized(string name, Length left, Length right, Length sill, Length head, UnitSystem units) =>
         FormattableString.Invariant($"{name} changed: left jamb {Signed(left, units)}, right jamb {Signed(right, units)}, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
 
-    public static string OffModule(string name, Length left, Length right, Length widen, UnitSystem units) =>
-        FormattableString.Invariant($"{name} is off the module: left jamb {Signed(left, units)} and right jamb {Signed(right, units)} from their nearest lines; widened by {Text(widen, units)} it fits");
+    public static string OffModule(string name, Length move, UnitSystem units) =>
+        FormattableString.Invariant($"{name} is off the module: moved by {Signed(move, units)} it stands on it");
+
+    public static string OffModule(string name, Length move, Length widen, UnitSystem units) =>
+        FormattableString.Invariant($"{name} is off the module: with its left jamb moved by {Signed(move, units)} and widened by {Text(widen, units)} it stands on it");
 
     public static string HeadOffCourse(string name, Length up, UnitSystem units) =>
         FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line");

@@ -47,7 +47,10 @@ internal sealed class JunctionPlan
             var place = isFirst ? junction.FirstPlace : junction.SecondPlace;
             if (Yields(junction, isFirst, band, turns[index]))
             {
-                yield return new Interval(place.From - _joint, place.To + _joint);
+                var box = _walls[wall].Outline.Box;
+                yield return new Interval(
+                    (place.Side == JunctionSide.Start ? Length.Min(place.From, box.Left) : place.From) - _joint,
+                    (place.Side == JunctionSide.End ? Length.Max(place.To, box.Right) : place.To) + _joint);
             }
         }
     }

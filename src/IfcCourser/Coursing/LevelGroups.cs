@@ -84,18 +84,21 @@ internal static class LevelGroups
         }
 
         /// <summary>The line that keeps all beds in their limits, leaves the fewest ripped courses, then the heads of openings least
-        /// below course lines, and is nearest the nominal bed.</summary>
+        /// below course lines, and is nearest the nominal bed. Half of the bed's play is kept for the slab.
+        /// </summary>
         public Length FirstLine(int root, ImmutableArray<int> walls, LayoutRules rules)
         {
             var bed = _catalog.LevellingBed;
             var (least, largest) = (bed.Min + _steps[root].High, bed.Max + _steps[root].Low);
             var nominal = Length.Min(Length.Max(bed.Nominal, least), largest);
+            var kept = new LengthRange(
+                Length.Max(least, (bed.Min + bed.Nominal) / 2), nominal, Length.Min(largest, (bed.Nominal + bed.Max) / 2));
             var candidates = walls
                 .SelectMany(wall => CourseLines.BedsUnderHeads(_walls[wall], rules)
                     .Append(CourseLines.BedWithoutRip(_walls[wall], rules))
                     .Select(bed => bed + StepOf(wall)))
+                .Where(kept.Contains)
                 .Append(nominal)
-                .Where(candidate => candidate >= least && candidate <= largest)
                 .Distinct();
             var best = candidates
                 .OrderBy(candidate => walls.Sum(wall => CourseLines.CostOfTop(_walls[wall], rules, candidate - StepOf(wall))))

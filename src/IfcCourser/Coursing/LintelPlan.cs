@@ -138,10 +138,15 @@ internal sealed class LintelPlan
 
             if (kind == LintelKind.Formed)
             {
-                Report(FindingCodes.LintelFormed, Messages.LintelFormed(bearer.Placed.Width, _rules.Catalog.Units), bearer.Opening);
+                Report(FindingCodes.LintelFormed, WhyFormed(bearer.Placed.Width, level[0].Height), bearer.Opening);
             }
         }
     }
+
+    private string WhyFormed(Length span, Length height) =>
+        _rules.Catalog.Lintels.FirstOrDefault(lintel => lintel.MaxClearSpan >= span) is { } product
+            ? Messages.LintelLacksCourse(product.Name, height, _rules.Catalog.Units)
+            : Messages.LintelFormed(span, _rules.Catalog.Units);
 
     /// <summary>
     /// How far a lintel may reach in its courses: to the wall's ends, a neighbour's face or the next opening. The course

@@ -159,7 +159,7 @@ public static class FindingCodes
 
     public static readonly FindingCode OutlineNotFilled = new(
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
-        "Close it by the means named in the message.");
+        "Close it with mortar, packing or another material, or change the height.");
 
     public static readonly FindingCode BedOutOfRange = new(
         "bed-out-of-range", Severity.Warning, "The levelling bed is outside its limits.",
@@ -171,7 +171,7 @@ public static class FindingCodes
 
     // Openings
     public static readonly FindingCode OpeningMoved = new(
-        "opening-moved", Severity.Note, "The opening was moved onto module lines and awaits the designer's consent.",
+        "opening-moved", Severity.Warning, "The opening was moved onto module lines and awaits the designer's consent.",
         "Ask the designer to accept the shift, or lay out with --openings keep.");
 
     public static readonly FindingCode OpeningOffModule = new(
@@ -180,11 +180,11 @@ public static class FindingCodes
 
     public static readonly FindingCode HeadOffCourse = new(
         "head-off-course", Severity.Warning, "The head of the opening does not lie on a course line.",
-        "Raise the head to the course line named.");
+        "Move the head to a course line, where the message names one, or accept filler pieces.");
 
     public static readonly FindingCode SillOffCourse = new(
         "sill-off-course", Severity.Note, "The sill of the opening does not lie on a course line.",
-        "Move the sill to the course line named.");
+        "Move the sill to the top of a course, or accept lower pieces under it.");
 
     public static readonly FindingCode PierShort = new(
         "pier-short", Severity.Warning, "A pier is shorter than the least pier.", "Move the openings apart.");

@@ -1,21 +1,25 @@
 using System.Collections.Immutable;
 using IfcCourser.Geometry;
+using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Modules;
 
 /// <summary>
 /// Puts heads and sills on course lines: the head goes up to the next course's underside, the sill to the nearest top of
-/// a course (or the wall's base) that leaves the opening as high as wanted.
+/// a course (or the wall's base) that leaves the opening as high as wanted; neither further than the largest shift, and no
+/// head into the wall's last course where it would leave a lintel no whole course.
 /// </summary>
 internal static class OpeningHeights
 {
     /// <summary>Snaps a wall's openings; of two that stand above each other and would then touch, both keep their heights.</summary>
     /// <param name="designs">The masonry openings wanted.</param>
     /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
-    public static ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs, ImmutableArray<Interval> courses)
+    /// <param name="rules">Largest shift, unit height.</param>
+    public static ImmutableArray<ElevationRect> SnapAll(
+        ImmutableArray<ElevationRect> designs, ImmutableArray<Interval> courses, LayoutRules rules)
     {
-        var snapped = designs.Select(design => Snap(design, courses)).ToArray();
+        var snapped = designs.Select(design => Snap(design, courses, rules)).ToArray();
         var settled = false;
         while (!settled)
         {
@@ -38,10 +42,13 @@ internal static class OpeningHeights
 
     /// <param name="design">The masonry opening wanted.</param>
     /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
-    public static ElevationRect Snap(ElevationRect design, ImmutableArray<Interval> courses)
+    /// <param name="rules">Largest shift, unit height.</param>
+    public static ElevationRect Snap(ElevationRect design, ImmutableArray<Interval> courses, LayoutRules rules)
     {
-        var head = Head(design.Top, courses);
-        return design with { Top = head, Bottom = Sill(design, head, courses) };
+        var line = Head(design.Top, courses);
+        var leavesLintel = courses.Any(course => course.From >= line && course.Size >= rules.Catalog.UnitHeight);
+        var head = line - design.Top <= rules.MaxShift && leavesLintel ? line : design.Top;
+        return design with { Top = head, Bottom = Sill(design, head, courses, rules.MaxShift) };
     }
 
     /// <summary>The underside of the first course at or above a head; the head itself where no course stands there.</summary>
@@ -58,7 +65,7 @@ internal static class OpeningHeights
         return wanted;
     }
 
-    private static Length Sill(ElevationRect design, Length head, ImmutableArray<Interval> courses)
+    private static Length Sill(ElevationRect design, Length head, ImmutableArray<Interval> courses, Length maxShift)
     {
         if (design.Bottom <= Length.Zero)
         {
@@ -75,6 +82,6 @@ internal static class OpeningHeights
             }
         }
 
-        return courses.IsEmpty || best.Move > courses[0].To ? design.Bottom : best.Sill;
+        return best.Move > maxShift ? design.Bottom : best.Sill;
     }
 }

@@ -20,7 +20,7 @@ public static class OpeningPlacement
         var designs = wall.Openings.Select(opening => Design(opening, rules.Set.Allowances)).ToImmutableArray();
         var movable = Enumerable.Range(0, designs.Length).Where(i => IsCoursedAround(wall.Openings[i])).ToImmutableArray();
         ImmutableArray<ElevationRect> wanted = [.. movable.Select(i => designs[i])];
-        var heights = rules.Openings == OpeningPolicy.Keep ? wanted : OpeningHeights.SnapAll(wanted, courses);
+        var heights = rules.Openings == OpeningPolicy.Keep ? wanted : OpeningHeights.SnapAll(wanted, courses, rules);
         var run = new Interval(Length.Zero, wall.Frame.Length);
         var best = Datums(wall, heights, rules)
             .Select(start => new ModuleLines(start, rules.Module))

@@ -28,12 +28,12 @@ internal sealed class BarDemands(
             yield return new BarDemand(new Interval(centre, centre), _full, "corner", junction);
         }
 
-        if (wall.Start.Kind is EndKind.Free or EndKind.Tee && !corners.Any(c => c.Place.Side == JunctionSide.Start))
+        if (wall.Start.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !corners.Any(c => c.Place.Side == JunctionSide.Start))
         {
             yield return new BarDemand(Within(new Interval(bars.FromEnd.Least, bars.FromEnd.Largest), Run), _full, "end");
         }
 
-        if (wall.End.Kind is EndKind.Free or EndKind.Tee && !corners.Any(c => c.Place.Side == JunctionSide.End))
+        if (wall.End.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !corners.Any(c => c.Place.Side == JunctionSide.End))
         {
             yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least), Run), _full, "end");
         }

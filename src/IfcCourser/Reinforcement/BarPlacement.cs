@@ -18,18 +18,24 @@ internal sealed class BarPlacement(
     private readonly Length _length = wall.Frame.Length;
     private readonly ElevationOutline _outline = new(wall.Outline);
 
-    /// <summary>The bars the wall needs, each in the middle of its range.</summary>
+    /// <summary>The bars the wall's ends, corners and openings need, each in the middle of its range.</summary>
     /// <param name="demands">What the rules ask for.</param>
-    public ImmutableArray<BarPlace> Required(IEnumerable<BarDemand> demands)
+    public ImmutableArray<BarPlace> Required(IEnumerable<BarDemand> demands) => [.. Stab(demands).OrderBy(bar => bar.At)];
+
+    /// <summary>Required bars where the courses let them stand, and more between them where the spacing asks for it.</summary>
+    /// <param name="required">Bars that rules ask for at places.</param>
+    /// <param name="courses">Height and joints of every course.</param>
+    public ImmutableArray<BarPlace> SettleAll(
+        ImmutableArray<BarPlace> required, IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses)
     {
-        var required = Stab(demands).ToList();
-        return [.. required.Concat(Spaced(required)).OrderBy(bar => bar.At)];
+        var settled = required.Select(bar => Settle(bar, courses)).ToList();
+        return [.. settled.Concat(Spaced(settled).Select(bar => Settle(bar, courses))).OrderBy(bar => bar.At)];
     }
 
     /// <summary>Moves a bar, within its range, to the place that most courses pass with clearance.</summary>
     /// <param name="bar">The bar.</param>
     /// <param name="courses">Height and joints of every course.</param>
-    public BarPlace Settle(BarPlace bar, IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses)
+    private BarPlace Settle(BarPlace bar, IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses)
     {
         var passed = courses.Where(course => course.Height.Overlaps(bar.Heights)).Select(course => course.Joints).ToList();
         var middle = bar.Range.From + (bar.Range.Size / 2);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Coursing;
 using IfcCourser.Layouts;
+using IfcCourser.Modules;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -17,7 +18,8 @@ internal static class JunctionLayouts
         for (var j = 0; j < model.Junctions.Length; j++)
         {
             var junction = model.Junctions[j];
-            if (lines[junction.First].Bands.IsEmpty || lines[junction.Second].Bands.IsEmpty)
+            if (lines[junction.First].Bands.IsEmpty || lines[junction.Second].Bands.IsEmpty
+                || !(model.Walls[junction.First].IsSelected || model.Walls[junction.Second].IsSelected))
             {
                 continue;
             }
@@ -32,7 +34,7 @@ internal static class JunctionLayouts
                 isBonded ? JunctionHow.Bonded : junction.Kind == JunctionKind.Tee ? JunctionHow.Tied : JunctionHow.Butted,
                 secondInOdd ? second : first,
                 isBonded && !secondInOdd ? second : first,
-                junction.Kind == JunctionKind.Tee ? Ties(lines[junction.Second], rules) : []));
+                junction.Kind == JunctionKind.Tee ? Ties(lines, junction, rules) : []));
         }
 
         return built.ToImmutable();
@@ -40,10 +42,22 @@ internal static class JunctionLayouts
 
     private static string Id(WallModel model, int wall) => model.Walls[wall].Identity.GlobalId;
 
-    /// <summary>Tied beds: every n-th, or closer where the largest spacing asks for it; none on the last course.</summary>
-    private static ImmutableArray<Length> Ties(WallLines abutting, LayoutRules rules)
+    /// <summary>
+    /// Tied beds: every n-th, or closer where the largest spacing asks for it; none on the last course, and none where
+    /// the host has an opening.
+    /// </summary>
+    private static ImmutableArray<Length> Ties(ImmutableArray<WallLines> lines, Junction junction, LayoutRules rules)
     {
+        var (host, abutting) = (lines[junction.First], lines[junction.Second]);
+        bool MeetsHost(Length bed)
+        {
+            var height = abutting.Base + bed - host.Base;
+            return height <= host.Outline.Box.Top && !host.Wall.Openings.Any(opening => OpeningPlacement.IsCoursedAround(opening)
+                && opening.Model.Left < junction.FirstPlace.To && opening.Model.Right > junction.FirstPlace.From
+                && opening.Model.Bottom <= height && opening.Model.Top >= height);
+        }
+
         var every = Math.Max(1, Math.Min(rules.Set.Ties.EveryNthBed, (int)(rules.Set.Ties.LargestSpacing / rules.Catalog.CoursePitch)));
-        return [.. abutting.Bands.SkipLast(1).Where((_, i) => i % every == 0).Select(band => band.Top)];
+        return [.. abutting.Bands.SkipLast(1).Where((_, i) => i % every == 0).Select(band => band.Top).Where(MeetsHost)];
     }
 }

@@ -23,7 +23,7 @@ public static class LayoutBuilder
         var layouts = new WallLayout?[lines.Length];
         Parallel.For(0, lines.Length, i =>
         {
-            if (!lines[i].Bands.IsEmpty)
+            if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
                 layouts[i] = new WallRun(lines[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), rules).Solve();
             }
@@ -33,7 +33,7 @@ public static class LayoutBuilder
             Model = facts,
             Rules = rules,
             Walls = [.. layouts.OfType<WallLayout>()],
-            Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).OrderBy(wall => wall.Identity.StepId)],
+            Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
             Findings = model.Findings,
@@ -69,7 +69,7 @@ public static class LayoutBuilder
                 j.Index,
                 JunctionPlan.PlaceOn(j.Junction, wall),
                 model.Walls[j.Junction.First == wall ? j.Junction.Second : j.Junction.First].Identity.GlobalId,
-                j.Junction.First == wall)),
+                j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected)),
     ];
 
     private static ImmutableArray<string> CrossedBy(WallModel model, int wall) =>
@@ -79,8 +79,13 @@ public static class LayoutBuilder
             .Select(junction => model.Walls[junction.First].Identity.GlobalId),
     ];
 
+    private static IEnumerable<SkippedWall> NotSelected(ImmutableArray<WallLines> lines) => lines
+        .Where(wall => !wall.Wall.IsSelected)
+        .Select(wall => new SkippedWall(
+            wall.Wall.Identity, new Finding(FindingCodes.NotSelected, FindingCodes.NotSelected.Meaning), wall.Wall.Body));
+
     private static IEnumerable<SkippedWall> TooLow(ImmutableArray<WallLines> lines, LayoutRules rules) => lines
-        .Where(wall => wall.Bands.IsEmpty)
+        .Where(wall => wall.Bands.IsEmpty && wall.Wall.IsSelected)
         .Select(wall => new SkippedWall(
             wall.Wall.Identity,
             new Finding(FindingCodes.LowerThanOneCourse, Messages.LowerThanOneCourse(wall.Outline.Box.Top, rules.Catalog.Units)),

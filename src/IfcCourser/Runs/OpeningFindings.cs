@@ -47,10 +47,12 @@ internal static class OpeningFindings
         var joint = rules.Catalog.HeadJoint.Nominal;
         var grid = new ModuleGrid(lines, joint);
         var widen = (opening.Placed.Width - joint).CeilingTo(rules.Module) + joint - opening.Placed.Width;
+        var move = grid.LeftJambToLine(opening.Placed.Left);
         yield return new Finding(
             FindingCodes.OpeningOffModule,
-            Messages.OffModule(
-                Name(opening), grid.LeftJambToLine(opening.Placed.Left), grid.RightJambToLine(opening.Placed.Right), widen, rules.Catalog.Units),
+            widen <= rules.ModuleTolerance
+                ? Messages.OffModule(Name(opening), move, rules.Catalog.Units)
+                : Messages.OffModule(Name(opening), move, widen, rules.Catalog.Units),
             At(opening));
     }
 

@@ -122,12 +122,12 @@ internal sealed class WallRun
 
     private static Bar AsBar(BarPlace bar) => new(bar.At, bar.Heights.From, bar.Heights.To);
 
-    private static ImmutableArray<BarPlace> Settle(BarPlacement placement, ImmutableArray<BarPlace> bars, ImmutableArray<LaidCourse> laid)
+    private static ImmutableArray<BarPlace> Settle(BarPlacement placement, ImmutableArray<BarPlace> required, ImmutableArray<LaidCourse> laid)
     {
         var courses = laid
             .Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray()))
             .ToList();
-        return [.. bars.Select(bar => placement.Settle(bar, courses))];
+        return placement.SettleAll(required, courses);
     }
 
     /// <summary>The largest core the wall is thick enough for, judged by its nominal width.</summary>

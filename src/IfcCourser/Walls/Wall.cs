@@ -27,4 +27,7 @@ public sealed record Wall
     public bool? LoadBearing { get; init; }
 
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Whether the run asks for this wall; others only take their part at the junctions.</summary>
+    public bool IsSelected { get; init; } = true;
 }

@@ -40,7 +40,11 @@ public static class WallReader
         var junctions = Junctions(settled, encounters);
         return new WallModel
         {
-            Walls = [.. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End)))],
+            Walls =
+            [
+                .. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End))
+                    with { IsSelected = selection.Includes(draft.Identity) }),
+            ],
             Skipped = [.. skipped.OrderBy(wall => Place(model, wall))],
             Junctions = junctions,
             Findings = [.. notes, .. Overlaps.Findings(settled)],
@@ -101,8 +105,8 @@ public static class WallReader
         var share = Share(walls, encounter, encounter.OtherThan(arm.Wall));
         return (isCorner, arm.Side) switch
         {
-            (true, JunctionSide.Start) => new JunctionPlace(arm.Side, Length.Zero, share),
-            (true, JunctionSide.End) => new JunctionPlace(arm.Side, length - share, length),
+            (true, JunctionSide.Start) => new JunctionPlace(arm.Side, from, from + share),
+            (true, JunctionSide.End) => new JunctionPlace(arm.Side, to - share, to),
             (false, JunctionSide.Start) when arm == encounter.Second => new JunctionPlace(arm.Side, from - to, Length.Zero),
             (false, JunctionSide.End) when arm == encounter.Second => new JunctionPlace(arm.Side, length, length + to - from),
             _ => new JunctionPlace(arm.Side, from, to),

@@ -54,16 +54,16 @@ internal static class Sorrel
         {
             Openings =
             [
-                Opening.Door("Front door", 1124, 1126, 2271) with { Past = 10 },
-                Opening.Window("Kitchen window", 3960, 1500, 1020, 1251) with { Past = 10 },
-                Opening.Window("Living south window", 6874, 1251, 1020, 1251) with { Past = 10 },
+                Opening.Door("Front door", 1124, 1126, 2270) with { Past = 10 },
+                Opening.Window("Kitchen window", 3960, 1500, 1019, 1251) with { Past = 10 },
+                Opening.Window("Living south window", 6874, 1251, 1019, 1251) with { Past = 10 },
             ],
         },
         Butting("Ground east", new(Long, 0), Heading.North, 2770) with
         {
             Openings =
             [
-                Opening.Window("Living east window", 3374, 1251, 1020, 1251),
+                Opening.Window("Living east window", 3374, 1251, 1019, 1251),
                 Opening.Void("Vent", 6500, 150, 2350, 150),
             ],
         },
@@ -71,14 +71,14 @@ internal static class Sorrel
         {
             Openings =
             [
-                Opening.Door("Garden door", 999, 2001, 2271) with { Past = 10 },
+                Opening.Door("Garden door", 999, 2001, 2270) with { Past = 10 },
                 Opening.Sleeve("Water sleeve", 5000, 110, 400),
-                Opening.Window("Bath window", 7124, 751, 1520, 751) with { Past = 10 },
+                Opening.Window("Bath window", 7124, 751, 1519, 751) with { Past = 10 },
             ],
         },
         Butting("Ground west", new(0, Short), Heading.South, 2770) with
         {
-            Openings = [Opening.Window("Study window", 2440, 1000, 1020, 1251)],
+            Openings = [Opening.Window("Study window", 2440, 1000, 1019, 1251)],
         },
     ];
 
@@ -86,7 +86,7 @@ internal static class Sorrel
     [
         Inner("Ground hall", _partition, new(5750, Inside), Heading.North, Short - (2 * Inside), 2750) with
         {
-            Openings = [Opening.Door("Living door", 2000, 885, 2021)],
+            Openings = [Opening.Door("Living door", 2000, 885, 2020)],
         },
         Inner("Ground pantry", _partition, new(5817.5, 5500), Heading.East, Long - Inside - 5817.5, 2750),
         Inner("Ground closet", _stud, new(Inside, 4000), Heading.East, 5682.5 - Inside, 2750) with
@@ -101,8 +101,8 @@ internal static class Sorrel
         {
             Openings =
             [
-                Opening.Window("Bedroom west window", 1124, 1126, 1020, 1251),
-                Opening.Window("Bedroom east window", 6874, 1251, 1020, 1251),
+                Opening.Window("Bedroom west window", 1124, 1126, 1019, 1251),
+                Opening.Window("Bedroom east window", 6874, 1251, 1019, 1251),
             ],
         },
         Gable("Upper east gable", new(Long, 0), Heading.North),
@@ -110,15 +110,15 @@ internal static class Sorrel
         {
             Openings =
             [
-                Opening.Window("Landing window", 2499, 1251, 1020, 1251),
-                Opening.Window("Upper bath window", 7124, 751, 1520, 751),
+                Opening.Window("Landing window", 2499, 1251, 1019, 1251),
+                Opening.Window("Upper bath window", 7124, 751, 1519, 751),
             ],
         },
         Gable("Upper west gable", new(0, Short), Heading.South),
         Inner("Upper spine", _spine, new(Inside, 5100), Heading.East, Long - (2 * Inside), 2520) with
         {
             IsLoadBearing = true,
-            Openings = [Opening.Door("Bedroom west door", 1500, 885, 2021), Opening.Door("Bedroom east door", 6625, 885, 2021)],
+            Openings = [Opening.Door("Bedroom west door", 1500, 885, 2020), Opening.Door("Bedroom east door", 6625, 885, 2020)],
         },
     ];
 
@@ -142,8 +142,8 @@ internal static class Sorrel
         {
             Openings =
             [
-                Opening.Window("Gable window", 3374, 1251, 1020, 1251),
-                Opening.Window("Loft window", 3749, 501, 3520, 501),
+                Opening.Window("Gable window", 3374, 1251, 1019, 1251),
+                Opening.Window("Loft window", 3749, 501, 3519, 501),
             ],
         };
     }

@@ -49,8 +49,8 @@ internal static class Teasel
             HasQuantities = true,
             Openings =
             [
-                Opening.Window("Fenster Küche", 1.5, 1.26, 0.9, 1.385),
-                Opening.Window("Fenster Bad", 5.25, 0.76, 1.4, 0.885),
+                Opening.Window("Fenster Küche", 1.5, 1.26, 1.019, 1.251),
+                Opening.Window("Fenster Bad", 5.25, 0.76, 1.519, 0.751),
             ],
         },
         Mitred("EG Nord", new(0, 8.749), Heading.East, 11.249, Corner.Outside, Corner.Outside) with
@@ -58,13 +58,13 @@ internal static class Teasel
             HasQuantities = true,
             Openings =
             [
-                Opening.Door("Terrassentür", 5, 2.51, 2.26),
-                Opening.Window("Fenster Wohnen", 8.75, 1.76, 0.9, 1.36),
+                Opening.Door("Terrassentür", 5, 2.51, 2.27),
+                Opening.Window("Fenster Wohnen", 8.75, 1.76, 0.9, 1.37),
             ],
         },
         Mitred("EG Ost", new(11.249, 8.749), Heading.South, 4.999, Corner.Outside, Corner.Outside) with
         {
-            Openings = [Opening.Window("Fenster Ost", 1, 1.26, 0.9, 1.385)],
+            Openings = [Opening.Window("Fenster Ost", 1, 1.26, 1.019, 1.251)],
         },
         Mitred("EG Eingang", new(11.249, 3.75), Heading.West, 5, Corner.Outside, Corner.Inside) with
         {
@@ -77,7 +77,7 @@ internal static class Teasel
         },
         Mitred("EG Süd", new(6.249, 0), Heading.West, 6.249, Corner.Outside, Corner.Outside) with
         {
-            Openings = [Opening.Window("Fenster Süd", 2.5, 2.01, 0.9, 1.385)],
+            Openings = [Opening.Window("Fenster Süd", 2.5, 2.01, 1.019, 1.251)],
         },
     ];
 

@@ -11,6 +11,7 @@ internal static class Yarrow
     private const double Inch = 1d / 12;
     private const double Thick = 8 * Inch;
     private const double Half = Thick / 2;
+    private const double Joint = 0.125; // inches
     private const double Height = 96.375 * Inch; // twelve courses on a 1/2 in bed
 
     private static readonly BuildUp _outer = BuildUp.Centred("Exterior AAC 8 in", new Layer("AAC block 8 in", Thick));
@@ -89,7 +90,7 @@ internal static class Yarrow
         Inner("Bearing partition", _bearing, new(22, Thick), Heading.North, 28 - (2 * Thick)) with
         {
             IsLoadBearing = true,
-            Openings = [Opening.Door("Hall door", 14, 3, 80.5 * Inch)],
+            Openings = [Opening.Door("Hall door", 9, 3, 80.5 * Inch)],
         },
         Inner("Bath partition", _thin, new(22 - (3 * Inch), 16), Heading.West, 22 - (3 * Inch) - Thick) with
         {
@@ -140,11 +141,12 @@ internal static class Yarrow
         };
     }
 
-    /// <summary>A door in inches, measured from the outer face of the wall's starting corner.</summary>
+    /// <summary>A door in inches, measured from the outer face of the wall's starting corner: masonry stops a joint before
+    /// the module line on its left and starts on the line on its right.</summary>
     private static Opening Door(string name, double left, double width, double height) =>
-        Opening.Door(name, (left * Inch) - Half, width * Inch, height * Inch);
+        Opening.Door(name, ((left - Joint) * Inch) - Half, (width + Joint) * Inch, height * Inch);
 
-    /// <summary>A window in inches, measured from the outer face of the wall's starting corner.</summary>
+    /// <summary>A window in inches, like a door.</summary>
     private static Opening Window(string name, double left, double width, double sill, double height) =>
-        Opening.Window(name, (left * Inch) - Half, width * Inch, sill * Inch, height * Inch);
+        Opening.Window(name, ((left - Joint) * Inch) - Half, (width + Joint) * Inch, sill * Inch, height * Inch);
 }

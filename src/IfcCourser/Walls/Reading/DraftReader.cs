@@ -49,12 +49,8 @@ public sealed class DraftReader
         }
 
         var shape = WallShape.Of(body, openings, Hint(wall));
-        SkippedWall Skip(Finding reason) => new(identity, reason, shape.Facts);
-        if (!_selection.Includes(identity))
-        {
-            return (null, Skip(WallFindings.Of(FindingCodes.NotSelected)));
-        }
-
+        SkippedWall Skip(Finding reason) =>
+            new(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), shape.Facts);
         if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
             return (null, Skip(WallFindings.NotRead(body.Unread)));
