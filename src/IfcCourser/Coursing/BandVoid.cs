@@ -15,7 +15,7 @@ internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Inte
     /// <summary>The voids of a course; openings above each other within it count as one.</summary>
     /// <param name="band">The course's height.</param>
     /// <param name="rects">Openings and notches with the edge they make.</param>
-    /// <param name="leastStrip">Least height of a piece.</param>
+    /// <param name="leastStrip">Least height of a piece, and least width of a void to course around.</param>
     public static ImmutableArray<BandVoid> Of(Interval band, IEnumerable<(ElevationRect Rect, EdgeKind Edge)> rects, Length leastStrip)
     {
         var voids = ImmutableArray.CreateBuilder<BandVoid>();
@@ -36,7 +36,8 @@ internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Inte
             voids.Add(Merge(band, group, leastStrip));
         }
 
-        return voids.ToImmutable();
+        // Slits narrower than a piece are sawn into it.
+        return [.. voids.Where(v => v.Run.Size >= leastStrip)];
     }
 
     private static BandVoid Merge(Interval band, List<(ElevationRect Rect, EdgeKind Edge)> group, Length leastStrip)
