@@ -105,18 +105,20 @@ def check_layout(result, out, before, tools):
     result.problems += [line for line in lines[:-1] if line not in result.limits]
 
 
-EDGE = re.compile(r"^(?P<wall>\S+) .*: course (?P<course>\d+): the span's edge at [-\d.]+ says wall, and stands against free$")
+EDGE = re.compile(r"^(?P<wall>\S+) .*: course (?P<course>\d+): the span's edge at [-\d.]+ says "
+                  r"(?P<says>wall|free), and stands against (free|wall)$")
 
 
 def is_limit_of_the_verifier(line, layout):
     """The verifier takes every place between the lowest and the highest rim of a course with raked pieces for a free end,
-    so that a joint against another wall's face is refused there. Such lines are counted and printed, not hidden."""
+    so that a joint against another wall's face is refused there; and it takes a strip that an outline-not-filled finding
+    leaves open for another wall. Such lines are counted and printed, not hidden."""
     found = EDGE.match(line)
-    return found is not None and any(
-        piece.get("outline")
-        for wall in layout["walls"] if wall["globalId"] == found["wall"]
-        for course in wall.get("courses", []) if course["n"] == int(found["course"])
-        for piece in course["pieces"])
+    walls = [wall for wall in layout["walls"] if found and wall["globalId"] == found["wall"]]
+    if found and found["says"] == "free":
+        return any(finding["code"] == "outline-not-filled" for wall in walls for finding in wall["findings"])
+    return any(piece.get("outline") for wall in walls for course in wall["courses"]
+               if course["n"] == int(found["course"]) for piece in course["pieces"])
 
 
 def check_sheets(result, layout, out, tools):
