@@ -1,8 +1,9 @@
+using IfcCourser.Coursing;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 
-namespace IfcCourser.Coursing;
+namespace IfcCourser.Runs;
 
 /// <summary>How far a bar may stand from its place before it comes too near a head joint of a course it passes.</summary>
 internal static class CorePlay
