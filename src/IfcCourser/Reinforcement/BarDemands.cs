@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
-using IfcCourser.Catalogs;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
-using IfcCourser.Step21;
 using IfcCourser.Output.Tests.Json;
+using IfcCourser.Step21;
 
 namespace IfcCourser.Output.Tests.IfcWriteBack;
 
