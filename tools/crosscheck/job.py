@@ -100,9 +100,19 @@ def check_layout(result, out, before, tools):
         result.problems.append(f"verify_layout.py stops: {run.stderr.strip()[-300:]}")
         return
     layout = json.loads((out / "layout.json").read_text("utf-8"))
-    result.limits = [line for line in lines[:-1] if is_limit_of_the_verifier(line, layout)]
+    result.limits = [line for line in lines[:-1] if is_limit_of_the_verifier(line, layout) or is_listed_difference(line, result.model)]
     result.breaches = int(last.split()[0]) - len(result.limits)
     result.problems += [line for line in lines[:-1] if line not in result.limits]
+
+
+MESH = re.compile(r"^(?P<wall>\S+) .*: body\.netVolume [\d.]+, the mesh has [\d.]+$")
+LISTED = [row.split("\t") for row in (Path(__file__).parent / "mesh_differences.tsv").read_text("utf-8").splitlines()[1:]]
+
+
+def is_listed_difference(line, model):
+    """A wall whose volume is known to differ from the reader's mesh, with its cause in mesh_differences.tsv."""
+    found = MESH.match(line)
+    return found is not None and any(m == model and wall in ("*", found["wall"]) for m, wall, _ in LISTED)
 
 
 EDGE = re.compile(r"^(?P<wall>\S+) .*: course (?P<course>\d+): the span's edge at [-\d.]+ says "
