@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Rules;
 using IfcCourser.Settings;
