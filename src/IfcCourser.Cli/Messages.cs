@@ -48,7 +48,7 @@ internal static class Messages
 
     public const string OptionStorey = "Only walls of this storey; repeatable.";
 
-    public const string OptionDate = "Date to stamp, such as 2026-03-31; the model's own time stamp when left out.";
+    public const string OptionDate = "Date to stamp, such as 2026-03-31 or 2026-03-31T14:05:00; the model's own time stamp when left out.";
 
     public const string OptionFailOn = "Exit with 1 where a finding is at least this grave.";
 
@@ -76,7 +76,23 @@ internal static class Messages
         approval. Cutting blocks frees silica dust: use extraction and masks. Brace unfinished walls against wind.
         """;
 
+    public const string SheetsComeTogether = "A sheet is written as dxf and svg, whichever of the two is named.";
+
+    public const string NothingFits = "no wall stands on a storey or has a name that all of --only, --exclude and --storey let pass";
+
+    public const string LoosenFilters = "Leave one of them out.";
+
+    public const string NoWalls = "no wall is laid out: the model has none (no IfcWall)";
+
     public static string OptionFormats(IEnumerable<string> known) => $"Any of {string.Join(",", known)}; all when left out.";
+
+    public static string UnknownChoice(string option, string value, IEnumerable<string> choices) =>
+        $"{option}: \"{value}\" is not understood. Write one of {string.Join(", ", choices)}.";
+
+    public static Fault MatchesNoWall(string option, string pattern, bool isStorey, IEnumerable<string> nearest) => new(
+        option, null, null, $"\"{pattern}\" matches no wall's {(isStorey ? "storey" : "name or GlobalId")} in the model", Nearest(nearest));
+
+    public static Fault FiltersLeaveNothing() => new("--only, --exclude, --storey", null, null, NothingFits, LoosenFilters);
 
     public static string SeeHelp(string command) => $"See: ifccourser {command}--help";
 
@@ -86,12 +102,14 @@ internal static class Messages
     public static Fault UnknownFormat(string name, IEnumerable<string> known) => new(
         "--formats", null, null, $"\"{name}\" is no format", $"Name any of {string.Join(", ", known)}, separated by commas.");
 
+    public static Fault FileNotFolder(string path) => new(path, null, null, "this is a file, not a folder", "Name a folder with --out.");
+
     public static Fault BadLength(string option, string problem) => new(option, null, null, problem, "Correct the value.");
 
     public static Fault NegativeLength(string option) => new(option, null, null, "the length is negative", "Write how far a jamb may move at most.");
 
     public static Fault BadDate(string text) => new(
-        "--date", null, null, $"\"{text}\" is no date", "Write year, month and day, such as 2026-03-31.");
+        "--date", null, null, $"\"{text}\" is no date", "Write year, month and day, such as 2026-03-31 or 2026-03-31T14:05:00.");
 
     /// <summary>What the system says, without the path of our own that it may append.</summary>
     public static Fault NotWritable(string path, Exception e) => new(
@@ -142,7 +160,15 @@ internal static class Messages
 
     public static string FindingCounts(int errors, int warnings, int notes) => Invariant($"findings: errors {errors}, warnings {warnings}, notes {notes}");
 
-    public static string Counted(string what, int count) => Invariant($"  {what}: {count}");
+    /// <summary>The commonest reason, what cures it, and the names that no word of the catalog fits.</summary>
+    public static string NoneLaidOut(FindingCode reason, IReadOnlyList<string> names) =>
+        $"no wall is laid out, mostly for {reason.Id}: {reason.Meaning} {reason.Remedy}{(names.Count == 0 ? string.Empty : $" Names seen: {string.Join(", ", names.Select(name => $"\"{name}\""))}.")}";
+
+    public static string NotLaidOut(FindingCode reason, int count) => Invariant($"  {reason.Id}: {count}. {reason.Remedy}");
+
+    public static string FindingCount(FindingCode code, int count) => Invariant($"  {Severity(code.Severity)} {code.Id}: {count}");
+
+    public static string MoreCodes(int codes, int findings) => Invariant($"  and {findings} of {codes} other codes");
 
     public static string Written(string folder) => $"written to {folder}:";
 
@@ -153,7 +179,8 @@ internal static class Messages
     public static string Leftover(IReadOnlyList<string> files) => Invariant(
         $"  not of this run, perhaps superseded: {files[0]}{(files.Count > 1 ? Invariant($" and {files.Count - 1} more") : string.Empty)}");
 
-    public static string Finding(Finding finding) => $"{finding.Severity.ToString().ToLowerInvariant()} {finding.Code.Id}: {finding.Message}";
+    public static string Finding(WallIdentity? wall, Finding finding) =>
+        $"{(wall is null ? "model" : $"{wall.Name ?? "(no name)"} {wall.GlobalId}")}: {Severity(finding.Severity)} {finding.Code.Id}: {finding.Message}";
 
     public static string WritingSheets(int done, int all) => Invariant($"Drawing sheet {done} of {all}");
 
@@ -164,4 +191,8 @@ internal static class Messages
     public static string BuiltIn(string name) => $"{name} is built in and valid.";
 
     public static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static string Severity(Severity severity) => severity.ToString().ToLowerInvariant();
+
+    private static string Nearest(IEnumerable<string> names) => $"Nearest: {string.Join(", ", names.Select(name => $"\"{name}\""))}.";
 }

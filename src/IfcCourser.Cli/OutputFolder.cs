@@ -48,11 +48,16 @@ internal sealed class OutputFolder : IDisposable
         ];
     }
 
-    /// <summary>Makes the folder where it is missing.</summary>
+    /// <summary>Makes the folder where it is missing; a fault where it can't be made or is a file.</summary>
     /// <param name="folder">Path as the user gave it.</param>
     /// <param name="input">The file that no output may replace.</param>
     public static Outcome<OutputFolder> Open(string folder, string input)
     {
+        if (File.Exists(folder))
+        {
+            return Messages.FileNotFolder(folder);
+        }
+
         var staging = Path.Combine(folder, FormattableString.Invariant($".ifccourser-{Environment.ProcessId}"));
         var isNew = !Directory.Exists(folder);
         try

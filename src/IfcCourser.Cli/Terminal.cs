@@ -33,6 +33,15 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
     /// <summary>A result that was asked for by name: said even when quiet.</summary>
     public void Data(string text) => Output.WriteLine(text);
 
+    /// <summary>What the user should know beside the results, unless quiet.</summary>
+    public void Note(string text)
+    {
+        if (!Quiet)
+        {
+            Error.WriteLine(text);
+        }
+    }
+
     /// <summary>Says why the run ends, and with which status.</summary>
     public ExitStatus End(Fault fault, ExitStatus status)
     {

@@ -12,7 +12,7 @@ internal static class CheckCommand
 
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var options = new RunOptions([Csv], failOn: "warning");
+        var options = new RunOptions([Csv], Messages.OptionFormats([Csv]), failOn: "warning");
         var command = new Command("check", Messages.AboutCheck);
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -34,6 +34,11 @@ internal static class CheckCommand
         }
 
         using var model = opened.Value;
+        if (WallFilters.Fault(model.Model.Walls, settings.Selection) is { } filtered)
+        {
+            return terminal.End(filtered, ExitStatus.Usage);
+        }
+
         terminal.Step(Messages.LayingOut);
         var layout = model.LayOut();
         if (settings.Out is not null && settings.Formats.Contains(Csv) && Write(settings, layout) is { } fault)
@@ -42,7 +47,7 @@ internal static class CheckCommand
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = settings.Out };
+        var summary = new RunSummary(layout, model) { Folder = settings.Out };
         if (!settings.Json)
         {
             OpeningTable.Print(layout, terminal);

@@ -7,7 +7,7 @@ internal static class LayoutCommand
 {
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var options = new RunOptions(LayoutFiles.Formats, failOn: "none");
+        var options = new RunOptions(LayoutFiles.Formats, $"{Messages.OptionFormats(LayoutFiles.Formats)} {Messages.SheetsComeTogether}", failOn: "none");
         var command = new Command("layout", Messages.AboutLayout);
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -29,6 +29,11 @@ internal static class LayoutCommand
         }
 
         using var model = opened.Value;
+        if (WallFilters.Fault(model.Model.Walls, settings.Selection) is { } filtered)
+        {
+            return terminal.End(filtered, ExitStatus.Usage);
+        }
+
         var target = settings.Out ?? $"{Path.GetFileNameWithoutExtension(settings.Model)}-coursing";
         var opening = OutputFolder.Open(target, settings.Model);
         if (!opening.IsOk)
@@ -46,7 +51,7 @@ internal static class LayoutCommand
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(layout, model.Sets, settings.FailOn) { Folder = target, Files = folder.Files, Leftovers = folder.Leftovers() };
+        var summary = new RunSummary(layout, model) { Folder = target, Files = folder.Files, Leftovers = folder.Leftovers() };
         summary.Print(terminal, settings.Json);
         return summary.Status;
     }

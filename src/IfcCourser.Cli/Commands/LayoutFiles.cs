@@ -17,22 +17,24 @@ internal static class LayoutFiles
 {
     private const string Json = "json";
     private const string Dxf = "dxf";
+    private const string Svg = "svg";
     private const string Ifc = "ifc";
     private const string Csv = "csv";
+    private const string Coursed = ".coursed";
 
-    public static ImmutableArray<string> Formats => [Json, Dxf, Ifc, Csv];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Ifc, Csv];
 
     /// <summary>Writes the formats asked for; null, or the first fault.</summary>
     public static Fault? Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
-        (string Format, Func<Fault?> Write)[] writers =
+        (string[] Formats, Func<Fault?> Write)[] writers =
         [
-            (Json, () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
-            (Csv, () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
-            (Dxf, () => Sheets(folder, layout, terminal)),
-            (Ifc, () => CoursedModel(folder, layout, model, terminal)),
+            ([Json], () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
+            ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
+            ([Dxf, Svg], () => Sheets(folder, layout, terminal)),
+            ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];
-        return writers.Where(writer => settings.Formats.Contains(writer.Format))
+        return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
             .Select(writer => writer.Write())
             .FirstOrDefault(fault => fault is not null);
     }
@@ -79,7 +81,8 @@ internal static class LayoutFiles
     private static Fault? CoursedModel(OutputFolder folder, Layout layout, OpenedModel model, Terminal terminal)
     {
         terminal.Step(Messages.WritingModel);
-        var name = $"model/{Path.GetFileNameWithoutExtension(layout.Model.File)}.coursed.ifc";
-        return folder.Add(name, stream => IfcWriteBack.Write(model.Model, layout, stream));
+        var name = Path.GetFileNameWithoutExtension(layout.Model.File);
+        var plain = name.EndsWith(Coursed, StringComparison.OrdinalIgnoreCase) ? name[..^Coursed.Length] : name;
+        return folder.Add($"model/{plain}{Coursed}.ifc", stream => IfcWriteBack.Write(model.Model, layout, stream));
     }
 }

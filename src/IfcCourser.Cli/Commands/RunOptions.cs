@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Rules;
+using IfcCourser.Settings;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 
@@ -12,6 +12,9 @@ namespace IfcCourser.Cli.Commands;
 /// <summary>The options that layout and check share, and how they become settings.</summary>
 internal sealed class RunOptions
 {
+    /// <summary>ISO 8601 calendar dates, with or without time and offset.</summary>
+    private static readonly string[] _isoDates = ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ssK"];
+
     private readonly Argument<string> _model = new("MODEL") { Description = Messages.ArgumentModel };
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
@@ -45,11 +48,12 @@ internal sealed class RunOptions
     private readonly ImmutableArray<string> _knownFormats;
 
     /// <param name="formats">Formats that the command writes.</param>
+    /// <param name="aboutFormats">What the help says of --formats.</param>
     /// <param name="failOn">What --fail-on is where it is not given.</param>
-    public RunOptions(ImmutableArray<string> formats, string failOn)
+    public RunOptions(ImmutableArray<string> formats, string aboutFormats, string failOn)
     {
         _knownFormats = formats;
-        _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = Messages.OptionFormats(formats) };
+        _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats };
         _failOn = Choice("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");
     }
 
@@ -64,8 +68,8 @@ internal sealed class RunOptions
 
     public Outcome<RunSettings> Read(ParseResult parsed)
     {
-        var catalog = Named(parsed.GetValue(_catalog), CatalogReader.Load);
-        var rules = Named(parsed.GetValue(_rules), RuleSetReader.Load);
+        var catalog = Named(parsed.GetValue(_catalog), SettingsReader.Catalog);
+        var rules = Named(parsed.GetValue(_rules), SettingsReader.RuleSet);
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, out var formats),
@@ -99,7 +103,14 @@ internal sealed class RunOptions
             Description = about,
             DefaultValueFactory = _ => standard,
         };
-        option.AcceptOnlyFromAmong(choices);
+        option.CompletionSources.Add(choices);
+        option.Validators.Add(given =>
+        {
+            if (given.Tokens is [{ Value: var value }] && !choices.Contains(value, StringComparer.OrdinalIgnoreCase))
+            {
+                given.AddError(Messages.UnknownChoice(name, value, choices));
+            }
+        });
         return option;
     }
 
@@ -135,7 +146,7 @@ internal sealed class RunOptions
     private Fault? Date(ParseResult parsed, out string? date)
     {
         date = parsed.GetValue(_date);
-        return date is null || DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
+        return date is null || DateTime.TryParseExact(date, _isoDates, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
             ? null
             : Messages.BadDate(date);
     }
@@ -143,8 +154,8 @@ internal sealed class RunOptions
     private Fault? Formats(ParseResult parsed, out ImmutableHashSet<string> formats)
     {
         var named = parsed.GetValue(_formats)?.Split(',', StringSplitOptions.TrimEntries) ?? [.. _knownFormats];
-        formats = named.ToImmutableHashSet(StringComparer.Ordinal);
-        return named.FirstOrDefault(name => !_knownFormats.Contains(name, StringComparer.Ordinal)) is { } unknown
+        formats = named.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
+        return named.FirstOrDefault(name => !_knownFormats.Contains(name, StringComparer.OrdinalIgnoreCase)) is { } unknown
             ? Messages.UnknownFormat(unknown, _knownFormats)
             : null;
     }

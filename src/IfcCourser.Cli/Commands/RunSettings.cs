@@ -29,9 +29,10 @@ internal sealed record RunSettings
 
     public required WallSelection Selection { get; init; }
 
+    /// <summary>Case does not count.</summary>
     public required ImmutableHashSet<string> Formats { get; init; }
 
-    /// <summary>ISO 8601 date; null for the model's own time stamp.</summary>
+    /// <summary>ISO 8601 date, perhaps with a time; null for the model's own time stamp.</summary>
     public required string? Date { get; init; }
 
     /// <summary>Findings at least this grave give exit status 1; null for none.</summary>

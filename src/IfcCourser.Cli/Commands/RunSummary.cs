@@ -2,14 +2,18 @@ using System.Text;
 using System.Text.Json;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Commands;
 
 /// <summary>What a run came to, as text or as one JSON object.</summary>
-internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failOn)
+internal sealed class RunSummary(Layout layout, OpenedModel model)
 {
+    private const int MostCodes = 12;
+
+    private readonly ChosenSets _sets = model.Sets;
     private readonly LayoutTotals _totals = LayoutTotals.Of(layout);
-    private readonly List<Finding> _findings = [.. LayoutTotals.AllFindings(layout)];
+    private readonly List<WallFinding> _listed = [.. WallFinding.Of(layout)];
 
     /// <summary>Folder of the results, where there is one.</summary>
     public required string? Folder { get; init; }
@@ -21,43 +25,53 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
     public IReadOnlyList<string> Leftovers { get; init; } = [];
 
     public ExitStatus Status =>
-        failOn is { } least && _findings.Exists(finding => finding.Severity >= least) ? ExitStatus.Findings : ExitStatus.Done;
+        model.Settings.FailOn is { } least && _listed.Exists(listed => listed.Finding.Severity >= least) ? ExitStatus.Findings : ExitStatus.Done;
 
     public void Print(Terminal terminal, bool json)
     {
         if (terminal.Verbose)
         {
-            _findings.ForEach(finding => terminal.Step(Messages.Finding(finding)));
+            _listed.ForEach(listed => terminal.Step(Messages.Finding(listed.Wall, listed.Finding)));
         }
 
         if (json)
         {
             terminal.Data(Json());
-            return;
+        }
+        else
+        {
+            foreach (var line in Lines())
+            {
+                terminal.Result(line);
+            }
         }
 
-        foreach (var line in Lines())
+        foreach (var caution in _sets.Rules.Cautions.Append(Messages.Cautions))
         {
-            terminal.Result(line);
+            terminal.Note(caution);
         }
     }
 
     private IEnumerable<string> Lines()
     {
         yield return Messages.Model(layout.Model);
-        yield return Messages.Chosen(sets.Catalog.Name, sets.Rules.Name, sets.Why);
+        yield return Messages.Chosen(_sets.Catalog.Name, _sets.Rules.Name, _sets.Why);
         yield return Messages.Walls(_totals);
         foreach (var reason in Reasons())
         {
-            yield return Messages.Counted(reason.Key, reason.Count());
+            yield return Messages.NotLaidOut(reason.First().Code, reason.Count());
+        }
+
+        if (_totals.Coursed == 0)
+        {
+            yield return NoneLaidOut();
         }
 
         yield return Messages.Blocks(_totals);
         yield return Messages.FindingCounts(Count(Severity.Error), Count(Severity.Warning), Count(Severity.Note));
-        foreach (var code in _findings.Where(finding => finding.Severity > Severity.Note)
-                     .GroupBy(finding => finding.Code.Id, StringComparer.Ordinal).OrderBy(code => code.Key, StringComparer.Ordinal))
+        foreach (var line in CodeLines())
         {
-            yield return Messages.Counted(code.Key, code.Count());
+            yield return line;
         }
 
         if (Files.Count > 0)
@@ -73,13 +87,32 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
         {
             yield return Messages.Leftover(Leftovers);
         }
+    }
 
-        foreach (var caution in sets.Rules.Cautions)
+    /// <summary>A line a code, the gravest and commonest first; what is too much for a summary is summed up.</summary>
+    private IEnumerable<string> CodeLines()
+    {
+        var codes = Codes()
+            .OrderByDescending(code => code.First().Severity).ThenByDescending(code => code.Count()).ThenBy(code => code.Key, StringComparer.Ordinal)
+            .ToList();
+        var shown = codes.Count > MostCodes ? MostCodes - 1 : codes.Count;
+        var lines = codes.Take(shown).Select(code => Messages.FindingCount(code.First().Code, code.Count()));
+        return shown == codes.Count ? lines : lines.Append(Messages.MoreCodes(codes.Count - shown, codes.Skip(shown).Sum(code => code.Count())));
+    }
+
+    private string NoneLaidOut()
+    {
+        var reasons = Reasons().Select(reason => (reason.First().Code, Count: reason.Count())).ToList();
+        if (reasons.Count == 0)
         {
-            yield return caution;
+            return Messages.NoWalls;
         }
 
-        yield return Messages.Cautions;
+        // Walls that were not asked for don't tell what keeps the others from being laid out.
+        var commonest = reasons.OrderBy(reason => reason.Code == FindingCodes.NotSelected).ThenByDescending(reason => reason.Count).First().Code;
+        var nameless = layout.Skipped.Where(wall => wall.Reason.Code == FindingCodes.NoMasonryLayer).Select(wall => wall.Identity.StepId).ToHashSet();
+        return Messages.NoneLaidOut(
+            commonest, commonest == FindingCodes.NoMasonryLayer ? NamesSeen.In([.. model.Model.Walls.Where(wall => nameless.Contains(wall.StepId))]) : []);
     }
 
     private static string Kind(string file) => $"{Path.GetDirectoryName(file)}/*{Path.GetExtension(file)}";
@@ -91,9 +124,9 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
         {
             json.WriteStartObject();
             json.WriteString("model", layout.Model.File);
-            json.WriteString("catalog", sets.Catalog.Name);
-            json.WriteString("rules", sets.Rules.Name);
-            json.WriteString("chosen", sets.Why);
+            json.WriteString("catalog", _sets.Catalog.Name);
+            json.WriteString("rules", _sets.Rules.Name);
+            json.WriteString("chosen", _sets.Why);
             json.WriteNumber("walls", _totals.Walls);
             json.WriteNumber("coursed", _totals.Coursed);
             json.WriteNumber("skipped", _totals.Walls - _totals.Coursed);
@@ -107,7 +140,7 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
             json.WriteNumber("errors", Count(Severity.Error));
             json.WriteNumber("warnings", Count(Severity.Warning));
             json.WriteNumber("notes", Count(Severity.Note));
-            Counts(json, "findings", _findings.GroupBy(finding => finding.Code.Id, StringComparer.Ordinal));
+            Counts(json, "findings", Codes());
             json.WriteString("out", Folder);
             json.WriteStartArray("files");
             foreach (var file in Files)
@@ -137,5 +170,7 @@ internal sealed class RunSummary(Layout layout, ChosenSets sets, Severity? failO
     private IEnumerable<IGrouping<string, Finding>> Reasons() =>
         layout.Skipped.Select(wall => wall.Reason).GroupBy(reason => reason.Code.Id, StringComparer.Ordinal).OrderBy(reason => reason.Key, StringComparer.Ordinal);
 
-    private int Count(Severity severity) => _findings.Count(finding => finding.Severity == severity);
+    private IEnumerable<IGrouping<string, Finding>> Codes() => _listed.Select(listed => listed.Finding).GroupBy(finding => finding.Code.Id, StringComparer.Ordinal);
+
+    private int Count(Severity severity) => _listed.Count(listed => listed.Finding.Severity == severity);
 }

@@ -7,26 +7,16 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Tables;
 
-/// <summary>findings.csv: one row for each finding, walls and openings by GlobalId, lengths in mm (RFC 4180, UTF-8).</summary>
+/// <summary>findings.csv: one row for each finding, walls and openings by GlobalId, lengths in mm; walls left out by choice are not listed (RFC 4180, UTF-8).</summary>
 public static class FindingsCsv
 {
     public static void Write(Layout layout, Stream stream)
     {
         using var writer = new StreamWriter(stream, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\r\n" };
         writer.WriteLine("code,severity,wall,opening,storey,at_s,at_z,message,remedy");
-        foreach (var finding in layout.Findings)
+        foreach (var (wall, finding) in WallFinding.Of(layout))
         {
-            writer.WriteLine(Row(null, finding));
-        }
-
-        var walls = layout.Walls.Select(wall => (wall.Identity, Findings: (IEnumerable<Finding>)wall.Findings))
-            .Concat(layout.Skipped.Select(wall => (wall.Identity, Findings: (IEnumerable<Finding>)[wall.Reason])));
-        foreach (var (identity, findings) in walls.OrderBy(wall => wall.Identity.StepId))
-        {
-            foreach (var finding in findings)
-            {
-                writer.WriteLine(Row(identity, finding));
-            }
+            writer.WriteLine(Row(wall, finding));
         }
     }
 

@@ -13,6 +13,19 @@ public static class NearestName
         return best.Name is not null && best.Distance <= Math.Max(1, best.Name.Length / 3) ? best.Name : null;
     }
 
+    /// <summary>The names most like one that matched nothing, the most like first: those that hold it, then by changes; case does not count.</summary>
+    /// <param name="name">May hold * and ?, which do not count either.</param>
+    public static IEnumerable<string> Ranked(string name, IEnumerable<string> known)
+    {
+        var plain = name.Replace("*", string.Empty, StringComparison.Ordinal).Replace("?", string.Empty, StringComparison.Ordinal).ToUpperInvariant();
+        return known.Distinct(StringComparer.Ordinal)
+            .Select(candidate => (Name: candidate, Upper: candidate.ToUpperInvariant()))
+            .OrderByDescending(candidate => candidate.Upper.Contains(plain, StringComparison.Ordinal))
+            .ThenBy(candidate => Distance(plain, candidate.Upper))
+            .ThenBy(candidate => candidate.Name, StringComparer.Ordinal)
+            .Select(candidate => candidate.Name);
+    }
+
     /// <summary>Optimal string alignment distance, row by row.</summary>
     private static int Distance(string a, string b)
     {

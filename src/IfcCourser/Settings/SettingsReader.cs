@@ -7,7 +7,13 @@ namespace IfcCourser.Settings;
 /// <summary>Reads a file that is a catalog or a rule set, whichever it turns out to be.</summary>
 public static class SettingsReader
 {
-    /// <summary>A file with a table [bond] is taken for a rule set, any other for a catalog.</summary>
+    /// <summary>A built-in catalog or the one in a .toml file; a rule set is told to be one.</summary>
+    public static Outcome<Catalog> Catalog(string nameOrFile) => SettingsKind.NotCatalog(nameOrFile) is { } fault ? fault : CatalogReader.Load(nameOrFile);
+
+    /// <summary>A built-in rule set or the one in a .toml file; a catalog is told to be one.</summary>
+    public static Outcome<RuleSet> RuleSet(string nameOrFile) => SettingsKind.NotRuleSet(nameOrFile) is { } fault ? fault : RuleSetReader.Load(nameOrFile);
+
+    /// <summary>A file with more of a rule set's tables than of a catalog's is taken for a rule set, any other for a catalog.</summary>
     public static Outcome<VerifiedSettings> Verify(string path)
     {
         var text = SettingsFile.ReadText(path);
@@ -22,7 +28,7 @@ public static class SettingsReader
             return tree.Fault;
         }
 
-        if (((Dictionary<string, TomlValue>)tree.Value.Content).ContainsKey("bond"))
+        if (SettingsKind.IsRuleSet(tree.Value))
         {
             var rules = RuleSetReader.Read(text.Value, path);
             return rules.IsOk ? new VerifiedSettings("rule set", rules.Value.Name, text.Value) : rules.Fault;

@@ -120,12 +120,22 @@ internal sealed class SettingsTable
     {
         var own = _values.Where(pair => !_known.Contains(pair.Key)).OrderBy(pair => pair.Value.Line).Select(pair =>
         {
-            var nearest = NearestName.Of(pair.Key, _known);
+            var nearest = NearestName.Of(pair.Key, _known) ?? Elsewhere(pair.Key);
             var remedy = nearest is null ? $"Known here: {string.Join(", ", _known)}." : $"Did you mean \"{nearest}\"?";
             return new Fault(_file, pair.Value.Line, null, $"there is no key \"{_path}{pair.Key}\"", remedy);
         });
         return own.Concat(_children.SelectMany(child => child.UnknownKeys()));
     }
+
+    /// <summary>Where in the file a key of this name belongs that stands at the top: tables are easily forgotten.</summary>
+    private string? Elsewhere(string key)
+    {
+        var places = _path.Length > 0 ? [] : Below().SelectMany(table => table._known.Select(known => (Key: known, Path: table._path + known))).ToList();
+        var nearest = NearestName.Of(key, places.Select(place => place.Key));
+        return nearest is null ? null : places.Find(place => string.Equals(place.Key, nearest, StringComparison.Ordinal)).Path;
+    }
+
+    private IEnumerable<SettingsTable> Below() => _children.SelectMany(child => child.Below().Prepend(child));
 
     private T? Read<T>(string key, string kind)
         where T : class

@@ -48,6 +48,24 @@ public sealed class CatalogCommandTests
         Assert.StartsWith($"error: {file}:{line}: cutting.kerf: the length \"2\" has no unit", run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("aac-mm", "[unit]", "[unti]", "Did you mean \"unit\"?")]
+    [InlineData("us", "[bond]", "[bnod]", "Did you mean \"bond\"?")]
+    [InlineData("us", "name = ", "nmae = ", "Did you mean \"name\"?")]
+    [InlineData("us", "name = ", "least-piece = \"1 in\"\nname = ", "Did you mean \"bond.least-piece\"?")]
+    [InlineData("aac-mm", "name = ", "widhts = []\nname = ", "Did you mean \"unit.widths\"?")]
+    public void A_key_that_is_not_known_is_answered_with_the_nearest(string set, string right, string wrong, string expected)
+    {
+        using var folder = new TemporaryFolder();
+        var text = CommandRun.Of("catalog", "show", set).Output;
+        File.WriteAllText(folder.File("mine.toml"), text.Replace(right, wrong, StringComparison.Ordinal));
+
+        var run = CommandRun.Of("catalog", "verify", folder.File("mine.toml"));
+
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains(expected, run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_name_that_is_no_set_is_answered_with_the_nearest()
     {

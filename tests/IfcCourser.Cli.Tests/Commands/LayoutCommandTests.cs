@@ -16,7 +16,7 @@ public sealed class LayoutCommandTests
         using var folder = new TemporaryFolder();
         var run = CommandRun.Of("layout", Fixtures.House(house), "--out", folder.Path);
 
-        Assert.Equal((ExitStatus.Done, string.Empty), (run.Status, run.Error));
+        Assert.Equal(ExitStatus.Done, run.Status);
         Assert.Contains(chosen, run.Output, StringComparison.Ordinal);
         var files = folder.Files();
         Assert.Contains("layout.json", files, StringComparer.Ordinal);
@@ -33,11 +33,14 @@ public sealed class LayoutCommandTests
     public void Every_wall_is_laid_out_or_listed_with_its_reason()
     {
         using var folder = new TemporaryFolder();
-        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.Path, "--formats", "json", "--storey", "nowhere");
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.Path, "--formats", "json,csv", "--storey", "Upper*");
         var layout = Layout(folder);
+        var left = layout["walls"]!.AsArray().Where(wall => (string?)wall!["reason"] == "not-selected").ToList();
 
-        Assert.NotEmpty(layout["walls"]!.AsArray());
-        Assert.All(layout["walls"]!.AsArray(), wall => Assert.Equal(("skipped", "not-selected"), ((string?)wall!["status"], (string?)wall["reason"])));
+        Assert.NotEmpty(left);
+        Assert.All(layout["walls"]!.AsArray(), wall => Assert.Equal(
+            (string?)wall!["storey"] is { } storey && storey.StartsWith("Upper", StringComparison.Ordinal), !left.Contains(wall)));
+        Assert.DoesNotContain("not-selected", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
         Assert.Equal((int)layout["totals"]!["walls"]!, layout["walls"]!.AsArray().Count);
     }
 
@@ -76,7 +79,7 @@ public sealed class LayoutCommandTests
     public void The_summary_as_json_is_one_object_that_says_what_the_text_says()
     {
         using var folder = new TemporaryFolder();
-        var run = CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", "json", "--json", "--quiet");
+        var run = CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", "JSON", "--json", "--quiet");
         var summary = JsonNode.Parse(run.Output)!;
         var totals = Layout(folder)["totals"]!;
 
@@ -101,12 +104,14 @@ public sealed class LayoutCommandTests
         Assert.Contains(Messages.LayingOut, run.Error, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void The_date_given_is_the_date_stamped()
+    [Theory]
+    [InlineData("2031-12-24")]
+    [InlineData("2031-12-24T18:30:00")]
+    public void The_date_given_is_the_date_stamped(string date)
     {
         using var folder = new TemporaryFolder();
-        CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", "json", "--date", "2031-12-24");
-        Assert.Equal("2031-12-24", (string?)Layout(folder)["model"]!["date"]);
+        CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", "json", "--date", date);
+        Assert.Equal(date, (string?)Layout(folder)["model"]!["date"]);
     }
 
     /// <summary>Each is a model somebody will give us one day.</summary>
@@ -151,8 +156,88 @@ public sealed class LayoutCommandTests
         var run = CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.File("out"));
 
         Assert.Equal(ExitStatus.Unwritable, run.Status);
-        Assert.StartsWith($"error: {folder.File("out")}: this can't be written", run.Error, StringComparison.Ordinal);
+        Assert.StartsWith($"error: {folder.File("out")}: this is a file, not a folder", run.Error, StringComparison.Ordinal);
         Assert.Equal("mine", File.ReadAllText(folder.File("out")));
+    }
+
+    [Theory]
+    [InlineData("dxf")]
+    [InlineData("SVG")]
+    public void Either_sheet_format_writes_both(string format)
+    {
+        using var folder = new TemporaryFolder();
+        CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", format);
+        var files = folder.Files();
+        Assert.NotEmpty(files);
+        Assert.Equal(files.Count(file => file.EndsWith(".dxf", StringComparison.Ordinal)), files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal)));
+        Assert.All(files, file => Assert.StartsWith("walls/", file, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_model_that_was_written_by_a_run_keeps_its_name()
+    {
+        using var folder = new TemporaryFolder();
+        var model = folder.File("house.coursed.ifc");
+        File.Copy(Fixtures.House("teasel"), model);
+        CommandRun.Of("layout", model, "--out", folder.File("out"), "--formats", "ifc");
+        Assert.Equal(["house.coursed.ifc", "out/model/house.coursed.ifc"], folder.Files());
+    }
+
+    [Theory]
+    [InlineData("--storey", "erdgeschosz", "Nearest: \"Erdgeschoß\"")]
+    [InlineData("--only", "EG Wset", "Nearest: \"EG West\"")]
+    [InlineData("--exclude", "*giebel nort*", "\"DG Giebel Nord\"")]
+    public void A_filter_that_matches_no_wall_is_answered_with_the_nearest_names(string option, string pattern, string expected)
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.File("out"), option, pattern);
+
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.StartsWith($"error: {option}: \"{pattern}\" matches no wall's", run.Error, StringComparison.Ordinal);
+        Assert.Contains(expected, run.Error, StringComparison.Ordinal);
+        Assert.Empty(folder.Files());
+    }
+
+    [Fact]
+    public void Filters_that_leave_nothing_together_are_told_so()
+    {
+        var run = CommandRun.Of("check", Fixtures.House("teasel"), "--only", "EG West", "--exclude", "EG*");
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.StartsWith("error: --only, --exclude, --storey: ", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_wall_is_masonry_the_summary_says_what_to_do_and_which_names_it_saw()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(
+            folder.File("timber.toml"), CommandRun.Of("catalog", "show", "aac-mm").Output + "\n[words]\nmasonry = [\"adobe\"]\nother = []\n");
+        var run = CommandRun.Of("check", Fixtures.House("teasel"), "--catalog", folder.File("timber.toml"));
+
+        var line = Assert.Single(run.Output.Split('\n'), line => line.StartsWith("no wall is laid out, mostly for no-masonry-layer", StringComparison.Ordinal));
+        Assert.Contains("--walls all", line, StringComparison.Ordinal);
+        Assert.Contains("Names seen: \"", line, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Findings_are_counted_by_code_the_gravest_first_and_listed_with_their_walls()
+    {
+        var run = CommandRun.Of("check", Fixtures.House("teasel"), "--verbose");
+
+        var counts = run.Output.Split('\n').SkipWhile(line => !line.StartsWith("findings:", StringComparison.Ordinal)).Skip(1).ToList();
+        Assert.Contains(counts, line => line.StartsWith("  note opening-moved: ", StringComparison.Ordinal));
+        string[] grades = ["error", "warning", "note"];
+        var order = counts.Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => Array.IndexOf(grades, line.Trim().Split(' ')[0])).ToList();
+        Assert.Equal(order.Order(), order);
+        Assert.Matches(@"(?m)^EG West [0-9A-Za-z_$]{22}: note opening-moved: ", run.Error);
+    }
+
+    [Fact]
+    public void Cautions_are_messages_not_results()
+    {
+        var run = CommandRun.Of("check", Fixtures.House("teasel"));
+        Assert.Contains(Messages.Cautions, run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain(Messages.Cautions, run.Output, StringComparison.Ordinal);
     }
 
     private static JsonNode Layout(TemporaryFolder folder) => JsonNode.Parse(File.ReadAllText(folder.File("layout.json")))!;

@@ -17,8 +17,31 @@ public sealed class FindingsCsvTests
         Assert.StartsWith("overlap-short,warning,1UcKJVh1wiUc0jPM8BIIf8,o,Erdgeschoß,1,2,short,", rows[2], StringComparison.Ordinal);
         Assert.StartsWith("no-body,warning,2UcKJVh1wiUc0jPM8BIIf8,", rows[3], StringComparison.Ordinal);
         Assert.StartsWith("overlap-short,warning,0UcKJVh1wiUc0jPM8BIIf8,", rows[4], StringComparison.Ordinal);
-        Assert.StartsWith("not-selected,note,3UcKJVh1wiUc0jPM8BIIf8,,EG,", rows[5], StringComparison.Ordinal);
-        Assert.Equal(string.Empty, rows[6]);
+        Assert.Equal(string.Empty, rows[5]);
+    }
+
+    [Fact]
+    public void Messages_call_an_opening_by_its_name_where_it_has_one()
+    {
+        var wall = SampleLayout.Full.Walls[0];
+        var opening = wall.Openings[0];
+        var id = opening.Opening.GlobalId;
+        using var stream = new MemoryStream();
+        FindingsCsv.Write(
+            SampleLayout.Full with
+            {
+                Walls =
+                [
+                    wall with
+                    {
+                        Openings = [opening with { Opening = opening.Opening with { Name = "Front door" } }],
+                        Findings = [new Finding(FindingCodes.LintelMissing, $"no room over {id}", new FindingPlace { Opening = id })],
+                    },
+                ],
+            },
+            stream);
+
+        Assert.Contains($",{id},Erdgeschoß,,,no room over Front door,", Encoding.UTF8.GetString(stream.ToArray()), StringComparison.Ordinal);
     }
 
     /// <summary>RFC 4180, 2.5 to 2.7.</summary>

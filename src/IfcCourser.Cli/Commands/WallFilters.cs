@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using IfcCourser.Findings;
+using IfcCourser.Ifc;
+using IfcCourser.Settings;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Cli.Commands;
+
+/// <summary>Whether --only, --exclude and --storey name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
+internal static class WallFilters
+{
+    private const int MostNames = 5;
+
+    /// <summary>The fault of the first filter that matches no wall, or of all together where each does; null where all is well.</summary>
+    public static Fault? Fault(ImmutableArray<IfcWallRecord> walls, WallSelection selection)
+    {
+        List<WallIdentity> identities = [.. walls.Select(wall => new WallIdentity(wall.GlobalId, wall.StepId, wall.Name, wall.Storey, wall.TypeName))];
+        if (identities.Count == 0)
+        {
+            return null;
+        }
+
+        bool MatchesNone(WallSelection one) => !identities.Exists(one.Includes);
+        var idle = selection.Only.Select(pattern => ("--only", pattern))
+            .Concat(selection.Exclude.Select(pattern => ("--exclude", pattern)))
+            .Where(filter => MatchesNone(new WallSelection { Only = [filter.pattern] }))
+            .Select(filter => Unmatched(filter, isStorey: false))
+            .Concat(selection.Storeys.Where(storey => MatchesNone(new WallSelection { Storeys = [storey] }))
+                .Select(storey => Unmatched(("--storey", storey), isStorey: true)));
+        return idle.FirstOrDefault() ?? (MatchesNone(selection) ? Messages.FiltersLeaveNothing() : null);
+
+        Fault Unmatched((string Option, string Pattern) filter, bool isStorey)
+        {
+            var known = isStorey
+                ? identities.Select(wall => wall.Storey)
+                : identities.Select(wall => wall.Name).Concat(identities.Select(wall => wall.GlobalId));
+            var names = known.OfType<string>().Where(name => name.Length > 0);
+            return Messages.MatchesNoWall(filter.Option, filter.Pattern, isStorey, NearestName.Ranked(filter.Pattern, names).Take(MostNames));
+        }
+    }
+}
