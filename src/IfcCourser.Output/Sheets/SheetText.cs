@@ -30,7 +30,7 @@ public static class SheetText
     public const string LegendPart = "bought shorter, not sawn";
     public const string LegendCodes = "cut to length, height or rake; notched";
     public const string LegendJoined = "several cuts: here length and height";
-    public const string LegendEdges = "rake: lower, upper edge; left, right edge";
+    public const string LegendEdges = "rake: edges below, above; left, right";
     public const string LegendFormed = "formed beam, no lintel bought";
     public const string LegendAbuts = "another wall stands against this one";
     public const string FormedBeam = "formed beam: to be designed, formed and shored";
@@ -108,9 +108,10 @@ public static class SheetText
     }
 
     /// <summary>How a raked piece slopes.</summary>
-    public static string Rake(RakeShape rake)
+    /// <param name="height">Of the whole piece, as printed.</param>
+    public static string Rake(RakeShape rake, string height)
     {
-        var high = rake.Rises > 0 ? "at right" : rake.Rises < 0 ? "at left" : "in the middle";
+        var high = rake.Rises > 0 ? "at right" : rake.Rises < 0 ? "at left" : $"in the middle: {height}";
         return Invariant($"slope {rake.Degrees:0.0}°, high {high}");
     }
 

@@ -64,7 +64,10 @@ internal static class WallNotes
     {
         var runs = HeadJoints.OffNominal(facts).ToArray();
         var nominal = facts.Layout.Rules.Catalog.HeadJoint.Nominal;
-        return new[] { true, false }.Select(wider => SheetText.HeadJoints(runs, wider, nominal, facts.Text)).OfType<string>();
+        return Enumerable.Empty<string?>()
+            .Append(SheetText.HeadJoints(runs, wider: true, nominal, facts.Text))
+            .Append(SheetText.HeadJoints(runs, wider: false, nominal, facts.Text))
+            .OfType<string>();
     }
 
     /// <summary>A mason knows an opening by its tag on the sheet, not by its GlobalId.</summary>

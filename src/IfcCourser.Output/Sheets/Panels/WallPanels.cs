@@ -30,7 +30,7 @@ internal static class WallPanels
         return
         [
             row.Mark,
-            rake is null ? piece.Product : $"{piece.Product}; {SheetText.Rake(rake)}",
+            rake is null ? piece.Product : $"{piece.Product}; {SheetText.Rake(rake, text.Piece(piece.Height, grid))}",
             rake is null ? text.Piece(piece.Length) : $"{text.Piece(rake.Below, grid)}, {text.Piece(rake.Above, grid)}",
             rake is null ? text.Piece(piece.Height) : $"{text.Piece(rake.Left, grid)}, {text.Piece(rake.Right, grid)}",
             SheetText.CutCode(piece),
