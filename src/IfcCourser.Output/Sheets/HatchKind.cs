@@ -9,6 +9,9 @@ public enum HatchKind
     /// <summary>Carries: lines falling to the right, twice as far apart.</summary>
     Carries,
 
+    /// <summary>Carries, but is still to be designed and formed: lines crossing both ways.</summary>
+    Formed,
+
     /// <summary>Filled.</summary>
     Solid,
 }

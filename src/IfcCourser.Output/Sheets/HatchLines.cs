@@ -6,15 +6,14 @@ public static class HatchLines
     /// <summary>Lines of a line hatch; a solid one as it is.</summary>
     /// <param name="hatch">In any millimetres; lines lie on one grid through the origin, so neighbouring faces match.</param>
     /// <param name="perPaper">Millimetres of the hatch's loops in one paper millimetre.</param>
-    public static IEnumerable<SheetItem> Draw(HatchItem hatch, double perPaper)
-    {
-        if (hatch.Kind == HatchKind.Solid)
-        {
-            return [hatch];
-        }
+    public static IEnumerable<SheetItem> Draw(HatchItem hatch, double perPaper) => hatch.Kind == HatchKind.Solid
+        ? [hatch]
+        : hatch.Degrees.SelectMany(degrees => Draw(hatch, degrees, perPaper));
 
+    private static List<SheetItem> Draw(HatchItem hatch, double degrees, double perPaper)
+    {
         var spacing = hatch.Spacing * perPaper;
-        var (sin, cos) = Math.SinCos(hatch.Degrees * Math.PI / 180);
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
         var loops = hatch.Loops.Select(loop => loop.Select(p => new Point((p.X * cos) + (p.Y * sin), (p.Y * cos) - (p.X * sin))).ToArray()).ToArray();
         var box = Box.Around(loops.SelectMany(loop => loop));
         var lines = new List<SheetItem>();

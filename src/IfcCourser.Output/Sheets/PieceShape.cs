@@ -1,7 +1,6 @@
 using System.Globalization;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
-using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets;
 
@@ -17,24 +16,6 @@ public static class PieceShape
     public static ImmutableArray<Point> CornersOf(Piece piece) => piece.Outline is { } outline
         ? [.. outline.Select(p => Relative(piece, p))]
         : new Box(0, 0, piece.Length.Mm, piece.Height.Mm).Corners();
-
-    /// <summary>The upper edge's length where it differs from the lower one's, as at a rake; else null.</summary>
-    public static Length? OtherEdge(Piece piece)
-    {
-        if (piece.Outline is not { } outline)
-        {
-            return null;
-        }
-
-        var edges = new[] { EdgeAt(outline, outline.Min(p => p.Z)), EdgeAt(outline, outline.Max(p => p.Z)) };
-        return edges.Min() < piece.Length ? edges.Min() : null;
-    }
-
-    private static Length EdgeAt(ImmutableArray<ElevationPoint> outline, Length z)
-    {
-        var ends = outline.Where(p => p.Z == z).Select(p => p.S).ToArray();
-        return ends.Max() - ends.Min();
-    }
 
     private static Point Relative(Piece piece, ElevationPoint p) => new((p.S - piece.From).Mm, (p.Z - piece.Bottom).Mm);
 

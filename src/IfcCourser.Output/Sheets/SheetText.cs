@@ -2,6 +2,7 @@ using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 using static System.FormattableString;
@@ -27,6 +28,12 @@ public static class SheetText
     public const string LegendCut = "sawn to this length; h: height";
     public const string LegendShape = "sawn to a shape; letter: see table";
     public const string LegendPart = "bought shorter, not sawn";
+    public const string LegendCodes = "cut to length, height or rake; notched";
+    public const string LegendJoined = "several cuts: here length and height";
+    public const string LegendEdges = "rake: edges below, above; left, right";
+    public const string LegendFormed = "formed beam, no lintel bought";
+    public const string LegendAbuts = "another wall stands against this one";
+    public const string FormedBeam = "formed beam: to be designed, formed and shored";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";
     public const string LegendDesigned = "opening where it was designed";
@@ -57,8 +64,10 @@ public static class SheetText
         var allowed = wall.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : ' ').ToArray();
         var words = new string(allowed).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var name = string.Join(' ', words);
-        return Invariant($"W{number:000} {(name.Length <= 60 ? name : name[..60])}").TrimEnd();
+        return Invariant($"{WallNumber(number)} {(name.Length <= 60 ? name : name[..60])}").TrimEnd();
     }
+
+    public static string WallNumber(int number) => Invariant($"W{number:000}");
 
     public static char OpeningLetter(OpeningKind kind) => kind switch
     {
@@ -98,6 +107,14 @@ public static class SheetText
             : string.Concat(letters.Where(letter => piece.Cut.HasFlag(letter.Item1)).Select(letter => letter.Item2));
     }
 
+    /// <summary>How a raked piece slopes.</summary>
+    /// <param name="height">Of the whole piece, as printed.</param>
+    public static string Rake(RakeShape rake, string height)
+    {
+        var high = rake.Rises > 0 ? "at right" : rake.Rises < 0 ? "at left" : $"in the middle: {height}";
+        return Invariant($"slope {rake.Degrees:0.0}°, high {high}");
+    }
+
     /// <summary>The length a piece is sawn to; its height where only that is sawn; the mark where its shape needs the table.</summary>
     public static string CutLabel(Piece piece, string mark, SheetLengths text)
     {
@@ -132,6 +149,19 @@ public static class SheetText
 
     public static string Bed(Catalog catalog, SheetLengths text, Length bed) =>
         $"Levelling bed {text.WithUnit(bed)} as drawn; allowed {text.Piece(catalog.LevellingBed.Min)} to {text.WithUnit(catalog.LevellingBed.Max)}.";
+
+    /// <summary>Courses of one side of the nominal joint, or null where there are none.</summary>
+    internal static string? HeadJoints(IEnumerable<HeadJointRun> runs, bool wider, Length nominal, SheetLengths text)
+    {
+        var parts = runs.Where(run => run.Mean > nominal == wider).Select(run =>
+        {
+            var courses = Invariant($"{(run.Courses.Length == 1 ? "course" : "courses")} {string.Join(", ", run.Courses)}");
+            var stretch = run.From is { } from ? $" from {text.Dimension(from)}" : string.Empty;
+            return $"{courses}{stretch}: {text.Joint(run.Mean)}";
+        });
+        var list = string.Join("; ", parts);
+        return list.Length == 0 ? null : $"Head joints {(wider ? "wider" : "closer")} than {text.WithUnit(nominal)}: {list} on average.";
+    }
 
     public static string Drift(Catalog catalog, SheetLengths text)
     {
@@ -171,7 +201,11 @@ public static class SheetText
         return $"{tag} as laid out, against its design: {string.Join(", ", words)}; awaits the designer's consent.";
     }
 
-    public static string Junction(JunctionLayout junction, string others, string own, SheetLengths text, Length levelLine)
+    /// <summary>How this wall meets another.</summary>
+    /// <param name="other">Name and number of the other wall.</param>
+    /// <param name="place">Where on this wall, or empty.</param>
+    /// <param name="tieDatum">Height of this wall's level line over the base from which ties are counted.</param>
+    public static string Junction(JunctionLayout junction, string other, string place, string own, SheetLengths text, Length tieDatum)
     {
         var kind = junction.Kind switch
         {
@@ -183,11 +217,16 @@ public static class SheetText
         var how = junction.How switch
         {
             JunctionHow.Bonded => "bonded: this wall runs through in " + Through(junction, own),
-            JunctionHow.Tied => "tied at " + string.Join(", ", junction.Ties.Select(z => text.Height(z - levelLine))),
+            JunctionHow.Tied => "ties at " + string.Join(", ", junction.Ties.Select(z => text.Height(z - tieDatum))),
             _ => "butted",
         };
-        return $"{kind} with {others}, {how}.";
+        return $"{kind} with {other}{place}, {how}.";
     }
+
+    internal static string Place(Abutment abutment, SheetLengths text) =>
+        $" at {text.Dimension(abutment.From)} to {text.Dimension(abutment.To)}, on the {(abutment.IsBefore ? "viewer's" : "far")} side";
+
+    public static string EndPlace(bool isStart) => isStart ? " at A" : " at B";
 
     public static string Beam(BondBeam beam) => $"Bond beam {beam.Id}: {beam.Bars}.";
 

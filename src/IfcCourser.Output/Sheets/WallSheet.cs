@@ -92,7 +92,7 @@ public static class WallSheet
         return new TitleBlock
         {
             LegalOwner = string.Empty,
-            IdentificationNumber = string.Create(CultureInfo.InvariantCulture, $"W{facts.Number:000}"),
+            IdentificationNumber = SheetText.WallNumber(facts.Number),
             DateOfIssue = model.Date.Length > IsoDay ? model.Date[..IsoDay] : model.Date,
             SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{facts.Layout.Walls.IndexOf(facts.Wall) + 1}/{facts.Layout.Walls.Length}"),
             Title = facts.Name,

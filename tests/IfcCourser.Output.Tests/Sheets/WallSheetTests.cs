@@ -1,8 +1,12 @@
+using System.Collections.Immutable;
+using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Tests.Support;
+using IfcCourser.Units;
+using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Tests.Sheets;
 
@@ -155,7 +159,7 @@ public static class WallSheetTests
     }
 
     [Fact]
-    public static void Where_another_wall_runs_through_its_block_is_crossed()
+    public static void Where_another_wall_runs_through_its_block_is_crossed_in_elevation_and_in_plan()
     {
         var layout = Samples.Metric;
         var wall = layout.Walls[2];
@@ -163,8 +167,65 @@ public static class WallSheetTests
         var first = wall.Courses[0] with { Spans = [span], Pieces = [] };
         var changed = wall with { Courses = wall.Courses.SetItem(0, first) };
         var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(2, changed) }, changed);
-        var crossed = Assert.Single(sheet.Views[0].Items.OfType<PolylineItem>(), path => path.Pen == Pen.Neighbour);
-        Assert.Equal(new Box(0, 20, 240, 269), Box.Around(crossed.Points));
+        var crossed = sheet.Views[0].Items.OfType<PolylineItem>().Where(path => path.Pen == Pen.Neighbour).ToArray();
+        Assert.Equal(2, crossed.Length);
+        Assert.Equal(new Box(0, 20, 240, 269), Box.Around(crossed[0].Points));
+        var inPlan = Box.Around(crossed[1].Points);
+        Assert.Equal((0, 240), (inPlan.Left, inPlan.Right));
+        Assert.Equal(wall.Frame.Thickness.Mm, inPlan.Height, 6);
+    }
+
+    [Fact]
+    public static void Head_joints_that_are_not_nominal_are_named_by_course()
+    {
+        var wall = Samples.Metric.Walls[2];
+        var wide = wall.Courses[1] with { Pieces = Spread(wall.Courses[1].Pieces, Samples.Mm(2)) };
+        var words = Words(Samples.Metric, 2, wall with { Courses = wall.Courses.SetItem(1, wide) });
+        Assert.Contains("Head joints wider than 1 mm: course 2: 3 mm on average.", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("Head joints", Words(Samples.Metric, 2, wall), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public static void An_abutting_wall_is_dimensioned_at_both_faces_and_its_ties_are_named()
+    {
+        var (layout, host) = (Samples.Metric, Samples.Metric.Walls[0]);
+        var frame = new WallFrame(new Vector3(4623, 3000, 0), new Vector2(0, -1), Samples.Mm(2700), Samples.Mm(115));
+        var other = layout.Walls[2] with { Wall = layout.Walls[2].Wall with { Frame = frame } };
+        var tee = new JunctionLayout(
+            "J1",
+            JunctionKind.Tee,
+            [host.Identity.GlobalId, other.Identity.GlobalId],
+            JunctionHow.Tied,
+            host.Identity.GlobalId,
+            host.Identity.GlobalId,
+            [host.LevelLine + Samples.Mm(500)]);
+        var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(2, other), Junctions = [tee] }, host);
+        var measured = sheet.Views[0].Items.OfType<DimensionItem>().Where(d => d.Prefix == "W003  ").Select(d => d.Measured);
+        Assert.Equal([4508, 4623], measured);
+        Assert.Contains(
+            "Tee with Return (W003) at 4508 to 4623, on the far side, ties at +500.",
+            string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text)),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public static void A_formed_beam_is_crossed_both_ways_and_says_what_it_takes()
+    {
+        var wall = Samples.Metric.Walls[0];
+        var formed = wall with { Lintels = [wall.Lintels[0], wall.Lintels[1] with { Kind = LintelKind.Formed }] };
+        var sheet = WallSheet.Compose(Samples.Metric with { Walls = Samples.Metric.Walls.SetItem(0, formed) }, formed);
+        var kinds = sheet.Views[0].Items.OfType<HatchItem>().Where(hatch => hatch.Pen == Pen.LintelHatch).Select(hatch => hatch.Kind);
+        Assert.Equal([HatchKind.Carries, HatchKind.Formed], kinds);
+        Assert.Contains("formed beam: to be designed, formed and shored", Words(Samples.Metric, 0, formed), StringComparison.Ordinal);
+    }
+
+    private static ImmutableArray<Piece> Spread(ImmutableArray<Piece> pieces, Length by) =>
+        [.. pieces.Select((piece, i) => piece with { From = piece.From + (by * i), To = i == pieces.Length - 1 ? piece.To : piece.To + (by * i) })];
+
+    private static string Words(Layout layout, int index, WallLayout wall)
+    {
+        var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(index, wall) }, wall);
+        return string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
     }
 
     private static TextItem[] Texts(string wall) => [.. Lowering.Lower(Samples.Sheets[wall].Sheet).OfType<TextItem>()];

@@ -46,6 +46,7 @@ internal static class EveryItem
             new BlockItem(Pen.CutBlock, block, new Point(450, 0), ["B", "none"]),
             new HatchItem(Pen.CutHatch, [box.Corners(), Box.At(box.Middle, 80, 60).Corners()], HatchKind.Cut),
             new HatchItem(Pen.LintelHatch, [new Box(0, 300, 400, 400).Corners()], HatchKind.Carries),
+            new HatchItem(Pen.LintelHatch, [new Box(600, 550, 660, 650).Corners()], HatchKind.Formed),
             new HatchItem(Pen.ThisWall, [[new(450, 300), new(550, 300), new(500, 400)]], HatchKind.Solid),
             new LineItem(Pen.Core, new Point(650, 0), new Point(650, 400)),
             new PolylineItem(Pen.DesignedJamb, [new(700, 300), new(800, 300), new(800, 400)], PathEnd.Open),

@@ -12,7 +12,7 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
     public Point Title => TitleAt(Paper);
 
     /// <summary>
-    /// Tries the panels beside the view, over the title block, then in a band under it; null where neither fits.
+    /// Tries the panels beside the view, over the title block, then in a band under it, then in both; null where nothing fits.
     /// </summary>
     /// <param name="width">Of the view on the paper.</param>
     /// <param name="height">Of the view on the paper.</param>
@@ -21,7 +21,8 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
         var space = paper.Frame.Grown(-Inset);
         return width > space.Width || height > space.Height
             ? null
-            : Beside(paper, space, width, height, panels) ?? Below(paper, space, width, height, panels);
+            : Beside(paper, space, width, height, panels) ?? Below(paper, space, width, height, panels)
+                ?? Around(paper, space, width, height, panels);
     }
 
     private static Arrangement? Beside(PaperSize paper, Box space, double width, double height, ImmutableArray<Panel> panels)
@@ -48,15 +49,27 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
             : null;
     }
 
-    /// <summary>Columns flush with the title block's right edge; the two over it end above it.</summary>
-    private static ImmutableArray<SheetItem>? Flow(PaperSize paper, Box space, double top, int count, ImmutableArray<Panel> panels)
+    /// <summary>The view in the upper left corner, columns beside it as high as the paper and columns under it.</summary>
+    private static Arrangement? Around(PaperSize paper, Box space, double width, double height, ImmutableArray<Panel> panels)
+    {
+        var view = new Box(space.Left, space.Top - height, space.Left + width, space.Top);
+        return Flow(paper, space, view, (int)((space.Width + Panel.Gap) / Step), panels) is { } items
+            ? new Arrangement(paper, new Point(view.Left, view.Bottom), items)
+            : null;
+    }
+
+    private static ImmutableArray<SheetItem>? Flow(PaperSize paper, Box space, double top, int count, ImmutableArray<Panel> panels) =>
+        Flow(paper, space, space with { Bottom = top + Panel.Gap }, count, panels);
+
+    /// <summary>Columns flush with the title block's right edge, under the view or beside it; the two over the title block end above it.</summary>
+    private static ImmutableArray<SheetItem>? Flow(PaperSize paper, Box space, Box view, int count, ImmutableArray<Panel> panels)
     {
         var right = TitleAt(paper).X + TitleBlockDrawing.Width - Inset;
         var columns = Enumerable.Range(0, count).Select(i =>
         {
             var left = right - ((count - i) * Step) + Panel.Gap;
             var bottom = i >= count - 2 ? TitleAt(paper).Y + TitleBlockDrawing.Height + Panel.Gap : space.Bottom;
-            return new Box(left, bottom, left + Panel.Width, top);
+            return new Box(left, bottom, left + Panel.Width, left < view.Right + Panel.Gap ? view.Bottom - Panel.Gap : space.Top);
         });
         return Columns.Pack(panels, [.. columns]);
     }

@@ -1,3 +1,4 @@
+using IfcCourser.Catalogs;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Panels;
@@ -22,12 +23,20 @@ internal static class Legend
                 SheetText.LegendShape, new PolylineItem(Pen.CutBlock, [new(1, -5), new(SampleWidth, -5), new(SampleWidth, -1)], PathEnd.Closed))),
             (facts.Schedule.Rows.Any(row => row.Example.Cut == Layouts.Cuts.None), Row(
                 SheetText.LegendPart, PolylineItem.Rectangle(Pen.CutBlock, Sample))),
-            (!wall.Lintels.IsEmpty, Row(
+            (facts.Schedule.Rows.Any(row => row.Example.Cut != Layouts.Cuts.None), Row(SheetText.LegendCodes, Word("L H R N"))),
+            (facts.Schedule.Rows.Any(row => SheetText.CutCode(row.Example).Length > 1), Row(SheetText.LegendJoined, Word("LH"))),
+            (facts.Schedule.Rows.Any(row => RakeShape.Of(row.Example) is not null), Row(SheetText.LegendEdges, Word("a, b"))),
+            (wall.Lintels.Any(lintel => lintel.Kind == LintelKind.Formed), Row(
+                SheetText.LegendFormed,
+                new HatchItem(Pen.LintelHatch, [Sample.Corners()], HatchKind.Formed),
+                PolylineItem.Rectangle(Pen.Lintel, Sample))),
+            (wall.Lintels.Any(lintel => lintel.Kind != LintelKind.Formed), Row(
                 SheetText.LegendLintel,
                 new HatchItem(Pen.LintelHatch, [Sample.Corners()], HatchKind.Carries),
                 PolylineItem.Rectangle(Pen.Lintel, Sample))),
             (NeighbourEnds.Of(facts).Any(), Row(
                 SheetText.LegendNeighbour, [.. NeighbourEnds.Cross(Sample)])),
+            (Abutments.Of(facts).Any(), Row(SheetText.LegendAbuts, Abutments.Bar(Sample with { Bottom = -3.75, Top = -2.25 }))),
             (!wall.Cores.IsEmpty, Row(SheetText.LegendCore, Across(Pen.Core))),
             (wall.Openings.Any(opening => opening.Placed != opening.Design), Row(SheetText.LegendDesigned, Across(Pen.DesignedJamb))),
             (true, Row(SheetText.LegendLevel, Across(Pen.LevelLine))),
@@ -40,6 +49,9 @@ internal static class Legend
     }
 
     private static Box Sample => new(1, -RowHeight + 1, SampleWidth, -1);
+
+    private static TextItem Word(string word) =>
+        new(Pen.Text, new Point(SampleWidth / 2, -RowHeight / 2), word, Table.TextHeight, TextAnchor.Middle);
 
     private static LineItem Across(Pen pen) => new(pen, new Point(0, -RowHeight / 2), new Point(SampleWidth + 1, -RowHeight / 2));
 

@@ -1,6 +1,8 @@
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
+using IfcCourser.Units;
+using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Sheets.Panels;
 
@@ -16,6 +18,11 @@ internal static class WallNotes
         yield return SheetText.Units(facts.Text.Units);
         yield return SheetText.Viewer;
         yield return SheetText.Blocks(catalog, facts.Text, wall.Frame.Thickness);
+        foreach (var note in Joints(facts))
+        {
+            yield return note;
+        }
+
         yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
         yield return SheetText.Drift(catalog, facts.Text);
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
@@ -53,6 +60,16 @@ internal static class WallNotes
         }
     }
 
+    private static IEnumerable<string> Joints(WallFacts facts)
+    {
+        var runs = HeadJoints.OffNominal(facts).ToArray();
+        var nominal = facts.Layout.Rules.Catalog.HeadJoint.Nominal;
+        return Enumerable.Empty<string?>()
+            .Append(SheetText.HeadJoints(runs, wider: true, nominal, facts.Text))
+            .Append(SheetText.HeadJoints(runs, wider: false, nominal, facts.Text))
+            .OfType<string>();
+    }
+
     /// <summary>A mason knows an opening by its tag on the sheet, not by its GlobalId.</summary>
     private static string WithTags(WallFacts facts, string message) => facts.Wall.Openings.Zip(facts.Tags)
         .Aggregate(message, (text, pair) => text.Replace(pair.First.Opening.GlobalId, pair.Second, StringComparison.Ordinal));
@@ -60,11 +77,19 @@ internal static class WallNotes
     private static IEnumerable<string> Junctions(WallFacts facts)
     {
         var own = facts.Wall.Identity.GlobalId;
-        var nameOf = facts.Layout.Walls.ToLookup(wall => wall.Identity.GlobalId, wall => wall.Identity.Name, StringComparer.Ordinal);
         return facts.Layout.Junctions.Where(junction => junction.Walls.Contains(own, StringComparer.Ordinal)).Select(junction =>
         {
-            var others = junction.Walls.Where(id => id != own).Select(id => nameOf[id].FirstOrDefault() ?? id);
-            return SheetText.Junction(junction, string.Join(", ", others), own, facts.Text, facts.Wall.LevelLine);
+            var id = junction.Walls.First(id => id != own);
+            var other = facts.Layout.Walls.FirstOrDefault(wall => wall.Identity.GlobalId == id);
+            var name = other is null ? id : $"{other.Identity.Name ?? SheetText.UnnamedWall} ({SheetText.WallNumber(facts.NumberOf(other))})";
+            var tied = facts.Layout.Walls.FirstOrDefault(wall => wall.Identity.GlobalId == junction.Walls[^1]) ?? facts.Wall;
+            var rise = Length.FromModelMm(tied.Frame.Origin.Z - facts.Wall.Frame.Origin.Z);
+            return SheetText.Junction(junction, name, PlaceOf(facts, junction, other), own, facts.Text, facts.Wall.LevelLine - rise);
         });
     }
+
+    private static string PlaceOf(WallFacts facts, JunctionLayout junction, WallLayout? other) =>
+        junction.Kind != JunctionKind.Tee || other is null ? string.Empty
+            : Abutments.Of(facts, junction) is { } abutment ? SheetText.Place(abutment, facts.Text)
+            : SheetText.EndPlace(Abutments.IsAtStart(facts, other));
 }

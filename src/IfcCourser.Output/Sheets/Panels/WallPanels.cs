@@ -1,4 +1,5 @@
 using System.Globalization;
+using IfcCourser.Catalogs;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Panels;
@@ -20,15 +21,22 @@ internal static class WallPanels
         SheetText.PieceTable,
         ["Mark", "Product", "Length", "Height", "Cut", "No"],
         1,
-        facts.Schedule.Rows.Select(row => ImmutableArray.Create(
+        facts.Schedule.Rows.Select(row => Row(facts, row)));
+
+    private static ImmutableArray<string> Row(WallFacts facts, PieceRow row)
+    {
+        var (piece, text, grid) = (row.Example, facts.Text, facts.Layout.Rules.Catalog.CutGrid);
+        var rake = RakeShape.Of(piece);
+        return
+        [
             row.Mark,
-            row.Example.Product,
-            PieceShape.OtherEdge(row.Example) is { } other
-                ? facts.Text.Piece(row.Example.Length) + " to " + facts.Text.Piece(other)
-                : facts.Text.Piece(row.Example.Length),
-            facts.Text.Piece(row.Example.Height),
-            SheetText.CutCode(row.Example),
-            Number(row.Count))));
+            rake is null ? piece.Product : $"{piece.Product}; {SheetText.Rake(rake, text.Piece(piece.Height, grid))}",
+            rake is null ? text.Piece(piece.Length) : $"{text.Piece(rake.Below, grid)}, {text.Piece(rake.Above, grid)}",
+            rake is null ? text.Piece(piece.Height) : $"{text.Piece(rake.Left, grid)}, {text.Piece(rake.Right, grid)}",
+            SheetText.CutCode(piece),
+            Number(row.Count),
+        ];
+    }
 
     private static Panel OpeningTable(WallFacts facts) => Table.Of(
         SheetText.OpeningTable,
@@ -47,9 +55,9 @@ internal static class WallPanels
         1,
         facts.Wall.Lintels.Select(lintel => ImmutableArray.Create(
             lintel.Id,
-            lintel.Product,
-            facts.Text.Piece(lintel.To - lintel.From),
-            facts.Text.Piece(lintel.BearingLeft) + ", " + facts.Text.Piece(lintel.BearingRight))));
+            lintel.Kind == LintelKind.Formed ? SheetText.FormedBeam : lintel.Product,
+            Grid(facts, lintel.To - lintel.From),
+            Grid(facts, lintel.BearingLeft) + ", " + Grid(facts, lintel.BearingRight))));
 
     private static Panel Bars(WallFacts facts) => Table.Of(
         SheetText.BarTable,
@@ -61,6 +69,8 @@ internal static class WallPanels
             facts.Text.Dimension(core.At),
             facts.Text.Piece(core.PlayMinus) + ", " + facts.Text.Piece(core.PlayPlus),
             string.Join(' ', core.Why))));
+
+    private static string Grid(WallFacts facts, Units.Length length) => facts.Text.Piece(length, facts.Layout.Rules.Catalog.CutGrid);
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -92,8 +92,8 @@ internal static class CutPieces
             .Take(2);
         foreach (var host in hosts)
         {
-            var label = Candidates(host, text).Where(item => item.Degrees == 0 || item.Height < Large)
-                .OrderBy(item => Math.Abs(item.At.X - middle.X))
+            var label = Nearest(host, text, middle, mm).Concat(Candidates(host, text).Where(item => item.Degrees == 0 || item.Height < Large)
+                    .OrderBy(item => Math.Abs(item.At.X - middle.X)))
                 .FirstOrDefault(item => Fits(canvas.IsFree, canvas, CornersOf(host), item) && canvas.IsFree(LeaderTo(item, middle, mm)));
             if (label is not null)
             {
@@ -109,6 +109,18 @@ internal static class CutPieces
 
         var mark = new TextItem(Pen.CutLength, middle, facts.Schedule.MarkOf(piece), Small, TextAnchor.Middle);
         canvas.Write(Candidates(piece, text).FirstOrDefault(item => Fits(canvas.IsFreeOfText, canvas, CornersOf(piece), item)) ?? mark);
+    }
+
+    /// <summary>Close to the host's edge that faces the piece, so that the leader is short and the number not taken for the host's.</summary>
+    private static IEnumerable<TextItem> Nearest(Piece host, string text, Point middle, double mm)
+    {
+        const double Clear = 1.2;
+        foreach (var degrees in _turns)
+        {
+            var item = new TextItem(Pen.CutLength, middle, text, Small, TextAnchor.Middle, degrees);
+            var half = (ItemBox.Of(item, mm).Width / 2) + (Clear * mm);
+            yield return item with { At = new Point(host.From.Mm < middle.X ? host.To.Mm - half : host.From.Mm + half, middle.Y) };
+        }
     }
 
     /// <summary>A level line from the piece's middle to the near side of its text, as a thin box.</summary>

@@ -19,6 +19,7 @@ internal static class Elevation
 
         canvas.AddRange(NeighbourEnds.Of(facts).SelectMany(NeighbourEnds.Cross));
 
+        Abutments.Draw(canvas, facts);
         Lintels.Draw(canvas, facts);
         Cores(canvas, facts);
         Openings.Draw(canvas, facts);

@@ -1,3 +1,4 @@
+using IfcCourser.Catalogs;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Sheets.Walls;
@@ -24,25 +25,45 @@ internal static class Lintels
     {
         var mm = canvas.PerPaper;
         var box = new Box(lintel.From.Mm, lintel.Bottom.Mm, lintel.To.Mm, lintel.Top.Mm);
-        var label = Label(facts, lintel, box, mm);
+        var labels = Labels(facts, lintel, box, mm);
         var bearings = Bearings(facts, lintel, mm).ToArray();
-        var free = bearings.Select(bearing => ItemBox.Of(bearing, mm)).Append(ItemBox.Of(label, mm)).ToArray();
+        var free = bearings.Select(bearing => ItemBox.Of(bearing, mm)).Concat(labels.Select(label => ItemBox.Of(label, mm))).ToArray();
         var holes = free.Select(hole => hole.Grown(0.4 * mm).Corners());
-        canvas.Add(new HatchItem(Pen.LintelHatch, [box.Corners(), .. holes], HatchKind.Carries));
+        canvas.Add(new HatchItem(Pen.LintelHatch, [box.Corners(), .. holes], KindOf(lintel)));
         canvas.Add(PolylineItem.Rectangle(Pen.Lintel, box));
         canvas.AddRange(bearings);
-        canvas.Write(label);
+        foreach (var label in labels)
+        {
+            canvas.Write(label);
+        }
+
         canvas.Take(box);
     }
 
-    /// <summary>Tag and length where there is room for both between the bearings, else the tag.</summary>
-    private static TextItem Label(WallFacts facts, Lintel lintel, Box box, double mm)
+    public static HatchKind KindOf(Lintel lintel) => lintel.Kind == LintelKind.Formed ? HatchKind.Formed : HatchKind.Carries;
+
+    /// <summary>
+    /// Tag and length where there is room for both between the bearings, else the tag; what must be done before a formed beam carries
+    /// over as many lines as it takes, or in the table only.
+    /// </summary>
+    private static ImmutableArray<TextItem> Labels(WallFacts facts, Lintel lintel, Box box, double mm)
     {
+        const double LinePitch = 4;
         var room = (box.Width - lintel.BearingLeft.Mm - lintel.BearingRight.Mm) / mm;
         var full = SheetText.LintelLabel(lintel, facts.Text);
         var text = TextMetrics.Width(full, TextHeight) <= room - 2 ? full : lintel.Id;
         var middle = new Point((box.Left + lintel.BearingLeft.Mm + box.Right - lintel.BearingRight.Mm) / 2, box.Middle.Y);
-        return new TextItem(Pen.Text, middle, text, TextHeight, TextAnchor.Middle);
+        var words = lintel.Kind == LintelKind.Formed
+            ? TextMetrics.Wrap($"{text}  {SheetText.FormedBeam}", TextHeight, room - 2)
+            : [text];
+        ImmutableArray<string> lines = words.Length * LinePitch < box.Height / mm
+            && words.All(line => TextMetrics.Width(line, TextHeight) <= room - 2) ? words : [text];
+        return [.. lines.Select((line, i) => new TextItem(
+            Pen.Text,
+            middle + new Point(0, (((lines.Length - 1) / 2.0) - i) * LinePitch * mm),
+            line,
+            TextHeight,
+            TextAnchor.Middle))];
     }
 
     /// <summary>Left out where the paper has no room for the numbers: the lintel table has them too.</summary>

@@ -15,7 +15,7 @@ internal static class NeighbourEnds
     ];
 
     /// <summary>Between the run's ends and the spans, a head joint clear of this wall's masonry.</summary>
-    private static IEnumerable<Box> Of(WallFacts facts, Course course)
+    public static IEnumerable<Box> Of(WallFacts facts, Course course)
     {
         var joint = facts.Layout.Rules.Catalog.HeadJoint.Nominal.Mm;
         var (from, wasWall) = (WallFacts.Start, true);

@@ -1,17 +1,19 @@
 namespace IfcCourser.Output.Sheets.Walls;
 
-/// <summary>Running dimensions along the wall from its start: jambs above it, bars at their foot below it.</summary>
+/// <summary>Running dimensions along the wall from its start: jambs and abutting walls above it, bars at their foot below it.</summary>
 internal static class Runs
 {
     public static void Draw(Canvas canvas, WallFacts facts)
     {
         var mm = canvas.PerPaper;
+        var walls = Abutments.Of(facts).SelectMany(abutment => new[] { abutment.From, abutment.To }
+            .Select(at => new Station(at.Mm, SheetText.WallNumber(facts.NumberOf(abutment.Wall)) + "  ")));
         var jambs = facts.Wall.Openings.Where(opening => opening.Interrupts)
             .SelectMany(opening => new[] { opening.Placed.Left.Mm, opening.Placed.Right.Mm })
             .Concat(facts.Wall.MovementJoints.Select(joint => joint.At.Mm))
             .Append(facts.Wall.Frame.Length.Mm);
         var above = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After);
-        above.Draw(canvas, facts, jambs.Select(at => new Station(at)));
+        above.Draw(canvas, facts, walls.Concat(jambs.Select(at => new Station(at))));
         if (facts.Wall.Cores.IsEmpty)
         {
             return;

@@ -32,6 +32,11 @@ internal static class Strips
             Piece(canvas, piece, bottom, thickness);
         }
 
+        foreach (var end in NeighbourEnds.Of(facts, course))
+        {
+            canvas.AddRange(NeighbourEnds.Cross(end with { Bottom = bottom, Top = bottom + thickness }));
+        }
+
         foreach (var core in facts.Wall.Cores.Where(core => core.Bottom < course.Top && core.Top > course.Bottom))
         {
             Core(canvas, core, bottom + thickness - core.Across.Mm);

@@ -15,8 +15,7 @@ internal sealed class WallFacts
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         Schedule = PieceSchedule.Of(wall);
         Tags = TagOpenings(wall.Openings);
-        Number = 1 + layout.Walls.Select(other => other.Identity.StepId).Concat(layout.Skipped.Select(other => other.Identity.StepId))
-            .Count(stepId => stepId < wall.Identity.StepId);
+        Number = NumberOf(wall);
     }
 
     public Layout Layout { get; }
@@ -44,6 +43,11 @@ internal sealed class WallFacts
     public double Top => Wall.Outline.Max(p => p.Z.Mm);
 
     public double LevelLine => Wall.LevelLine.Mm;
+
+    /// <summary>The sheet number of any wall of the layout.</summary>
+    public int NumberOf(WallLayout wall) =>
+        1 + Layout.Walls.Select(other => other.Identity.StepId).Concat(Layout.Skipped.Select(other => other.Identity.StepId))
+            .Count(stepId => stepId < wall.Identity.StepId);
 
     private static ImmutableArray<string> TagOpenings(ImmutableArray<OpeningLayout> openings)
     {
