@@ -3,7 +3,6 @@ using System.CommandLine;
 using System.Globalization;
 using IfcCourser.Findings;
 using IfcCourser.Rules;
-using IfcCourser.Settings;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 

@@ -1,5 +1,4 @@
 using IfcCourser.Rules;
-using IfcCourser.Settings;
 
 namespace IfcCourser.Tests.Rules;
 

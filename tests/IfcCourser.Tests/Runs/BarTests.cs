@@ -1,6 +1,5 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
-using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;

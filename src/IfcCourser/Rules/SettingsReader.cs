@@ -1,8 +1,8 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
-using IfcCourser.Rules;
+using IfcCourser.Settings;
 
-namespace IfcCourser.Settings;
+namespace IfcCourser.Rules;
 
 /// <summary>Reads a file that is a catalog or a rule set, whichever it turns out to be.</summary>
 public static class SettingsReader

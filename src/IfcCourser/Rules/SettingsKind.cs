@@ -1,8 +1,8 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
-using IfcCourser.Rules;
+using IfcCourser.Settings;
 
-namespace IfcCourser.Settings;
+namespace IfcCourser.Rules;
 
 /// <summary>Tells catalogs and rule sets apart by the tables that only one of them has.</summary>
 internal static class SettingsKind
