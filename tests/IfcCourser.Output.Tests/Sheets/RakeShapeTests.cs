@@ -17,7 +17,11 @@ public static class RakeShapeTests
             .Select(pair => new ElevationPoint(Samples.Mm(int.Parse(pair[0], null)), Samples.Mm(int.Parse(pair[1], null))));
         var piece = Samples.Metric.Walls[0].Courses[1].Pieces[0] with
         {
-            From = Samples.Mm(0), To = Samples.Mm(400), Bottom = Samples.Mm(0), Top = Samples.Mm(240), Outline = [.. corners],
+            From = Samples.Mm(0),
+            To = Samples.Mm(400),
+            Bottom = Samples.Mm(0),
+            Top = Samples.Mm(240),
+            Outline = [.. corners],
         };
         var rake = RakeShape.Of(piece)!;
         Assert.Equal(
