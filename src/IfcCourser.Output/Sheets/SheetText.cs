@@ -109,7 +109,7 @@ public static class SheetText
     }
 
     /// <summary>Where a raked piece is highest.</summary>
-    public static string HighSide(RakeShape rake) => rake.Rises > 0 ? "right" : rake.Rises < 0 ? "left" : "middle";
+    public static string HighSide(RakeShape rake) => rake.Rises > 0 ? "right" : rake.Rises < 0 ? "left" : "mid";
 
     public static string Slope(RakeShape rake) => Invariant($"{rake.Degrees:0.0}\u00b0");
 

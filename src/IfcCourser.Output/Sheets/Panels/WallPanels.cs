@@ -36,7 +36,7 @@ internal static class WallPanels
 
     private static Panel Rakes(WallFacts facts) => Table.Of(
         SheetText.RakeTable,
-        ["Mark", "Below", "Above", "Left", "Right", "Slope", "High at"],
+        ["Mark", "Below", "Above", "Left", "Right", "Slope", "High"],
         6,
         facts.Schedule.Rows.Select(row => (row.Mark, Rake: RakeShape.Of(row.Example))).Where(row => row.Rake is not null)
             .Select(row => ImmutableArray.Create(
