@@ -17,6 +17,7 @@ public static class SheetText
     public const string AboveSlab = "from base";
     public const string OpeningHeights = "edges, from level line";
     public const string PieceTable = "Not a full block";
+    public const string RakeTable = "Raked pieces: lengths of edges, slope";
     public const string OpeningTable = "Openings (masonry)";
     public const string LintelTable = "Lintels";
     public const string BarTable = "Bars, from A to centre";
@@ -30,9 +31,9 @@ public static class SheetText
     public const string LegendPart = "bought shorter, not sawn";
     public const string LegendCodes = "cut to length, height or rake; notched";
     public const string LegendJoined = "several cuts: here length and height";
-    public const string LegendEdges = "rake: edges below, above; left, right";
     public const string LegendFormed = "formed beam, no lintel bought";
     public const string LegendAbuts = "another wall stands against this one";
+    public const string FormedBeamShort = "formed beam";
     public const string FormedBeam = "formed beam: to be designed, formed and shored";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";
@@ -107,13 +108,10 @@ public static class SheetText
             : string.Concat(letters.Where(letter => piece.Cut.HasFlag(letter.Item1)).Select(letter => letter.Item2));
     }
 
-    /// <summary>How a raked piece slopes.</summary>
-    /// <param name="height">Of the whole piece, as printed.</param>
-    public static string Rake(RakeShape rake, string height)
-    {
-        var high = rake.Rises > 0 ? "at right" : rake.Rises < 0 ? "at left" : $"in the middle: {height}";
-        return Invariant($"slope {rake.Degrees:0.0}°, high {high}");
-    }
+    /// <summary>Where a raked piece is highest.</summary>
+    public static string HighSide(RakeShape rake) => rake.Rises > 0 ? "right" : rake.Rises < 0 ? "left" : "mid";
+
+    public static string Slope(RakeShape rake) => Invariant($"{rake.Degrees:0.0}\u00b0");
 
     /// <summary>The length a piece is sawn to; its height where only that is sawn; the mark where its shape needs the table.</summary>
     public static string CutLabel(Piece piece, string mark, SheetLengths text)

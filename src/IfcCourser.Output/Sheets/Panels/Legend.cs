@@ -25,7 +25,6 @@ internal static class Legend
                 SheetText.LegendPart, PolylineItem.Rectangle(Pen.CutBlock, Sample))),
             (facts.Schedule.Rows.Any(row => row.Example.Cut != Layouts.Cuts.None), Row(SheetText.LegendCodes, Word("L H R N"))),
             (facts.Schedule.Rows.Any(row => SheetText.CutCode(row.Example).Length > 1), Row(SheetText.LegendJoined, Word("LH"))),
-            (facts.Schedule.Rows.Any(row => RakeShape.Of(row.Example) is not null), Row(SheetText.LegendEdges, Word("a, b"))),
             (wall.Lintels.Any(lintel => lintel.Kind == LintelKind.Formed), Row(
                 SheetText.LegendFormed,
                 new HatchItem(Pen.LintelHatch, [Sample.Corners()], HatchKind.Formed),

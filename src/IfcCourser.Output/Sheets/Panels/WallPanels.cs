@@ -1,5 +1,6 @@
 using System.Globalization;
 using IfcCourser.Catalogs;
+using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Panels;
@@ -11,7 +12,7 @@ internal static class WallPanels
     {
         Panel[] panels =
         [
-            Pieces(facts), OpeningTable(facts), Lintels(facts), Bars(facts), KeyPlan.Of(facts), Legend.Of(facts),
+            Pieces(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Bars(facts), KeyPlan.Of(facts), Legend.Of(facts),
             WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
@@ -21,22 +22,31 @@ internal static class WallPanels
         SheetText.PieceTable,
         ["Mark", "Product", "Length", "Height", "Cut", "No"],
         1,
-        facts.Schedule.Rows.Select(row => Row(facts, row)));
-
-    private static ImmutableArray<string> Row(WallFacts facts, PieceRow row)
-    {
-        var (piece, text, grid) = (row.Example, facts.Text, facts.Layout.Rules.Catalog.CutGrid);
-        var rake = RakeShape.Of(piece);
-        return
-        [
+        facts.Schedule.Rows.Select(row => ImmutableArray.Create(
             row.Mark,
-            rake is null ? piece.Product : $"{piece.Product}; {SheetText.Rake(rake, text.Piece(piece.Height, grid))}",
-            rake is null ? text.Piece(piece.Length) : $"{text.Piece(rake.Below, grid)}, {text.Piece(rake.Above, grid)}",
-            rake is null ? text.Piece(piece.Height) : $"{text.Piece(rake.Left, grid)}, {text.Piece(rake.Right, grid)}",
-            SheetText.CutCode(piece),
-            Number(row.Count),
-        ];
-    }
+            row.Example.Product,
+            Sawn(facts, row.Example, row.Example.Length),
+            Sawn(facts, row.Example, row.Example.Height),
+            SheetText.CutCode(row.Example),
+            Number(row.Count))));
+
+    /// <summary>Where a piece meets a slope its size is what the model's lines leave; elsewhere it was chosen on the saw's grid.</summary>
+    private static string Sawn(WallFacts facts, Piece piece, Units.Length length) =>
+        RakeShape.Of(piece) is null ? facts.Text.Piece(length) : Grid(facts, length);
+
+    private static Panel Rakes(WallFacts facts) => Table.Of(
+        SheetText.RakeTable,
+        ["Mark", "Below", "Above", "Left", "Right", "Slope", "High"],
+        6,
+        facts.Schedule.Rows.Select(row => (row.Mark, Rake: RakeShape.Of(row.Example))).Where(row => row.Rake is not null)
+            .Select(row => ImmutableArray.Create(
+                row.Mark,
+                Grid(facts, row.Rake!.Below),
+                Grid(facts, row.Rake.Above),
+                Grid(facts, row.Rake.Left),
+                Grid(facts, row.Rake.Right),
+                SheetText.Slope(row.Rake),
+                SheetText.HighSide(row.Rake))));
 
     private static Panel OpeningTable(WallFacts facts) => Table.Of(
         SheetText.OpeningTable,

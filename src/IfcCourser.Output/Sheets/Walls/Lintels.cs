@@ -57,13 +57,19 @@ internal static class Lintels
             ? TextMetrics.Wrap($"{text}  {SheetText.FormedBeam}", TextHeight, room - 2)
             : [text];
         ImmutableArray<string> lines = words.Length * LinePitch < box.Height / mm
-            && words.All(line => TextMetrics.Width(line, TextHeight) <= room - 2) ? words : [text];
+            && words.All(line => TextMetrics.Width(line, TextHeight) <= room - 2) ? words : [Short(lintel, text, room - 2)];
         return [.. lines.Select((line, i) => new TextItem(
             Pen.Text,
             middle + new Point(0, (((lines.Length - 1) / 2.0) - i) * LinePitch * mm),
             line,
             TextHeight,
             TextAnchor.Middle))];
+    }
+
+    private static string Short(Lintel lintel, string text, double room)
+    {
+        var words = $"{text}  {SheetText.FormedBeamShort}";
+        return lintel.Kind == LintelKind.Formed && TextMetrics.Width(words, TextHeight) <= room ? words : text;
     }
 
     /// <summary>Left out where the paper has no room for the numbers: the lintel table has them too.</summary>
