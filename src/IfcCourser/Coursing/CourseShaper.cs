@@ -131,7 +131,7 @@ internal sealed class CourseShaper(
     /// <summary>What is no wider than the joint that stands there anyhow is not worth a word.</summary>
     private void LeaveOpen(ElevationRect rect)
     {
-        if (rect.Width > rules.Catalog.HeadJoint.Max && rect.Height > rules.Catalog.BedJoint.Max)
+        if (rect.Width > rules.Catalog.HeadJoint.Max && rect.Height > rules.Catalog.BedJoint.Nominal)
         {
             _leftOpen.Add(rect);
         }

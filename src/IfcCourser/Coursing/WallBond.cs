@@ -7,7 +7,8 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// Bonds a wall: each course is filled exactly, given its neighbours; then courses are filled again, given both
-/// neighbours, until nothing improves. The wall is built from the bottom up and from the top down, and the better kept.
+/// neighbours, until nothing improves. The wall is built from the bottom up and from the top down, with the first course's
+/// cuts where they suit it, at the start or at the end of its stretches, and the best wall is kept.
 /// </summary>
 internal sealed class WallBond
 {
@@ -38,15 +39,23 @@ internal sealed class WallBond
         var fewest = FewestCuts();
         bool IsBest(BondScore score) => score.Breaches == 0 && score.Cuts == fewest;
 
-        var (up, upScore) = Improve(Build(Enumerable.Range(0, _shapes.Length)), IsBest);
-        if (IsBest(upScore))
+        var best = Improve(Build(Orders()[0], Lean.None), IsBest);
+        foreach (var (order, lean) in Orders().SelectMany(order => Enum.GetValues<Lean>(), (order, lean) => (order, lean)).Skip(1))
         {
-            return [.. up];
+            if (IsBest(best.Score))
+            {
+                break;
+            }
+
+            var other = Improve(Build(order, lean), IsBest);
+            best = other.Score.CompareTo(best.Score) < 0 ? other : best;
         }
 
-        var (down, downScore) = Improve(Build(Enumerable.Range(0, _shapes.Length).Reverse()), IsBest);
-        return downScore.CompareTo(upScore) < 0 ? [.. down] : [.. up];
+        return [.. best.Courses];
     }
+
+    private ImmutableArray<int>[] Orders() =>
+        [[.. Enumerable.Range(0, _shapes.Length)], [.. Enumerable.Range(0, _shapes.Length).Reverse()]];
 
     /// <summary>The cuts that no bond can save: those of each course on its own.</summary>
     private int FewestCuts() => _shapes
@@ -54,12 +63,12 @@ internal sealed class WallBond
         .SelectMany(segment => Fill(segment, []).Pieces)
         .Count(piece => piece.Size != _rules.Catalog.UnitLength && !_rules.Catalog.PartLengths.Contains(piece.Size));
 
-    private LaidCourse[] Build(IEnumerable<int> order)
+    private LaidCourse[] Build(ImmutableArray<int> order, Lean lean)
     {
         var courses = new LaidCourse[_shapes.Length];
         foreach (var i in order)
         {
-            courses[i] = Fill(courses, i);
+            courses[i] = Fill(courses, i, i == order[0] ? lean : Lean.None);
         }
 
         return courses;
@@ -88,13 +97,20 @@ internal sealed class WallBond
         return (courses, score);
     }
 
-    private LaidCourse Fill(LaidCourse?[] courses, int i)
+    private LaidCourse Fill(LaidCourse?[] courses, int i, Lean lean = Lean.None)
     {
         var shape = _shapes[i];
         var zones = Zones(courses, i);
-        var fills = shape.Segments.Select(segment => Fill(segment, zones)).ToImmutableArray();
+        var fills = shape.Segments.Select(segment => Fill(Leaning(segment, lean), zones)).ToImmutableArray();
         return LaidCourse.Of(shape, fills);
     }
+
+    private static Segment Leaning(Segment segment, Lean lean) => lean switch
+    {
+        Lean.Start => segment with { StartCost = -BondWeights.CutAtJamb, EndCost = 0 },
+        Lean.End => segment with { StartCost = 0, EndCost = -BondWeights.CutAtJamb },
+        _ => segment,
+    };
 
     private SegmentFill Fill(Segment segment, List<JointZone> zones)
     {
@@ -153,5 +169,13 @@ internal sealed class WallBond
                 yield return new JointZone(jamb + (reach * inward), reach, BondWeights.Bearing);
             }
         }
+    }
+
+    /// <summary>Where the first course that is laid puts its cut pieces: what suits it best may cost the next course cuts.</summary>
+    private enum Lean
+    {
+        None,
+        Start,
+        End,
     }
 }

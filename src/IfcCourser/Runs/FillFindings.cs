@@ -18,7 +18,7 @@ internal static class FillFindings
         }
 
         var gap = lines.Outline.Box.Top - lines.Bands[^1].Top;
-        if (gap > rules.Catalog.BedJoint.Max)
+        if (gap > rules.Catalog.BedJoint.Nominal)
         {
             yield return new Finding(FindingCodes.OutlineNotFilled, Messages.TopOpen(gap, units), new FindingPlace { Z = lines.Bands[^1].Top });
         }
