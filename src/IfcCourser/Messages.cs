@@ -53,7 +53,9 @@ internal static class Messages
         FormattableString.Invariant($"{name} is off the module: moved by {Signed(move, units)} it stands on it");
 
     public static string OffModule(string name, Length move, Length widen, UnitSystem units) =>
-        FormattableString.Invariant($"{name} is off the module: with its left jamb moved by {Signed(move, units)} and widened by {Text(widen, units)} it stands on it");
+        move == Length.Zero
+            ? FormattableString.Invariant($"{name} is off the module: widened by {Text(widen, units)} it stands on it")
+            : FormattableString.Invariant($"{name} is off the module: with its left jamb moved by {Signed(move, units)} and widened by {Text(widen, units)} it stands on it");
 
     public static string HeadOffCourse(string name, Length up, UnitSystem units) =>
         FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line");

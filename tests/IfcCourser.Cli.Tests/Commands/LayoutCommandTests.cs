@@ -225,11 +225,11 @@ public sealed class LayoutCommandTests
         var run = CommandRun.Of("check", Fixtures.House("teasel"), "--verbose");
 
         var counts = run.Output.Split('\n').SkipWhile(line => !line.StartsWith("findings:", StringComparison.Ordinal)).Skip(1).ToList();
-        Assert.Contains(counts, line => line.StartsWith("  note opening-moved: ", StringComparison.Ordinal));
+        Assert.Contains(counts, line => line.StartsWith("  warning opening-moved: ", StringComparison.Ordinal));
         string[] grades = ["error", "warning", "note"];
         var order = counts.Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => Array.IndexOf(grades, line.Trim().Split(' ')[0])).ToList();
         Assert.Equal(order.Order(), order);
-        Assert.Matches(@"(?m)^EG West [0-9A-Za-z_$]{22}: note opening-moved: ", run.Error);
+        Assert.Matches(@"(?m)^EG Eingang [0-9A-Za-z_$]{22}: warning opening-moved: ", run.Error);
     }
 
     [Fact]
