@@ -15,8 +15,9 @@ internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Inte
     /// <summary>The voids of a course; openings above each other within it count as one.</summary>
     /// <param name="band">The course's height.</param>
     /// <param name="rects">Openings and notches with the edge they make.</param>
-    /// <param name="leastStrip">Least height of a piece, and least width of a void to course around.</param>
-    public static ImmutableArray<BandVoid> Of(Interval band, IEnumerable<(ElevationRect Rect, EdgeKind Edge)> rects, Length leastStrip)
+    /// <param name="leastStrip">Least height of a piece.</param>
+    /// <param name="slit">Widest void that is not coursed around.</param>
+    public static ImmutableArray<BandVoid> Of(Interval band, IEnumerable<(ElevationRect Rect, EdgeKind Edge)> rects, Length leastStrip, Length slit)
     {
         var voids = ImmutableArray.CreateBuilder<BandVoid>();
         var group = new List<(ElevationRect Rect, EdgeKind Edge)>();
@@ -36,8 +37,8 @@ internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Inte
             voids.Add(Merge(band, group, leastStrip));
         }
 
-        // Slits narrower than a piece are sawn into it.
-        return [.. voids.Where(v => v.Run.Size >= leastStrip)];
+        // Slits that two joints would close are sawn into the piece.
+        return [.. voids.Where(v => v.Run.Size > slit)];
     }
 
     private static BandVoid Merge(Interval band, List<(ElevationRect Rect, EdgeKind Edge)> group, Length leastStrip)

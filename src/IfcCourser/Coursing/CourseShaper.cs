@@ -30,7 +30,8 @@ internal sealed class CourseShaper(
         var voids = BandVoid.Of(
             new Interval(band.Bottom, band.Top),
             openings.Select(opening => (opening, EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
-            _leastStrip);
+            _leastStrip,
+            _joint * 2);
         var blockers = Blockers(band, voids, taken);
         var spans = ImmutableArray.CreateBuilder<Span>();
         var segments = ImmutableArray.CreateBuilder<Segment>();
