@@ -24,7 +24,7 @@ def replaced(first: Path, model: Path, again: Path, command: list[str]):
     """Yields where a run over the coursed model adds to an earlier run's additions in place of replacing them."""
     coursed = first / "model" / f"{model.stem}.coursed.ifc"
     run(coursed, again, command, dict(os.environ))
-    twice = again / "model" / f"{coursed.stem}.coursed.ifc"
+    twice = again / "model" / coursed.name
     if not twice.is_file():
         yield f"no {twice.name} from a second run"
         return
