@@ -36,7 +36,6 @@ class Result:
     seconds: float = 0
     problems: list[str] = field(default_factory=list)
     limits: list[str] = field(default_factory=list)
-    complaints: list[str] = field(default_factory=list)
     declared: list[tuple[str, str]] = field(default_factory=list)
 
 
@@ -58,14 +57,10 @@ def check(model: Path, out: Path, options: list[str], tools: Tools) -> Result:
     count(result, layout)
     before = listing(model, out / "before.jsonl", tools)
     check_layout(result, out, before, tools)
-    own = len(result.problems)
     check_sheets(result, layout, out, tools)
     check_coursed(result, layout, model, before, out, tools)
     result.declared = list(declared.compare(layout, before[0]))
     result.problems += [f"declared quantity: {text}" for outcome, text in result.declared if outcome == "OFF"]
-    if options:
-        # On other people's models a reader's complaint is to be looked at: fault and oddity may be the model's or the reader's.
-        result.complaints, result.problems = result.problems[own:], result.problems[:own]
     return result
 
 

@@ -44,7 +44,6 @@ def main():
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
     print_declared(results)
     print_limits(results)
-    print_complaints(results)
     print_problems(problems)
     return 1 if problems or not results else 0
 
@@ -95,13 +94,6 @@ def print_limits(results):
     print(f"\n{len(limits)} lines of verify_layout.py that are not counted as breaches: joints against a wall in raked courses, where it "
           "can't tell (see job.py), and volumes listed with their cause in mesh_differences.tsv")
     for line in limits:
-        print(f"  {line}")
-
-
-def print_complaints(results):
-    complaints = [f"{r.model}: {line}" for r in results for line in r.complaints]
-    print(f"\n{len(complaints)} complaints of outside readers about real models, to be looked at one by one; they do not fail the run")
-    for line in complaints[:200]:
         print(f"  {line}")
 
 
