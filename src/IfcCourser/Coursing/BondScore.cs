@@ -10,7 +10,7 @@ internal readonly record struct BondScore(int Breaches, int Cuts, int Short) : I
         var (breaches, cuts, shorts) = (0, 0, 0);
         for (var i = 0; i < courses.Count; i++)
         {
-            foreach (var piece in courses[i].Fills.SelectMany(fill => fill.Pieces))
+            foreach (var piece in courses[i].Rows.SelectMany(row => row))
             {
                 var isCut = piece.Size != rules.Catalog.UnitLength && !rules.Catalog.PartLengths.Contains(piece.Size);
                 cuts += isCut ? 1 : 0;

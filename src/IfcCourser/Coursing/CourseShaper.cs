@@ -14,6 +14,7 @@ internal sealed class CourseShaper(
     ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, LayoutRules rules)
 {
     private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
+    private readonly BondAims _aims = rules.Set.Aims;
 
     /// <summary>Strips lower, and spans shorter, than this are left to mortar.</summary>
     private readonly Length _leastStrip = rules.Set.PartitionHeadGap;
@@ -36,8 +37,9 @@ internal sealed class CourseShaper(
         var spans = ImmutableArray.CreateBuilder<Span>();
         var segments = ImmutableArray.CreateBuilder<Segment>();
         var jambs = ImmutableArray.CreateBuilder<Length>();
-        foreach (var part in Parts(band))
+        foreach (var whole in outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)))
         {
+            var part = whole.Box;
             if (part.Height < Length.Min(_leastStrip, band.Height))
             {
                 LeaveOpen(part);
@@ -53,7 +55,7 @@ internal sealed class CourseShaper(
                 }
 
                 spans.Add(span);
-                Divide(span, part, voids, segments, jambs);
+                Divide(span, part, Rake.Of(whole, band), voids, segments, jambs);
             }
 
             LeaveGapsOpen(part, voids);
@@ -64,10 +66,6 @@ internal sealed class CourseShaper(
 
         return new ShapedCourse(band, spans.ToImmutable(), segments.ToImmutable(), EdgeJoints(spans), jambs.ToImmutable());
     }
-
-    /// <summary>The parts of the outline in a band.</summary>
-    private IEnumerable<ElevationRect> Parts(CourseBand band) =>
-        outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)).Select(part => part.Box);
 
     /// <summary>Rectangular notches of the outline within a band, which are coursed around like openings.</summary>
     private ImmutableArray<ElevationRect> Notches(CourseBand band)
@@ -164,6 +162,7 @@ internal sealed class CourseShaper(
     private void Divide(
         Span span,
         ElevationRect part,
+        Rake rake,
         ImmutableArray<BandVoid> voids,
         ImmutableArray<Segment>.Builder segments,
         ImmutableArray<Length>.Builder jambs)
@@ -175,7 +174,7 @@ internal sealed class CourseShaper(
             var right = Length.Min(v.Run.To, span.Run.To);
             if (left > from)
             {
-                segments.Add(new Segment(part with { Left = from, Right = left }, cost, BondWeights.CutAtJamb));
+                segments.Add(Upright(part, rake, from, left, cost, _aims.CutAtJamb));
                 jambs.Add(left + (_joint / 2));
                 left += _joint;
             }
@@ -187,17 +186,22 @@ internal sealed class CourseShaper(
             }
 
             var end = goesOn ? right - _joint : right;
-            segments.AddRange(v.Strips.Select(strip => new Segment(new ElevationRect(left, end, strip.From, strip.To), 0, 0)));
-            (from, cost) = (right, BondWeights.CutAtJamb);
+            segments.AddRange(v.Strips.Select(strip => new Segment(new ElevationRect(left, end, strip.From, strip.To), SegmentEnd.Upright(0), SegmentEnd.Upright(0))));
+            (from, cost) = (right, _aims.CutAtJamb);
         }
 
         if (from < span.Run.To)
         {
-            segments.Add(new Segment(part with { Left = from, Right = span.Run.To }, cost, CostAt(span.EndEdge)));
+            segments.Add(Upright(part, rake, from, span.Run.To, cost, CostAt(span.EndEdge)));
         }
     }
 
-    private static long CostAt(EdgeKind edge) => edge == EdgeKind.Jamb ? BondWeights.CutAtJamb : BondWeights.CutAtEnd;
+    private Segment Upright(ElevationRect part, Rake rake, Length left, Length right, long startCost, long endCost) => new(
+        part with { Left = left, Right = right },
+        rake.StartOf(left, right, startCost, rules.MinPiece, rules.Catalog.UnitLength),
+        rake.EndOf(left, right, endCost, rules.MinPiece, rules.Catalog.UnitLength));
+
+    private long CostAt(EdgeKind edge) => edge == EdgeKind.Jamb ? _aims.CutAtJamb : _aims.CutAtEnd;
 
     private ImmutableArray<Length> EdgeJoints(IEnumerable<Span> spans)
     {

@@ -8,7 +8,7 @@ namespace IfcCourser.Coursing;
 internal sealed class JointCosts
 {
     /// <summary>Zones are open intervals: a joint exactly at the limit is allowed, dust included.</summary>
-    private const long DustNanometres = 5_000;
+    private const long DustNanometres = PieceCosts.DustNanometres;
 
     private long[] _costs = [];
 

@@ -1,24 +1,25 @@
 using System.Collections.Immutable;
+using IfcCourser.Geometry;
 using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 
-/// <summary>A course with the fillings of its segments.</summary>
+/// <summary>A course with the rows of pieces that fill its segments.</summary>
 /// <param name="Shape">Where masonry stands.</param>
-/// <param name="Fills">One for each segment.</param>
+/// <param name="Rows">The pieces of each segment, as intervals from the segment's start.</param>
 /// <param name="PieceJoints">Centres of the head joints between its pieces, rising.</param>
-internal sealed record LaidCourse(ShapedCourse Shape, ImmutableArray<SegmentFill> Fills, ImmutableArray<Length> PieceJoints)
+internal sealed record LaidCourse(ShapedCourse Shape, ImmutableArray<ImmutableArray<Interval>> Rows, ImmutableArray<Length> PieceJoints)
 {
     /// <summary>All head joints of the course, those against walls and lintels included.</summary>
     public IEnumerable<Length> Joints => PieceJoints.Concat(Shape.EdgeJoints);
 
-    public static LaidCourse Of(ShapedCourse shape, ImmutableArray<SegmentFill> fills)
+    public static LaidCourse Of(ShapedCourse shape, ImmutableArray<ImmutableArray<Interval>> rows)
     {
         var joints = new List<Length>(shape.JambJoints);
-        for (var i = 0; i < fills.Length; i++)
+        for (var i = 0; i < rows.Length; i++)
         {
             var from = shape.Segments[i].Box.Left;
-            var pieces = fills[i].Pieces;
+            var pieces = rows[i];
             for (var p = 1; p < pieces.Length; p++)
             {
                 joints.Add(from + ((pieces[p - 1].To + pieces[p].From) / 2));
@@ -26,6 +27,6 @@ internal sealed record LaidCourse(ShapedCourse Shape, ImmutableArray<SegmentFill
         }
 
         joints.Sort();
-        return new LaidCourse(shape, fills, [.. joints]);
+        return new LaidCourse(shape, rows, [.. joints]);
     }
 }

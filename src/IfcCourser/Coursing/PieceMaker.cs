@@ -12,7 +12,7 @@ internal sealed class PieceMaker(ElevationOutline outline, LayoutRules rules)
     public Course Make(LaidCourse course, ImmutableArray<Core> cores)
     {
         var boxes = course.Shape.Segments
-            .SelectMany((segment, i) => course.Fills[i].Pieces.Select(piece => segment.Box with
+            .SelectMany((segment, i) => course.Rows[i].Select(piece => segment.Box with
             {
                 Left = segment.Box.Left + piece.From,
                 Right = segment.Box.Left + piece.To,

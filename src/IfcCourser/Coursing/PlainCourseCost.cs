@@ -10,6 +10,7 @@ namespace IfcCourser.Coursing;
 internal sealed class PlainCourseCost(ImmutableArray<WallLines> walls, ImmutableArray<Junction> junctions, LayoutRules rules)
 {
     private readonly SegmentSolver _solver = new(rules);
+    private readonly PieceCosts _costs = new(rules);
     private readonly Dictionary<(Interval Odd, Interval Even, Length Length), long> _known = [];
 
     public long Of(int wall, IEnumerable<(int Corner, CornerTurn Turn)> corners)
@@ -43,19 +44,21 @@ internal sealed class PlainCourseCost(ImmutableArray<WallLines> walls, Immutable
     {
         if (odd.IsEmpty || even.IsEmpty)
         {
-            return 2 * BondWeights.Breach;
+            return 2 * BondAims.Breach;
         }
 
-        var oddFill = _solver.Solve(Task(odd, EdgeJoints(even, length)));
-        var inner = oddFill.Pieces.Zip(oddFill.Pieces.Skip(1), (a, b) => odd.From + ((a.To + b.From) / 2));
-        return oddFill.Cost + _solver.Solve(Task(even, [.. inner, .. EdgeJoints(odd, length)])).Cost;
+        var oddTask = Task(odd, EdgeJoints(even, length));
+        var oddPieces = _solver.Solve(oddTask)!.Value;
+        var inner = oddPieces.Zip(oddPieces.Skip(1), (a, b) => odd.From + ((a.To + b.From) / 2));
+        var evenTask = Task(even, [.. inner, .. EdgeJoints(odd, length)]);
+        return _costs.Of(oddPieces, oddTask) + _costs.Of(_solver.Solve(evenTask)!.Value, evenTask);
     }
 
     private SegmentTask Task(Interval run, IEnumerable<Length> jointsBeside) => new(
         run.Size,
-        BondWeights.CutAtEnd,
-        BondWeights.CutAtEnd,
-        [.. jointsBeside.Select(joint => new JointZone(joint - run.From, rules.MinOverlap, BondWeights.Breach))]);
+        SegmentEnd.Upright(rules.Set.Aims.CutAtEnd),
+        SegmentEnd.Upright(rules.Set.Aims.CutAtEnd),
+        [.. jointsBeside.Select(joint => new JointZone(joint - run.From, rules.MinOverlap, BondAims.Breach))]);
 
     /// <summary>The joints against the neighbours' faces where a run was trimmed.</summary>
     private IEnumerable<Length> EdgeJoints(Interval run, Length length)

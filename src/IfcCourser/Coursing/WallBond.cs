@@ -6,176 +6,278 @@ using IfcCourser.Units;
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// Bonds a wall: each course is filled exactly, given its neighbours; then courses are filled again, given both
-/// neighbours, until nothing improves. The wall is built from the bottom up and from the top down, with the first course's
-/// cuts where they suit it, at the start or at the end of its stretches, and the best wall is kept.
+/// Bonds a wall. Built from the bottom up, each course is filled exactly, given the one below; where the wall so reaches what
+/// its segments cost at least on their own, nothing can save a cut. Otherwise rows of pieces are gathered for every segment
+/// (exact answers to the neighbours' rows), the best wall that they can make is chosen exactly, and its neighbours'
+/// answers are gathered in turn, until there are no new ones.
 /// </summary>
 internal sealed class WallBond
 {
-    private const int Sweeps = 4;
+    private const int MostRounds = 8;
 
     private readonly ImmutableArray<ShapedCourse> _shapes;
-    private readonly ImmutableArray<Lintel> _lintels;
-    private readonly ImmutableArray<Bar> _bars;
-    private readonly LayoutRules _rules;
-    private readonly SegmentSolver _solver;
-    private readonly Length _preferredLap;
-    private readonly Dictionary<SegmentTask, SegmentFill> _known = [];
+    private readonly BondAims _aims;
+    private readonly RowLaps _laps;
+    private readonly ImmutableArray<SegmentRows> _segments;
+    private readonly ImmutableArray<ImmutableArray<int>> _ofCourse;
+    private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
 
     public WallBond(
         ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, LayoutRules rules)
     {
         _shapes = shapes;
-        _lintels = lintels;
-        _bars = bars;
-        _rules = rules;
-        _solver = new SegmentSolver(rules);
-        var lap = rules.PreferredLap(thickness);
-        _preferredLap = Length.Min(lap, rules.Catalog.Pitch - lap);
+        _aims = rules.Set.Aims;
+        _laps = new RowLaps(thickness, rules);
+        var (solver, costs) = (new SegmentSolver(rules), new PieceCosts(rules));
+        var fixedZones = new FixedZones(shapes, lintels, bars, _laps, rules);
+        var known = new Dictionary<(Length Left, SegmentTask Alone), SegmentRows>();
+        var segments = ImmutableArray.CreateBuilder<SegmentRows>();
+        var courses = ImmutableArray.CreateBuilder<ImmutableArray<int>>(shapes.Length);
+        for (var course = 0; course < shapes.Length; course++)
+        {
+            courses.Add([.. Enumerable.Range(segments.Count, shapes[course].Segments.Length)]);
+            var zones = fixedZones.Of(course);
+            foreach (var segment in shapes[course].Segments)
+            {
+                var (left, size) = (segment.Box.Left, segment.Box.Width);
+                var alone = new SegmentTask(size, segment.Start, segment.End, [.. SegmentRows.Within(zones, left, size)]);
+                if (!known.TryGetValue((left, alone), out var rows))
+                {
+                    rows = new SegmentRows(left, alone, solver, costs);
+                    known.Add((left, alone), rows);
+                }
+
+                segments.Add(rows);
+            }
+        }
+
+        _segments = segments.ToImmutable();
+        _ofCourse = courses.ToImmutable();
+        _pairs = [.. Pairs()];
     }
 
     public ImmutableArray<LaidCourse> Solve()
     {
-        var fewest = FewestCuts();
-        bool IsBest(BondScore score) => score.Breaches == 0 && score.Cuts == fewest;
+        var alone = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
+        bool IsBest(int[] rows) => CostOf(rows) - alone < _aims.Short;
 
-        var best = Improve(Build(Orders()[0], Lean.None), IsBest);
-        foreach (var (order, lean) in Orders().SelectMany(order => Enum.GetValues<Lean>(), (order, lean) => (order, lean)).Skip(1))
+        var best = Build(Enumerable.Range(0, _shapes.Length));
+        if (!IsBest(best))
         {
-            if (IsBest(best.Score))
+            best = Better(best, Build(Enumerable.Range(0, _shapes.Length).Reverse()));
+        }
+
+        if (!IsBest(best))
+        {
+            foreach (var segment in _segments.Distinct())
             {
-                break;
+                segment.AddLeaning(_aims.CutAtJamb);
             }
 
-            var other = Improve(Build(order, lean), IsBest);
-            best = other.Score.CompareTo(best.Score) < 0 ? other : best;
-        }
-
-        return [.. best.Courses];
-    }
-
-    private ImmutableArray<int>[] Orders() =>
-        [[.. Enumerable.Range(0, _shapes.Length)], [.. Enumerable.Range(0, _shapes.Length).Reverse()]];
-
-    /// <summary>The cuts that no bond can save: those of each course on its own.</summary>
-    private int FewestCuts() => _shapes
-        .SelectMany(shape => shape.Segments)
-        .SelectMany(segment => Fill(segment, []).Pieces)
-        .Count(piece => piece.Size != _rules.Catalog.UnitLength && !_rules.Catalog.PartLengths.Contains(piece.Size));
-
-    private LaidCourse[] Build(ImmutableArray<int> order, Lean lean)
-    {
-        var courses = new LaidCourse[_shapes.Length];
-        foreach (var i in order)
-        {
-            courses[i] = Fill(courses, i, i == order[0] ? lean : Lean.None);
-        }
-
-        return courses;
-    }
-
-    private (LaidCourse[] Courses, BondScore Score) Improve(LaidCourse[] courses, Func<BondScore, bool> isBest)
-    {
-        var score = BondScore.Of(courses, _bars, _rules);
-        for (var sweep = 0; sweep < Sweeps && !isBest(score); sweep++)
-        {
-            var next = (LaidCourse[])courses.Clone();
-            for (var i = 0; i < next.Length; i++)
+            for (var (round, isNew) = (0, true); isNew && round < MostRounds && !IsBest(best); round++)
             {
-                next[i] = Fill(next, i);
-            }
-
-            var better = BondScore.Of(next, _bars, _rules);
-            if (better.CompareTo(score) >= 0)
-            {
-                break;
-            }
-
-            (courses, score) = (next, better);
-        }
-
-        return (courses, score);
-    }
-
-    private LaidCourse Fill(LaidCourse?[] courses, int i, Lean lean = Lean.None)
-    {
-        var shape = _shapes[i];
-        var zones = Zones(courses, i);
-        var fills = shape.Segments.Select(segment => Fill(Leaning(segment, lean), zones)).ToImmutableArray();
-        return LaidCourse.Of(shape, fills);
-    }
-
-    private static Segment Leaning(Segment segment, Lean lean) => lean switch
-    {
-        Lean.Start => segment with { StartCost = -BondWeights.CutAtJamb, EndCost = 0 },
-        Lean.End => segment with { StartCost = 0, EndCost = -BondWeights.CutAtJamb },
-        _ => segment,
-    };
-
-    private SegmentFill Fill(Segment segment, List<JointZone> zones)
-    {
-        var (from, size) = (segment.Box.Left, segment.Box.Width);
-        var task = new SegmentTask(size, segment.StartCost, segment.EndCost,
-        [
-            .. zones
-                .Select(zone => zone with { Centre = zone.Centre - from })
-                .Where(zone => zone.Centre + zone.Reach > Length.Zero && zone.Centre - zone.Reach < size),
-        ]);
-        if (!_known.TryGetValue(task, out var fill))
-        {
-            fill = _solver.Solve(task);
-            _known.Add(task, fill);
-        }
-
-        return fill;
-    }
-
-    private List<JointZone> Zones(LaidCourse?[] courses, int i)
-    {
-        var zones = new List<JointZone>();
-        foreach (var neighbour in new[] { i - 1, i + 1 }.Where(n => n >= 0 && n < _shapes.Length))
-        {
-            foreach (var joint in courses[neighbour]?.Joints ?? _shapes[neighbour].EdgeJoints.Concat(_shapes[neighbour].JambJoints))
-            {
-                zones.Add(new JointZone(joint, _rules.MinOverlap, BondWeights.Breach));
-                zones.Add(new JointZone(joint, _preferredLap, BondWeights.LapUnderPreferred));
+                isNew = GatherToRows() | Gather(best);
+                best = Better(best, Choose(best));
             }
         }
 
-        var cell = _rules.Catalog.CutGrid;
-        zones.AddRange(new[] { i - 2, i + 2 }
-            .Where(n => n >= 0 && n < _shapes.Length && courses[n] is not null)
-            .SelectMany(n => courses[n]!.PieceJoints)
-            .Select(joint => new JointZone(joint, cell, -BondWeights.NotRepeated)));
-        zones.AddRange(_bars
-            .Where(bar => bar.Passes(_shapes[i].Band))
-            .Select(bar => new JointZone(bar.At, _rules.CoreClearance, BondWeights.Breach)));
-        zones.AddRange(BearingZones(_shapes[i].Band));
-        return zones;
+        return Courses(Settle(best));
     }
 
-    /// <summary>Under a lintel's bearing lies a full unit, or a piece of the bearing's length and the least piece.</summary>
-    private IEnumerable<JointZone> BearingZones(CourseBand band)
+    /// <summary>Fills course by course, each given those filled before.</summary>
+    private int[] Build(IEnumerable<int> courses)
     {
-        foreach (var lintel in _lintels.Where(lintel => lintel.Bottom - band.Top == _rules.Catalog.BedJoint.Nominal))
+        var rows = new int[_segments.Length];
+        Array.Fill(rows, -1);
+        foreach (var course in courses)
         {
-            foreach (var (bearing, jamb, inward) in new[]
+            var beside = Beside(rows, [course - 1, course + 1], [course - 2, course + 2]);
+            foreach (var s in _ofCourse[course])
             {
-                (lintel.BearingLeft, lintel.From + lintel.BearingLeft, -1),
-                (lintel.BearingRight, lintel.To - lintel.BearingRight, 1),
-            })
+                rows[s] = _segments[s].Cheapest(beside);
+            }
+        }
+
+        return rows;
+    }
+
+    /// <summary>The best wall that the gathered rows make.</summary>
+    private int[] Choose(int[] best)
+    {
+        var allowed = Allowed(best);
+        var single = allowed.Select((rows, s) => rows.Select(row => _segments[s].Rows[row].Cost).ToArray()).ToList();
+        var known = new Dictionary<(SegmentRows Lower, SegmentRows Upper), long[,]>();
+        var pairs = _pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair, known), allowed[pair.Lower], allowed[pair.Upper])));
+        var chosen = LeastSum.Solve(single, pairs);
+        return [.. chosen.Select((row, s) => allowed[s][row])];
+    }
+
+    /// <summary>The rows that a choice is made from: all, or where the search would grow too large the cheapest and the best wall's.</summary>
+    private ImmutableArray<ImmutableArray<int>> Allowed(int[] best)
+    {
+        for (var most = _segments.Max(segment => segment.Rows.Count); ; most -= Math.Max(1, most / 4))
+        {
+            var allowed = _segments.Select((segment, s) => Enumerable.Range(0, segment.Rows.Count)
+                .OrderBy(row => row == best[s] ? 0 : 1)
+                .ThenBy(row => segment.Rows[row].Cost)
+                .Take(most)
+                .ToImmutableArray()).ToImmutableArray();
+            if (most == 1 || LeastSum.Largest([.. allowed.Select(rows => rows.Length)], _pairs) <= LeastSum.LargestTable)
             {
-                var reach = Length.Min(bearing + _rules.MinPiece, _rules.Catalog.UnitLength) / 2;
-                yield return new JointZone(jamb + (reach * inward), reach, BondWeights.Bearing);
+                return allowed;
             }
         }
     }
 
-    /// <summary>Where the first course that is laid puts its cut pieces: what suits it best may cost the next course cuts.</summary>
-    private enum Lean
+    private long[,] LapsOf((int Lower, int Upper) pair, Dictionary<(SegmentRows Lower, SegmentRows Upper), long[,]> known)
     {
-        None,
-        Start,
-        End,
+        var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
+        if (!known.TryGetValue((lower, upper), out var costs))
+        {
+            costs = new long[lower.Rows.Count, upper.Rows.Count];
+            for (var i = 0; i < lower.Rows.Count; i++)
+            {
+                for (var j = 0; j < upper.Rows.Count; j++)
+                {
+                    costs[i, j] = _laps.Of(lower.Rows[i].Joints, upper.Rows[j].Joints);
+                }
+            }
+
+            known.Add((lower, upper), costs);
+        }
+
+        return costs;
     }
+
+    private static long[,] Part(long[,] costs, ImmutableArray<int> rows, ImmutableArray<int> columns)
+    {
+        var part = new long[rows.Length, columns.Length];
+        for (var i = 0; i < rows.Length; i++)
+        {
+            for (var j = 0; j < columns.Length; j++)
+            {
+                part[i, j] = costs[rows[i], columns[j]];
+            }
+        }
+
+        return part;
+    }
+
+    /// <summary>Gathers the segments' answers to single rows below and above them; whether any is new.</summary>
+    private bool GatherToRows()
+    {
+        var isNew = false;
+        foreach (var (lower, upper) in _pairs.Select(pair => (_segments[pair.Lower], _segments[pair.Upper])).Distinct())
+        {
+            isNew |= AddAnswers(lower, upper) | AddAnswers(upper, lower);
+        }
+
+        return isNew;
+    }
+
+    private bool AddAnswers(SegmentRows segment, SegmentRows other)
+    {
+        const int MostAnswered = 16;
+        var isNew = false;
+        for (var row = 0; row < Math.Min(MostAnswered, other.Rows.Count); row++)
+        {
+            isNew |= segment.AddCheapest(new JointsBeside(_laps, [other.Rows[row].Joints], []));
+        }
+
+        return isNew;
+    }
+
+    /// <summary>Gathers the segments' answers to a wall; whether any is new.</summary>
+    private bool Gather(int[] rows)
+    {
+        var isNew = false;
+        for (var course = 0; course < _shapes.Length; course++)
+        {
+            int[] repeated = [course - 2, course + 2];
+            JointsBeside[] contexts =
+            [
+                Beside(rows, [course - 1, course + 1], repeated), Beside(rows, [course - 1], repeated), Beside(rows, [course + 1], repeated),
+                Beside(rows, [course - 1, course + 1], []),
+            ];
+            foreach (var s in _ofCourse[course])
+            {
+                foreach (var beside in contexts)
+                {
+                    isNew |= _segments[s].AddCheapest(beside);
+                }
+            }
+        }
+
+        return isNew;
+    }
+
+    /// <summary>Moves single segments to cheaper rows, repeated courses counted, while there are any.</summary>
+    private int[] Settle(int[] rows)
+    {
+        const int MostSweeps = 4;
+        var settled = (int[])rows.Clone();
+        for (var (sweep, moved) = (0, true); moved && sweep < MostSweeps; sweep++)
+        {
+            moved = false;
+            for (var course = 0; course < _shapes.Length; course++)
+            {
+                var beside = Beside(settled, [course - 1, course + 1], [course - 2, course + 2]);
+                foreach (var s in _ofCourse[course])
+                {
+                    var better = _segments[s].Cheapest(beside);
+                    moved |= better != settled[s];
+                    settled[s] = better;
+                }
+            }
+        }
+
+        return settled;
+    }
+
+    private int[] Better(int[] best, int[] other) => CostOf(other) < CostOf(best) ? other : best;
+
+    /// <summary>The cost of a wall; whether courses repeat is left out.</summary>
+    private long CostOf(int[] rows) =>
+        rows.Select((row, s) => _segments[s].Rows[row].Cost).Sum()
+        + _pairs.Sum(pair => _laps.Of(JointsOf(pair.Lower, rows), JointsOf(pair.Upper, rows)));
+
+    private Length[] JointsOf(int segment, int[] rows) => _segments[segment].Rows[rows[segment]].Joints;
+
+    /// <summary>Segments of neighbouring courses whose joints may come near each other.</summary>
+    private IEnumerable<(int Lower, int Upper)> Pairs()
+    {
+        for (var course = 1; course < _shapes.Length; course++)
+        {
+            foreach (var lower in Enumerable.Range(0, _ofCourse[course - 1].Length))
+            {
+                foreach (var upper in Enumerable.Range(0, _ofCourse[course].Length))
+                {
+                    var (below, above) = (_shapes[course - 1].Segments[lower].Box, _shapes[course].Segments[upper].Box);
+                    if (below.Left < above.Right + _laps.Reach && above.Left < below.Right + _laps.Reach)
+                    {
+                        yield return (_ofCourse[course - 1][lower], _ofCourse[course][upper]);
+                    }
+                }
+            }
+        }
+    }
+
+    private JointsBeside Beside(int[] rows, ReadOnlySpan<int> near, ReadOnlySpan<int> repeated) => new(_laps, Joints(rows, near), Joints(rows, repeated));
+
+    private ImmutableArray<Length[]> Joints(int[] rows, ReadOnlySpan<int> courses)
+    {
+        var joints = ImmutableArray.CreateBuilder<Length[]>(courses.Length);
+        foreach (var course in courses)
+        {
+            if (course >= 0 && course < _shapes.Length)
+            {
+                joints.Add([.. _ofCourse[course].Where(s => rows[s] >= 0).SelectMany(s => JointsOf(s, rows)).Order()]);
+            }
+        }
+
+        return joints.ToImmutable();
+    }
+
+    private ImmutableArray<LaidCourse> Courses(int[] rows) =>
+        [.. _shapes.Select((shape, course) => LaidCourse.Of(shape, [.. _ofCourse[course].Select(s => _segments[s].Rows[rows[s]].Pieces)]))];
 }

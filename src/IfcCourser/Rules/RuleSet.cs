@@ -54,4 +54,7 @@ public sealed record RuleSet
 
     /// <summary>Vertical bars; null where the set asks for none.</summary>
     public required BarRule? Bars { get; init; }
+
+    /// <summary>What the bond weighs against what.</summary>
+    public required BondAims Aims { get; init; }
 }

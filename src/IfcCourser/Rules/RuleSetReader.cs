@@ -49,7 +49,23 @@ public static class RuleSetReader
             Ties = Ties(junctions),
             PartitionHeadGap = NotNegative(junctions, "partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
+            Aims = Aims(root.Table("aims")),
         };
+    }
+
+    private static BondAims Aims(SettingsTable table)
+    {
+        const long Largest = BondAims.Breach / 10;
+        return new BondAims(
+            table.LargeWhole("bearing", 0, Largest),
+            table.LargeWhole("short-at-rake", 0, Largest),
+            table.LargeWhole("cut", 1, Largest),
+            table.LargeWhole("cut-at-jamb", 0, Largest),
+            table.LargeWhole("short", 0, Largest),
+            table.LargeWhole("not-repeated", 0, Largest),
+            table.LargeWhole("cut-at-end", 0, Largest),
+            table.LargeWhole("lap-under-preferred", 0, Largest),
+            table.LargeWhole("joint-step", 0, Largest));
     }
 
     private static OverlapRule Overlap(SettingsTable table)

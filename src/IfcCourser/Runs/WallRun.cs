@@ -99,22 +99,34 @@ internal sealed class WallRun
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
         ImmutableArray<CornerPlace> corners = [.. _corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
         var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, _rules, rule).All());
-        var laid = Around(required.Where(bar => bar.Range.Size == Length.Zero));
-        var bars = Settle(placement, required, laid);
-        if (Score(laid, bars).Breaches == 0)
+        (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, BondScore Score) Try(IEnumerable<BarPlace> held)
         {
-            return (laid, bars);
+            var laid = Around(held);
+            var bars = Settle(placement, required, laid);
+            return (laid, bars, Score(laid, bars));
         }
 
-        var again = Around(bars);
-        var settled = Settle(placement, required, again);
-        return Score(again, settled).CompareTo(Score(laid, bars)) < 0 ? (again, settled) : (laid, bars);
+        // The bond gives way to the bars that it leaves no clear place, one round after the other, and at last to all of them.
+        const int Rounds = 3;
+        var held = required.Where(bar => bar.Range.Size == Length.Zero).ToList();
+        var best = Try(held);
+        for (var (round, last) = (0, best); round <= Rounds && best.Score.Breaches > 0; round++)
+        {
+            held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Exists(other => other.At == bar.At)));
+            last = Try(held);
+            best = last.Score.CompareTo(best.Score) < 0 ? last : best;
+        }
+
+        return (best.Laid, best.Bars);
     }
+
+    private bool OnJoint(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid.Any(course =>
+        AsBar(bar).Passes(course.Shape.Band) && LapCheck.Nearest(course.Joints, bar.At) < _rules.CoreClearance);
 
     /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>
     private static bool StandsInMasonry(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid
         .Where(course => AsBar(bar).Passes(course.Shape.Band))
-        .SelectMany(course => course.Shape.Segments.Zip(course.Fills, (segment, fill) => fill.Pieces.Select(piece => (From: segment.Box.Left + piece.From, To: segment.Box.Left + piece.To))))
+        .SelectMany(course => course.Shape.Segments.Zip(course.Rows, (segment, row) => row.Select(piece => (From: segment.Box.Left + piece.From, To: segment.Box.Left + piece.To))))
         .SelectMany(pieces => pieces)
         .Any(piece => piece.From < bar.At && piece.To > bar.At);
 

@@ -54,12 +54,14 @@ internal sealed class SettingsTable
 
     public ImmutableArray<Length> Lengths(string key) => [.. Items(key).Select(item => LengthOf(item, key))];
 
-    public int Whole(string key, int least, int largest)
+    public int Whole(string key, int least, int largest) => (int)LargeWhole(key, least, largest);
+
+    public long LargeWhole(string key, long least, long largest)
     {
         var value = Read<object>(key, "a whole number");
         if (value is long whole && whole >= least && whole <= largest)
         {
-            return (int)whole;
+            return whole;
         }
 
         Check(value is null, key, FormattableString.Invariant($"must be a whole number from {least} to {largest}"));

@@ -22,14 +22,34 @@ public sealed class SegmentSolverTests
     private static readonly LayoutRules _toyRules =
         LayoutRules.For(BuiltInRuleSets.Get("none"), _toy, OpeningPolicy.Keep) with { MinPiece = _toy.MinPiece, PreferredPiece = _toy.PreferredPiece };
 
+    private static readonly BondAims _aims = _toyRules.Set.Aims;
+
     [Fact]
     public void The_filling_costs_as_little_as_the_best_of_all_fillings() => Gen.Select(
-        Gen.Int[2, 30], Gen.Int[0, 29].Array[0, 3], Gen.Int[1, 3])
+        Gen.Int[2, 30], Gen.Int[0, 29].Array[0, 3], Gen.Int[1, 3], Gen.Int[0, 8], Gen.Int[0, 6])
+        .Sample((cells, joints, reach, raked, least) =>
+        {
+            var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondAims.Breach));
+            var task = new SegmentTask(
+                Length.FromMm(10 * cells),
+                new SegmentEnd(_aims.CutAtJamb, Length.FromMm(raked * 10), Length.FromMm(least * 10)),
+                SegmentEnd.Upright(_aims.CutAtEnd),
+                [.. zones]);
+            Assert.Equal(CheapestOfAll(task, cells), new PieceCosts(_toyRules).Of(new SegmentSolver(_toyRules).Solve(task)!.Value, task));
+        });
+
+    /// <summary>What is known already is not found again; what is cheaper is, whatever is known.</summary>
+    [Fact]
+    public void A_filling_is_sought_below_the_known_cost_only() => Gen.Select(
+        Gen.Int[2, 40], Gen.Int[0, 39].Array[0, 4], Gen.Int[1, 3])
         .Sample((cells, joints, reach) =>
         {
-            var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondWeights.Breach));
-            var task = new SegmentTask(Length.FromMm(10 * cells), BondWeights.CutAtJamb, BondWeights.CutAtEnd, [.. zones]);
-            Assert.Equal(CheapestOfAll(task, cells), new SegmentSolver(_toyRules).Solve(task).Cost);
+            var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondAims.Breach));
+            var task = new SegmentTask(Length.FromMm(10 * cells), SegmentEnd.Upright(0), SegmentEnd.Upright(0), [.. zones]);
+            var solver = new SegmentSolver(_toyRules);
+            var least = new PieceCosts(_toyRules).Of(solver.Solve(task)!.Value, task);
+            Assert.Null(solver.Solve(task, least));
+            Assert.Equal(least, new PieceCosts(_toyRules).Of(solver.Solve(task, least + 1)!.Value, task));
         });
 
     [Fact]
@@ -40,7 +60,7 @@ public sealed class SegmentSolverTests
             var catalog = BuiltInCatalogs.Get(BuiltInCatalogs.Names[index]);
             var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), catalog, OpeningPolicy.Keep);
             var size = new Length(nanometres);
-            var pieces = new SegmentSolver(rules).Solve(new SegmentTask(size, 0, 0, [])).Pieces;
+            var pieces = new SegmentSolver(rules).Solve(new SegmentTask(size, SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
             Assert.Equal(Length.Zero, pieces[0].From);
             Assert.Equal(size, pieces[^1].To);
             Assert.All(pieces, piece => Assert.True(piece.Size > Length.Zero && piece.Size <= catalog.UnitLength));
@@ -54,17 +74,17 @@ public sealed class SegmentSolverTests
     public void A_wall_of_exactly_ten_units_has_no_cut(string catalog, double mm)
     {
         var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), BuiltInCatalogs.Get(catalog), OpeningPolicy.Keep);
-        var fill = new SegmentSolver(rules).Solve(new SegmentTask(Length.FromMm(mm), 0, 0, []));
-        Assert.Equal(10, fill.Pieces.Length);
-        Assert.All(fill.Pieces, piece => Assert.Equal(rules.Catalog.UnitLength, piece.Size));
+        var fill = new SegmentSolver(rules).Solve(new SegmentTask(Length.FromMm(mm), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
+        Assert.Equal(10, fill.Length);
+        Assert.All(fill, piece => Assert.Equal(rules.Catalog.UnitLength, piece.Size));
     }
 
     [Fact]
     public void Joints_take_up_a_small_remainder_instead_of_a_cut()
     {
         var rules = LayoutRules.For(BuiltInRuleSets.Get("eu"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Keep);
-        var fill = new SegmentSolver(rules).Solve(new SegmentTask(Length.FromMm(6252.4), 0, 0, []));
-        Assert.All(fill.Pieces, piece => Assert.Equal(Length.FromMm(624), piece.Size));
+        var fill = new SegmentSolver(rules).Solve(new SegmentTask(Length.FromMm(6252.4), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
+        Assert.All(fill, piece => Assert.Equal(Length.FromMm(624), piece.Size));
     }
 
     /// <summary>Tries every sequence of pieces and joints, with the weights spelled out anew.</summary>
@@ -77,10 +97,13 @@ public sealed class SegmentSolverTests
             {
                 var whole = length == 6;
                 var end = start + length;
-                var piece = cost + (whole ? 0 : BondWeights.Cut
-                    + (length < 2 ? BondWeights.Breach : length < 3 ? BondWeights.Short : 0)
-                    + (start == 0 ? task.StartCost : 0)
-                    + (end == cells ? task.EndCost : 0));
+                var isRaked = start < (int)(task.Start.Raked.Mm / 10);
+                var piece = cost
+                    + (whole && !isRaked ? 0 : _aims.Cut)
+                    + (start == 0 && length < (int)(task.Start.Least.Mm / 10) ? _aims.ShortAtRake : 0)
+                    + (whole ? 0 : (length < 2 ? BondAims.Breach : length < 3 ? _aims.Short : 0)
+                        + (start == 0 ? task.Start.CutCost : 0)
+                        + (end == cells ? task.End.CutCost : 0));
                 if (end == cells)
                 {
                     best = Math.Min(best, piece);
@@ -93,7 +116,7 @@ public sealed class SegmentSolverTests
                     {
                         var centre = Length.FromMm((10 * end) + (5 * joint));
                         var zones = task.Zones.Where(zone => Length.Abs(zone.Centre - centre) < zone.Reach).Sum(zone => zone.Cost);
-                        Lay(end + joint, piece + zones + ((joint - 1) * BondWeights.JointStep));
+                        Lay(end + joint, piece + zones + ((joint - 1) * _aims.JointStep));
                     }
                 }
             }

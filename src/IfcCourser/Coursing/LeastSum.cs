@@ -1,0 +1,211 @@
+namespace IfcCourser.Coursing;
+
+/// <summary>
+/// Chooses a value for each of several variables so that the sum of costs of single values and of pairs is least: exact,
+/// by eliminating one variable after the other (bucket elimination, R. Dechter, Artificial Intelligence 113 (1999)).
+/// Work and memory grow with the largest table that an elimination needs, not with the number of combinations.
+/// </summary>
+internal static class LeastSum
+{
+    /// <summary>The largest table, in entries, that <see cref="Solve"/> is asked for by those who can ask for less.</summary>
+    public const long LargestTable = 1 << 20;
+
+    /// <summary>The cost of two variables' values together.</summary>
+    /// <param name="First">A variable.</param>
+    /// <param name="Second">Another variable.</param>
+    /// <param name="Costs">One for each value of the first (rows) with each of the second (columns).</param>
+    public readonly record struct Pair(int First, int Second, long[,] Costs);
+
+    /// <summary>The cheapest values, the first of equals in the order of elimination.</summary>
+    /// <param name="single">Of each variable, the cost of each of its values.</param>
+    /// <param name="pairs">Costs of values together.</param>
+    public static int[] Solve(IReadOnlyList<long[]> single, IEnumerable<Pair> pairs)
+    {
+        var tables = single.Select((costs, i) => new Table([i], [costs.Length], costs))
+            .Concat(pairs.Select(pair => Table.Of(pair)))
+            .ToList();
+        var sizes = single.Select(costs => costs.Length).ToArray();
+        var order = new List<(int Variable, int[] Scope, int[] Best)>();
+        foreach (var variable in Order(sizes, tables.Select(table => table.Scope)))
+        {
+            var touched = tables.Where(table => table.Scope.Contains(variable)).ToList();
+            tables.RemoveAll(touched.Contains);
+            var (left, best) = Eliminate(variable, sizes, touched);
+            order.Add((variable, left.Scope, best));
+            tables.Add(left);
+        }
+
+        var values = new int[sizes.Length];
+        foreach (var (variable, scope, best) in Enumerable.Reverse(order))
+        {
+            values[variable] = best[Place(scope, sizes, values)];
+        }
+
+        return values;
+    }
+
+    /// <summary>The entries of the largest table that eliminating such variables with such pairs needs.</summary>
+    public static long Largest(int[] sizes, IEnumerable<(int First, int Second)> pairs)
+    {
+        var graph = new Graph(sizes.Length, pairs.Select(pair => new[] { pair.First, pair.Second }));
+        var largest = 1L;
+        while (graph.Next(sizes) is { } next)
+        {
+            largest = Math.Max(largest, next.Entries);
+            graph.Remove(next.Variable);
+        }
+
+        return largest;
+    }
+
+    private static List<int> Order(int[] sizes, IEnumerable<int[]> scopes)
+    {
+        var graph = new Graph(sizes.Length, scopes);
+        var order = new List<int>(sizes.Length);
+        while (graph.Next(sizes) is { } next)
+        {
+            order.Add(next.Variable);
+            graph.Remove(next.Variable);
+        }
+
+        return order;
+    }
+
+    private static (Table Left, int[] Best) Eliminate(int variable, int[] sizes, List<Table> touched)
+    {
+        int[] scope = [.. touched.SelectMany(table => table.Scope).Where(v => v != variable).Distinct().Order()];
+        var extent = scope.Select(v => sizes[v]).ToArray();
+        var count = extent.Aggregate(1, (product, size) => checked(product * size));
+        var costs = new long[count];
+        var best = new int[count];
+        var steps = touched.Select(table => (table.Costs, Own: table.Stride(variable), Others: scope.Select(table.Stride).ToArray())).ToArray();
+        var at = new int[touched.Count];
+        var digits = new int[scope.Length];
+        for (var place = 0; place < count; place++)
+        {
+            var least = long.MaxValue;
+            for (var value = 0; value < sizes[variable]; value++)
+            {
+                var sum = 0L;
+                for (var t = 0; t < steps.Length; t++)
+                {
+                    sum += steps[t].Costs[at[t] + (value * steps[t].Own)];
+                }
+
+                if (sum < least)
+                {
+                    (least, best[place]) = (sum, value);
+                }
+            }
+
+            costs[place] = least;
+            Advance(digits, extent, steps.Select(step => step.Others), at);
+        }
+
+        return (new Table(scope, extent, costs), best);
+    }
+
+    /// <summary>The next combination of the scope's values, with each table's offset; the last variable runs fastest.</summary>
+    private static void Advance(int[] digits, int[] extent, IEnumerable<int[]> strides, int[] at)
+    {
+        for (var d = digits.Length - 1; d >= 0; d--)
+        {
+            digits[d]++;
+            var turned = digits[d] == extent[d];
+            var t = 0;
+            foreach (var stride in strides)
+            {
+                at[t++] += turned ? -stride[d] * (extent[d] - 1) : stride[d];
+            }
+
+            if (!turned)
+            {
+                return;
+            }
+
+            digits[d] = 0;
+        }
+    }
+
+    private static int Place(int[] scope, int[] sizes, int[] values)
+    {
+        var place = 0;
+        foreach (var variable in scope)
+        {
+            place = (place * sizes[variable]) + values[variable];
+        }
+
+        return place;
+    }
+
+    /// <summary>Costs of the combinations of some variables' values, the last variable's running fastest.</summary>
+    private sealed record Table(int[] Scope, int[] Extent, long[] Costs)
+    {
+        public static Table Of(Pair pair)
+        {
+            var (rows, columns) = (pair.Costs.GetLength(0), pair.Costs.GetLength(1));
+            var costs = new long[rows * columns];
+            for (var row = 0; row < rows; row++)
+            {
+                for (var column = 0; column < columns; column++)
+                {
+                    costs[(row * columns) + column] = pair.Costs[row, column];
+                }
+            }
+
+            return new Table([pair.First, pair.Second], [rows, columns], costs);
+        }
+
+        /// <summary>How far apart the entries of a variable's neighbouring values lie; 0 where it is not in the table.</summary>
+        public int Stride(int variable)
+        {
+            var place = Array.IndexOf(Scope, variable);
+            return place < 0 ? 0 : Extent.Skip(place + 1).Aggregate(1, (product, size) => product * size);
+        }
+    }
+
+    /// <summary>Which variables share a table, as variables are eliminated.</summary>
+    private sealed class Graph
+    {
+        private readonly SortedSet<int>?[] _beside;
+
+        public Graph(int variables, IEnumerable<int[]> scopes)
+        {
+            _beside = [.. Enumerable.Range(0, variables).Select(_ => new SortedSet<int>())];
+            foreach (var scope in scopes.Where(scope => scope.Length == 2))
+            {
+                _beside[scope[0]]!.Add(scope[1]);
+                _beside[scope[1]]!.Add(scope[0]);
+            }
+        }
+
+        /// <summary>The variable whose elimination needs the smallest table.</summary>
+        public (int Variable, long Entries)? Next(int[] sizes)
+        {
+            (int Variable, long Entries)? best = null;
+            for (var v = 0; v < _beside.Length; v++)
+            {
+                if (_beside[v] is { } beside)
+                {
+                    var entries = beside.Aggregate((long)sizes[v], (product, other) => Math.Min(long.MaxValue / 4096, product * sizes[other]));
+                    best = best is null || entries < best.Value.Entries ? (v, entries) : best;
+                }
+            }
+
+            return best;
+        }
+
+        public void Remove(int variable)
+        {
+            var beside = _beside[variable]!;
+            foreach (var other in beside)
+            {
+                _beside[other]!.UnionWith(beside);
+                _beside[other]!.Remove(other);
+                _beside[other]!.Remove(variable);
+            }
+
+            _beside[variable] = null;
+        }
+    }
+}

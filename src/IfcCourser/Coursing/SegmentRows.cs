@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Units;
+
+namespace IfcCourser.Coursing;
+
+/// <summary>The rows of pieces considered for a segment, and for all that equal it in other courses of the wall.</summary>
+/// <param name="left">Where the segment starts on the wall.</param>
+/// <param name="alone">The task of filling it, with what joints cost whatever the neighbours' pieces are.</param>
+/// <param name="solver">Finds rows.</param>
+/// <param name="costs">What pieces cost.</param>
+internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver solver, PieceCosts costs)
+{
+    /// <summary>More rows than this are seldom worth the search among them.</summary>
+    private const int Most = 60;
+
+    private readonly List<Row> _rows = [];
+    private readonly HashSet<SegmentTask> _solved = [];
+
+    public IReadOnlyList<Row> Rows => _rows;
+
+    /// <summary>The place of the cheapest row beside given joints; rows are added as long as there is room for them.</summary>
+    public int Cheapest(JointsBeside beside)
+    {
+        if (_rows.Count == 0)
+        {
+            Add(alone);
+        }
+
+        var (place, cost) = CheapestKnown(beside);
+        if (cost - beside.RepeatsOf(_rows[place].Joints) > _rows[0].Cost && Add(TaskBeside(beside), cost))
+        {
+            place = _rows.Count - 1;
+        }
+
+        return place;
+    }
+
+    /// <summary>Adds the cheapest row beside given joints; whether it is new.</summary>
+    public bool AddCheapest(JointsBeside beside) => Add(TaskBeside(beside), CheapestKnown(beside).Cost);
+
+    /// <summary>Adds rows with their cuts at the one end or the other: what suits a course best may cost the next one cuts.</summary>
+    /// <param name="worth">How much a cut there is worth.</param>
+    public void AddLeaning(long worth)
+    {
+        Add(alone with { Start = alone.Start with { CutCost = -worth }, End = alone.End with { CutCost = 0 } });
+        Add(alone with { Start = alone.Start with { CutCost = 0 }, End = alone.End with { CutCost = -worth } });
+    }
+
+    private (int Place, long Cost) CheapestKnown(JointsBeside beside)
+    {
+        var best = (Place: 0, Cost: long.MaxValue);
+        for (var i = 0; i < _rows.Count; i++)
+        {
+            var cost = _rows[i].Cost + beside.CostOf(_rows[i].Joints);
+            best = cost < best.Cost ? (i, cost) : best;
+        }
+
+        return best;
+    }
+
+    private SegmentTask TaskBeside(JointsBeside beside) => alone with { Zones = [.. alone.Zones, .. Within(beside.Zones(), left, alone.Size)] };
+
+    /// <summary>Zones along the wall as zones of a segment.</summary>
+    public static IEnumerable<JointZone> Within(IEnumerable<JointZone> zones, Length left, Length size) => zones
+        .Select(zone => zone with { Centre = zone.Centre - left })
+        .Where(zone => zone.Centre + zone.Reach > Length.Zero && zone.Centre - zone.Reach < size);
+
+    private bool Add(SegmentTask task, long? known = null)
+    {
+        if (_rows.Count >= Most || !_solved.Add(task)
+            || (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is not { } pieces
+            || _rows.Exists(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan())))
+        {
+            return false;
+        }
+
+        var joints = new Length[pieces.Length - 1];
+        for (var i = 0; i < joints.Length; i++)
+        {
+            joints[i] = left + ((pieces[i].To + pieces[i + 1].From) / 2);
+        }
+
+        _rows.Add(new Row(pieces, joints, costs.Of(pieces, alone)));
+        return true;
+    }
+
+    /// <summary>A row of pieces that fills the segment.</summary>
+    /// <param name="Pieces">From the segment's start.</param>
+    /// <param name="Joints">Centres of the head joints along the wall, rising.</param>
+    /// <param name="Cost">Its cost apart from what the neighbours' pieces add.</param>
+    public sealed record Row(ImmutableArray<Interval> Pieces, Length[] Joints, long Cost);
+}
