@@ -249,9 +249,10 @@ internal sealed class SegmentSolver
             }
         }
 
-        /// <summary>The cheapest cut piece of each class of lengths that ends at a cell, with joints of given widths after it.</summary>
+        /// <summary>The cheapest cut piece that ends at a cell, with joints of given widths after it.</summary>
         private void CutInto(int end, int narrowest, int widest)
         {
+            var (from, cost) = (-1, Unreachable);
             for (var window = 0; window < _windows.Length; window++)
             {
                 var (shortest, longest, weight) = sizes._cutClasses[window];
@@ -263,22 +264,25 @@ internal sealed class SegmentSolver
                 }
 
                 minimum.DropBefore(end - longest);
-                var isFirst = end >= shortest && end <= longest && end > 0;
-                for (var joint = narrowest; joint <= widest && end + joint < _grid.Target && (isFirst || !minimum.IsEmpty); joint++)
+                if (!minimum.IsEmpty && minimum.Value + weight < cost)
                 {
-                    var after = weight + _joints.At(end + joint, joint);
-                    if (isFirst)
-                    {
-                        Offer(end + joint, 0, _task.Start.CutCost + (end < _firstLeast ? aims.ShortAtRake : 0) + after, joint);
-                    }
+                    (from, cost) = (minimum.Place, minimum.Value + weight);
+                }
 
-                    if (!minimum.IsEmpty)
-                    {
-                        Offer(end + joint, minimum.Place, minimum.Value + after, joint);
-                    }
+                if (end >= shortest && end <= longest && FirstCut(end) + weight < cost)
+                {
+                    (from, cost) = (0, FirstCut(end) + weight);
                 }
             }
+
+            for (var joint = narrowest; from >= 0 && joint <= widest && end + joint < _grid.Target; joint++)
+            {
+                Offer(end + joint, from, cost + _joints.At(end + joint, joint), joint);
+            }
         }
+
+        /// <summary>What a first piece that is cut costs more than another.</summary>
+        private long FirstCut(int end) => _task.Start.CutCost + (end < _firstLeast ? aims.ShortAtRake : 0);
 
         /// <summary>Whether a way to a cell can end below the limit.</summary>
         private bool CanLead(int start, long cost) => cost + (_leastFrom is null ? 0 : _leastFrom[start]) < _limit;
