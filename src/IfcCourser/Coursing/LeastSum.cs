@@ -14,7 +14,7 @@ internal static class LeastSum
     /// <param name="First">A variable.</param>
     /// <param name="Second">Another variable.</param>
     /// <param name="Costs">One for each value of the first (rows) with each of the second (columns).</param>
-    public readonly record struct Pair(int First, int Second, long[,] Costs);
+    public readonly record struct Pair(int First, int Second, long[][] Costs);
 
     /// <summary>The cheapest values, the first of equals in the order of elimination.</summary>
     /// <param name="single">Of each variable, the cost of each of its values.</param>
@@ -141,20 +141,8 @@ internal static class LeastSum
     /// <summary>Costs of the combinations of some variables' values, the last variable's running fastest.</summary>
     private sealed record Table(int[] Scope, int[] Extent, long[] Costs)
     {
-        public static Table Of(Pair pair)
-        {
-            var (rows, columns) = (pair.Costs.GetLength(0), pair.Costs.GetLength(1));
-            var costs = new long[rows * columns];
-            for (var row = 0; row < rows; row++)
-            {
-                for (var column = 0; column < columns; column++)
-                {
-                    costs[(row * columns) + column] = pair.Costs[row, column];
-                }
-            }
-
-            return new Table([pair.First, pair.Second], [rows, columns], costs);
-        }
+        public static Table Of(Pair pair) =>
+            new([pair.First, pair.Second], [pair.Costs.Length, pair.Costs[0].Length], [.. pair.Costs.SelectMany(row => row)]);
 
         /// <summary>How far apart the entries of a variable's neighbouring values lie; 0 where it is not in the table.</summary>
         public int Stride(int variable)

@@ -1,5 +1,4 @@
 using IfcCourser.Geometry;
-using IfcCourser.Layouts;
 using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;

@@ -106,7 +106,7 @@ internal sealed class WallBond
     {
         var allowed = Allowed(best);
         var single = allowed.Select((rows, s) => rows.Select(row => _segments[s].Rows[row].Cost).ToArray()).ToList();
-        var known = new Dictionary<(SegmentRows Lower, SegmentRows Upper), long[,]>();
+        var known = new Dictionary<(SegmentRows Lower, SegmentRows Upper), long[][]>();
         var pairs = _pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair, known), allowed[pair.Lower], allowed[pair.Upper])));
         var chosen = LeastSum.Solve(single, pairs);
         return [.. chosen.Select((row, s) => allowed[s][row])];
@@ -129,39 +129,20 @@ internal sealed class WallBond
         }
     }
 
-    private long[,] LapsOf((int Lower, int Upper) pair, Dictionary<(SegmentRows Lower, SegmentRows Upper), long[,]> known)
+    private long[][] LapsOf((int Lower, int Upper) pair, Dictionary<(SegmentRows Lower, SegmentRows Upper), long[][]> known)
     {
         var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
         if (!known.TryGetValue((lower, upper), out var costs))
         {
-            costs = new long[lower.Rows.Count, upper.Rows.Count];
-            for (var i = 0; i < lower.Rows.Count; i++)
-            {
-                for (var j = 0; j < upper.Rows.Count; j++)
-                {
-                    costs[i, j] = _laps.Of(lower.Rows[i].Joints, upper.Rows[j].Joints);
-                }
-            }
-
+            costs = [.. lower.Rows.Select(below => upper.Rows.Select(above => _laps.Of(below.Joints, above.Joints)).ToArray())];
             known.Add((lower, upper), costs);
         }
 
         return costs;
     }
 
-    private static long[,] Part(long[,] costs, ImmutableArray<int> rows, ImmutableArray<int> columns)
-    {
-        var part = new long[rows.Length, columns.Length];
-        for (var i = 0; i < rows.Length; i++)
-        {
-            for (var j = 0; j < columns.Length; j++)
-            {
-                part[i, j] = costs[rows[i], columns[j]];
-            }
-        }
-
-        return part;
-    }
+    private static long[][] Part(long[][] costs, ImmutableArray<int> rows, ImmutableArray<int> columns) =>
+        [.. rows.Select(row => columns.Select(column => costs[row][column]).ToArray())];
 
     /// <summary>Gathers the segments' answers to single rows below and above them; whether any is new.</summary>
     private bool GatherToRows()

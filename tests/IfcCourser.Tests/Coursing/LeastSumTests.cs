@@ -29,19 +29,13 @@ public sealed class LeastSumTests
         var pairs = new List<LeastSum.Pair>();
         foreach (var (first, second) in places)
         {
-            var costs = new long[sizes[first], sizes[second]];
-            for (var i = 0; i < sizes[first]; i++)
-            {
-                for (var j = 0; j < sizes[second]; j++)
-                {
-                    costs[i, j] = Cost(first, second, i, j);
-                }
-            }
-
+            var costs = Enumerable.Range(0, sizes[first])
+                .Select(i => Enumerable.Range(0, sizes[second]).Select(j => Cost(first, second, i, j)).ToArray())
+                .ToArray();
             pairs.Add(new LeastSum.Pair(first, second, costs));
         }
 
-        long Sum(int[] values) => values.Select((value, v) => single[v][value]).Sum() + pairs.Sum(pair => pair.Costs[values[pair.First], values[pair.Second]]);
+        long Sum(int[] values) => values.Select((value, v) => single[v][value]).Sum() + pairs.Sum(pair => pair.Costs[values[pair.First]][values[pair.Second]]);
         Assert.Equal(Combinations(sizes).Min(Sum), Sum(LeastSum.Solve(single, pairs)));
     });
 
