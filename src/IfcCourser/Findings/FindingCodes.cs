@@ -35,6 +35,10 @@ public static class FindingCodes
         "no-masonry-layer", Severity.Note, "No layer, material or type name of the wall matches the catalog's word list.",
         "Name the material of the block layer, or run with --walls all.");
 
+    public static readonly FindingCode LayerNotLocated = new(
+        "layer-not-located", Severity.Warning, "A layer's name says masonry, but the model does not tell where in the body the layer lies.",
+        "Export the layers with their thickness, or each as an item or part of its own; or run with --walls all.");
+
     public static readonly FindingCode WidthNotInCatalog = new(
         "width-not-in-catalog", Severity.Warning, "No unit of the catalog has the width of the wall's masonry layer.",
         "Change the layer's thickness to a catalog width, choose another catalog, or run with --width nearest or any.");
@@ -93,6 +97,14 @@ public static class FindingCodes
     public static readonly FindingCode BevelledAcross = new(
         "bevelled-across", Severity.Note, "The top or bottom is bevelled across the thickness; the masonry stops at the lower edge.",
         "Fill the bevel by other means.");
+
+    public static readonly FindingCode LayerSideAssumed = new(
+        "layer-side-assumed", Severity.Note, "The model does not say on which side of the wall its layers begin; they are counted from the right face.",
+        "Export the layers with their direction, or check the side of the masonry.");
+
+    public static readonly FindingCode LayersByWidth = new(
+        "layers-by-width", Severity.Note, "The body's items bear names of layers that are not as thick; the layers are told apart by their widths.",
+        "Check which item is the masonry, or export the model again.");
 
     public static readonly FindingCode SecondLeaf = new(
         "second-leaf", Severity.Note, "The wall has more than one masonry layer; one of them is laid out.",

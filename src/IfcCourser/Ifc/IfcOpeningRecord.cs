@@ -17,4 +17,8 @@ public sealed record IfcOpeningRecord(
     string? ObjectType,
     Transform3 Placement,
     long? Representation,
-    ImmutableArray<IfcFillingRecord> Fillings);
+    ImmutableArray<IfcFillingRecord> Fillings)
+{
+    /// <summary>Whether it voids the whole that the wall is a part of: it may lie in another part.</summary>
+    public bool IsInherited { get; init; }
+}

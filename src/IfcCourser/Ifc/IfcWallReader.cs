@@ -10,6 +10,7 @@ internal sealed class IfcWallReader
     private readonly IfcRelations _relations;
     private readonly IfcPlacements _placements;
     private readonly IfcMaterialReader _materials;
+    private readonly IfcConstituentWidths _widths;
     private readonly IfcPropertyReader _properties;
     private readonly IfcUnits _units;
     private readonly List<Finding> _findings;
@@ -21,6 +22,7 @@ internal sealed class IfcWallReader
         _relations = relations;
         _placements = placements;
         _materials = new IfcMaterialReader(instances, units.LengthMm);
+        _widths = new IfcConstituentWidths(instances, units.LengthMm);
         _properties = new IfcPropertyReader(instances, units);
         _units = units;
         _findings = findings;
@@ -48,10 +50,21 @@ internal sealed class IfcWallReader
         Representation = Resolved(wall, "Representation"),
         Material = Material(wall.Id),
         IsLoadBearing = IsLoadBearing(wall.Id),
-        Openings = Openings(wall.Id),
-        Parts = [.. IfcRelations.At(_relations.Parts, wall.Id).Select(id => _instances.Find(id)).OfType<IfcEntity>().Select(Part)],
+        Openings = [.. Openings(wall.Id), .. InheritedOpenings(wall.Id)],
+        Parts = [.. Parts(wall.Id, [wall.Id])],
         Connections = [.. _relations.Connections.GetValueOrDefault(wall.Id, [])],
     };
+
+    /// <summary>Parts with a shape; of those that are only sums (assemblies), their own parts.</summary>
+    private IEnumerable<IfcPartRecord> Parts(long whole, HashSet<long> seen) => IfcRelations.At(_relations.Parts, whole)
+        .Where(seen.Add)
+        .Select(id => _instances.Find(id))
+        .OfType<IfcEntity>()
+        .SelectMany(part => part["Representation"].AsReference is null && IfcRelations.At(_relations.Parts, part.Id).Count > 0 && !IsWall(part)
+            ? Parts(part.Id, seen)
+            : [Part(part)]);
+
+    private static bool IsWall(IfcEntity element) => element.Type.StartsWith("IFCWALL", StringComparison.Ordinal);
 
     private IfcPartRecord Part(IfcEntity part) => new(
         part.Id,
@@ -65,6 +78,25 @@ internal sealed class IfcWallReader
 
     private ImmutableArray<IfcOpeningRecord> Openings(long element) =>
         [.. IfcRelations.At(_relations.Openings, element).Select(id => _instances.Find(id)).OfType<IfcEntity>().Select(Opening)];
+
+    /// <summary>Openings of the walls and assemblies that a wall is a part of: their voids go through the parts.</summary>
+    private IEnumerable<IfcOpeningRecord> InheritedOpenings(long element)
+    {
+        var seen = new HashSet<long> { element };
+        var open = new Queue<long>(IfcRelations.At(_relations.Wholes, element));
+        while (open.TryDequeue(out var whole))
+        {
+            if (seen.Add(whole) && _instances.Find(whole) is not { Type: "IFCBUILDINGSTOREY" or "IFCBUILDING" or "IFCSITE" or "IFCPROJECT" or "IFCSPACE" })
+            {
+                foreach (var opening in Openings(whole))
+                {
+                    yield return opening with { IsInherited = true };
+                }
+
+                IfcRelations.At(_relations.Wholes, whole).ForEach(open.Enqueue);
+            }
+        }
+    }
 
     private IfcOpeningRecord Opening(IfcEntity opening) => new(
         opening.Id,
@@ -110,7 +142,8 @@ internal sealed class IfcWallReader
         IfcRelations.At(_relations.Materials, element)
             .Concat(IfcRelations.At(_relations.Types, element).SelectMany(type => IfcRelations.At(_relations.Materials, type)))
             .Select(_materials.Read)
-            .FirstOrDefault(use => use is { Layers.IsEmpty: false });
+            .FirstOrDefault(use => use is { Layers.IsEmpty: false }) is not { } use ? null
+            : use.Kind == IfcMaterialKind.ConstituentSet ? _widths.Fill(use, SetIds(element)) : use;
 
     private bool? IsLoadBearing(long element) =>
         SetIds(element)

@@ -19,4 +19,8 @@ public sealed record WallOpening(
     string? FillingId,
     long? FillingStepId,
     ElevationRect Model,
-    ImmutableArray<ElevationPoint>? Outline);
+    ImmutableArray<ElevationPoint>? Outline)
+{
+    /// <summary>What people call it: its name, else its instance number.</summary>
+    public string Label => string.IsNullOrWhiteSpace(Name) ? FormattableString.Invariant($"opening #{StepId}") : Name;
+}

@@ -38,49 +38,51 @@ public sealed class DraftReader
     public (WallDraft? Draft, SkippedWall? Skipped) Read(IfcWallRecord wall)
     {
         var identity = new WallIdentity(wall.GlobalId, wall.StepId, wall.Name, wall.Storey, wall.TypeName);
+        var names = WallNames.Of(wall, _catalog);
+        var unchosen = new MasonryChoice([.. names.All], names.Layers.Length, null, null);
+        SkippedWall Skip(Finding reason, BodyFacts? facts, MasonryChoice choice) =>
+            new(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), facts, choice);
+
         var (body, openings) = BodyOf(wall);
         if (body.Items.IsEmpty)
         {
-            var madeOfWalls = wall.Parts.Any(part => part.EntityType.StartsWith("IFCWALL", StringComparison.Ordinal));
             var reason = body.Unread.Length > 0 ? WallFindings.NotRead(body.Unread)
-                : madeOfWalls ? WallFindings.Of(FindingCodes.MadeOfWalls)
-                : WallFindings.Of(FindingCodes.NoBody);
-            return (null, new SkippedWall(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), null));
+                : WallFindings.Of(wall.Parts.Any(part => part.IsWall) ? FindingCodes.MadeOfWalls : FindingCodes.NoBody);
+            return (null, Skip(reason, null, unchosen));
         }
 
         var shape = WallShape.Of(body, openings, Hint(wall));
-        SkippedWall Skip(Finding reason) =>
-            new(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), shape.Facts);
         if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
-            return (null, Skip(WallFindings.NotRead(body.Unread)));
+            return (null, Skip(WallFindings.NotRead(body.Unread), shape.Facts, unchosen));
         }
 
-        var (draft, fault) = Draft(wall, identity, shape);
-        return draft is null ? (null, Skip(fault!)) : (draft, null);
-    }
-
-    private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape)
-    {
         if (shape.Space is not { } space)
         {
-            return (null, WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces));
+            return (null, Skip(WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces), shape.Facts, unchosen));
         }
 
-        var layer = MasonryLayer.Of(wall, _catalog, shape.Across, Axis(wall, space), shape.Items)
-            ?? (_selection.Walls == WallChoice.All ? new MasonryLayer(shape.Across, []) : null);
+        var (layer, missing) = MasonryLayer.Of(wall, names, shape.Across, Axis(wall, space), shape.Items);
+        layer ??= _selection.Walls == WallChoice.All ? MasonryLayer.Whole(shape.Across) : null;
         if (layer is null)
         {
-            return (null, WallFindings.Of(FindingCodes.NoMasonryLayer));
+            return (null, Skip(WallFindings.Of(missing!), shape.Facts, unchosen));
         }
 
+        var choice = unchosen with { Layer = layer.Number, Thickness = Length.FromModelMm(layer.Across.Size) };
+        var (draft, fault) = Draft(wall, identity, shape, layer, choice);
+        return draft is null ? (null, Skip(fault!, shape.Facts, choice)) : (draft, null);
+    }
+
+    private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape, MasonryLayer layer, MasonryChoice choice)
+    {
         var width = Width(layer.Across.Size);
         if (width?.Code == FindingCodes.WidthNotInCatalog)
         {
             return (null, width);
         }
 
-        var elevation = MasonryElevation.Of(shape.Gross, layer.Across);
+        var elevation = MasonryElevation.Of(layer.Place.Body ?? shape.Gross, layer.Across);
         if (elevation.Shape.IsEmpty || elevation.Bevelled > MostBevelled * (elevation.Bevelled + elevation.Shape.Area))
         {
             return (null, WallFindings.Of(FindingCodes.FacesNotUpright));
@@ -92,7 +94,8 @@ public sealed class DraftReader
         var draft = new WallDraft
         {
             Identity = identity,
-            Space = space,
+            Space = shape.Space!,
+            Choice = choice,
             Across = shape.Across,
             Masonry = layer.Across,
             Run = shape.Run,
@@ -117,6 +120,11 @@ public sealed class DraftReader
         if (!layer.Others.IsEmpty)
         {
             yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others);
+        }
+
+        if (layer.Doubt is { } doubt)
+        {
+            yield return WallFindings.Of(doubt);
         }
 
         if (parts.Length > 1)
@@ -148,7 +156,7 @@ public sealed class DraftReader
             }
             else
             {
-                findings.Add(WallFindings.Opening(solid.IsEmpty ? FindingCodes.OpeningNotRead : FindingCodes.OpeningMissesWall, record.GlobalId));
+                findings.Add(WallFindings.Opening(solid.IsEmpty ? FindingCodes.OpeningNotRead : FindingCodes.OpeningMissesWall, OpeningDrafts.Described(record)));
             }
         }
 
@@ -191,11 +199,17 @@ public sealed class DraftReader
     private (Body Body, ImmutableArray<(IfcOpeningRecord, Solid)> Openings) BodyOf(IfcWallRecord wall)
     {
         var own = _bodies.Read(wall.Representation, wall.Placement);
-        var parts = wall.Parts.Where(part => !part.EntityType.StartsWith("IFCWALL", StringComparison.Ordinal)).ToList();
-        var ofParts = own.Items.IsEmpty && own.Unread.IsEmpty && parts.Count > 0;
-        var body = ofParts ? parts.Select(part => _bodies.Read(part.Representation, part.Placement)).Aggregate(own, (a, b) => a.And(b)) : own;
+        var parts = wall.OwnParts;
+        var ofParts = own.Items.IsEmpty && own.Unread.IsEmpty && parts.Length > 0;
+        var body = ofParts ? parts.Select(Part).Aggregate(own, (a, b) => a.And(b)) : own;
         var records = ofParts ? wall.Openings.Concat(parts.SelectMany(part => part.Openings)) : wall.Openings;
         return (body, [.. records.Select(record => (record, _bodies.Read(record.Representation, record.Placement).Solid))]);
+    }
+
+    private Body Part(IfcPartRecord part)
+    {
+        var body = _bodies.Read(part.Representation, part.Placement);
+        return body with { Items = [.. body.Items.Select(item => item with { Aspect = MasonryLayer.PartAspect(part) })] };
     }
 
     private Vector2 Hint(IfcWallRecord wall)

@@ -66,7 +66,8 @@ public static class OpeningDrafts
     private static double Differ(Rect a, Rect b) =>
         new[] { a.Left - b.Left, a.Right - b.Right, a.Bottom - b.Bottom, a.Top - b.Top }.Max(Math.Abs);
 
-    private static WallOpening Described(IfcOpeningRecord record)
+    /// <summary>Identity, filling and kind of an opening; its rectangle is not yet known.</summary>
+    public static WallOpening Described(IfcOpeningRecord record)
     {
         var filling = record.Fillings.OrderByDescending(f => f.IsDoor).ThenByDescending(f => f.IsWindow).FirstOrDefault();
         return new WallOpening(record.GlobalId, record.StepId, filling?.Name ?? record.Name, Kind(filling), filling?.GlobalId, filling?.StepId, default, null);

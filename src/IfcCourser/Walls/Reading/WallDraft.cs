@@ -32,5 +32,7 @@ public sealed record WallDraft
 
     public bool? LoadBearing { get; init; }
 
+    public required MasonryChoice Choice { get; init; }
+
     public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -31,8 +31,8 @@ public static class WallFindings
     public static Finding Bevelled(double area) =>
         new(FindingCodes.BevelledAcross, Text($"{area / 1e6:0.###} m2 of one face stand higher than the other face and are not laid out."));
 
-    public static Finding Opening(FindingCode code, string globalId) =>
-        new(code, $"{code.Meaning} ({globalId})", new FindingPlace { Opening = globalId });
+    public static Finding Opening(FindingCode code, WallOpening opening) =>
+        new(code, $"{opening.Label}: {code.Meaning}", new FindingPlace { Opening = opening.GlobalId });
 
     public static Finding LowerThan(double height, Length least) =>
         new(FindingCodes.LowerThanOneCourse, $"The wall is {Mm(height)} high; the bed and the least course need {least}.");
@@ -47,7 +47,8 @@ public static class WallFindings
     public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) =>
         new(code, $"{code.Meaning} {Name(first)} and {Name(second)}: {Mm(mm)}.");
 
-    private static string Name(WallIdentity wall) => Text($"{wall.Name ?? "wall"} (#{wall.StepId})");
+    private static string Name(WallIdentity wall) =>
+        string.IsNullOrWhiteSpace(wall.Name) ? wall.Label : Text($"{wall.Name} (#{wall.StepId})");
 
     private static string Mm(double mm) => Length.FromModelMm(mm).ToString();
 
