@@ -134,15 +134,26 @@ public static class FindingCodes
         "tee-in-opening", Severity.Warning, "A wall meets another one where that has an opening.", "Move the wall or the opening.");
 
     public static readonly FindingCode OpeningCutsRim = new(
-        "opening-cuts-rim", Severity.Note, "A void slopes off the wall's top or end; it is taken as the wall's outline.",
+        "opening-cuts-rim", Severity.Note, "A void takes off the wall's end or top; it is taken as the wall's outline.",
         "Nothing, if the wall is meant to end there.");
 
     public static readonly FindingCode OpeningMissesWall = new(
         "opening-misses-wall", Severity.Note, "The opening does not touch the wall's masonry; it is left out.", "Nothing, if that was meant.");
 
     public static readonly FindingCode OpeningNotRead = new(
-        "opening-not-read", Severity.Warning, "The opening has no body that can be read; it is left out.",
+        "opening-not-read", Severity.Warning, "The opening has no body that can be read, nor anything of known size in it; it is left out.",
         "Export the opening with an extruded body.");
+
+    public static readonly FindingCode OpeningByFilling = new(
+        "opening-by-filling", Severity.Note, "The opening has no body that can be read; the size of the door or window in it is taken.",
+        "Export the opening with its body, or check its size.");
+
+    public static readonly FindingCode OpeningsMerged = new(
+        "openings-merged", Severity.Note, "Openings of the model that share one void are laid out as one.", "Nothing, if one hole is meant.");
+
+    public static readonly FindingCode DoorWithoutOpening = new(
+        "door-without-opening", Severity.Warning, "A door or window stands in the wall, but no opening is made for it.",
+        "Make an opening for it in the model, or move it to where it belongs.");
 
     public static readonly FindingCode HoleInBody = new(
         "hole-in-body", Severity.Note, "The body has a hole that no opening element makes; it is taken as an opening.",

@@ -34,7 +34,7 @@ public static class WallReader
             }
         }
 
-        var (kept, coincident) = Overlaps.Sort([.. drafts]);
+        var (kept, coincident) = Overlaps.Sort(LooseFillings.Placed([.. drafts], model));
         skipped.AddRange(coincident);
         var (settled, encounters, notes) = Settle(kept, reader, skipped);
         var junctions = Junctions(settled, encounters);

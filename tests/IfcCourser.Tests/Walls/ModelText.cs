@@ -104,12 +104,15 @@ internal sealed class ModelText
         Add($"IFCRELVOIDSELEMENT('{Guid("v" + name)}',$,$,$,#{wall},#{opening})");
         if (filling is not null)
         {
-            var door = Add($"{filling}('{Guid("f" + name)}',$,'{filling} {name}',$,$,$,$,$,$,$,$,$,$)");
-            Add($"IFCRELFILLSELEMENT('{Guid("r" + name)}',$,$,$,#{opening},#{door})");
+            Add($"IFCRELFILLSELEMENT('{Guid("r" + name)}',$,$,$,#{opening},#{Loose(filling, name, null)})");
         }
 
         return opening;
     }
+
+    /// <summary>A door or window that no relation ties to an opening; an item is its body, in axes that run from a point in a direction.</summary>
+    public int Loose(string kind, string name, int? item, double x = 0, double y = 0, double z = 0, double[]? along = null) => Add(
+        $"{kind}('{Guid("f" + name)}',$,'{kind} {name}',$,$,#{Place(East + x, North + y, z, along)},{(item is { } body ? $"#{Shape(body, "SweptSolid")}" : "$")},$,$,$,$,$,$)");
 
     public IfcModel Read()
     {

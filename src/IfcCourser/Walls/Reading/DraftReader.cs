@@ -24,12 +24,14 @@ public sealed class DraftReader
     private const double LongestRun = 1e7;
 
     private readonly BodyReader _bodies;
+    private readonly FillingExtents _fillings;
     private readonly WallSelection _selection;
     private readonly Catalog _catalog;
 
     public DraftReader(IfcModel model, WallSelection selection, Catalog catalog)
     {
         _bodies = new BodyReader(model.File, model.Units);
+        _fillings = new FillingExtents(model);
         _selection = selection;
         _catalog = catalog;
     }
@@ -88,9 +90,10 @@ public sealed class DraftReader
             return (null, WallFindings.Of(FindingCodes.FacesNotUpright));
         }
 
-        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Draft: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
-        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.Select(opening => opening.Draft).OfType<OpeningDraft>()).Parts;
-        var voids = Voids(wall, cut, parts[0]);
+        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Drafts: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
+        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.SelectMany(opening => opening.Drafts)).Parts;
+        var voids = Voids(wall, cut, parts[0], shape.Across);
+        var (outline, openings, rims) = RimVoids.Of(parts[0].Filled(), voids.Openings);
         var draft = new WallDraft
         {
             Identity = identity,
@@ -98,16 +101,26 @@ public sealed class DraftReader
             Choice = choice,
             Across = shape.Across,
             Masonry = layer.Across,
-            Run = shape.Run,
+            Run = Shortened(shape.Run, parts[0].Bounds, outline.Bounds),
             Height = shape.Height,
-            Outline = parts[0].Filled(),
-            Openings = voids.Openings,
+            Outline = outline,
+            Openings = openings,
             Body = shape.Facts,
             LoadBearing = wall.IsLoadBearing,
-            Findings = [.. Notes(shape, layer, elevation, parts, width), .. voids.Findings],
+            Findings =
+            [
+                .. Notes(shape, layer, elevation, parts, width),
+                .. voids.Findings,
+                .. rims.Select(rim => WallFindings.Opening(FindingCodes.OpeningCutsRim, rim.Opening)),
+            ],
         };
         return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
     }
+
+    // An end that a void takes off is off in all layers.
+    private static Slab Shortened(Slab run, Rect before, Rect after) => new(
+        after.Left > before.Left ? Math.Max(run.From, after.Left) : run.From,
+        after.Right < before.Right ? Math.Min(run.To, after.Right) : run.To);
 
     private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, ImmutableArray<Region> parts, Finding? width)
     {
@@ -144,30 +157,35 @@ public sealed class DraftReader
     }
 
     private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(
-        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, OpeningDraft? Draft)> cut, Region outline)
+        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, ImmutableArray<OpeningDraft> Drafts)> cut, Region outline, Slab across)
     {
         var openings = new List<OpeningDraft>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var (record, solid, draft) in cut)
+        var missing = new List<(IfcOpeningRecord Record, Solid Solid)>();
+        foreach (var (record, solid, drafts) in cut)
         {
-            if (draft is not null && !draft.Shape.Intersect(outline).IsEmpty)
+            var hitting = drafts.Where(draft => !draft.Shape.Intersect(outline).IsEmpty).ToList();
+            openings.AddRange(hitting);
+            if (hitting.Count == 0)
             {
-                openings.Add(draft);
+                missing.Add((record, solid));
             }
-            else
+            else if (record.IsSizedByFilling)
             {
-                findings.Add(WallFindings.Opening(solid.IsEmpty ? FindingCodes.OpeningNotRead : FindingCodes.OpeningMissesWall, OpeningDrafts.Described(record)));
+                findings.Add(WallFindings.Opening(FindingCodes.OpeningByFilling, hitting[0].Opening));
             }
         }
 
-        foreach (var hole in outline.Holes)
+        findings.AddRange(MissedOpenings.Of(missing, openings, across));
+        foreach (var (hole, i) in outline.Holes.Select((hole, i) => (hole, i + 1)))
         {
-            var nameless = new WallOpening(wall.GlobalId, wall.StepId, null, OpeningKind.Void, null, null, default, null);
-            openings.Add(new OpeningDraft(hole, GoesThrough: true, nameless));
+            var id = FormattableString.Invariant($"{wall.GlobalId}/hole-{i}");
+            openings.Add(new OpeningDraft(hole, GoesThrough: true, new WallOpening(id, null, FormattableString.Invariant($"hole {i}"), OpeningKind.Void, null, null, default, null)));
             findings.Add(WallFindings.Of(FindingCodes.HoleInBody));
         }
 
-        return (OpeningDrafts.Merged(openings), findings.ToImmutable());
+        var merged = SharedVoids.Merged(openings);
+        return (merged.Openings, [.. findings, .. merged.Findings]);
     }
 
     /// <summary>Why a wall is too small to be laid out; null where it is not.</summary>
@@ -203,7 +221,16 @@ public sealed class DraftReader
         var ofParts = own.Items.IsEmpty && own.Unread.IsEmpty && parts.Length > 0;
         var body = ofParts ? parts.Select(Part).Aggregate(own, (a, b) => a.And(b)) : own;
         var records = ofParts ? wall.Openings.Concat(parts.SelectMany(part => part.Openings)) : wall.Openings;
-        return (body, [.. records.Select(record => (record, _bodies.Read(record.Representation, record.Placement).Solid))]);
+        return (body, [.. records.Select(Void)]);
+    }
+
+    // What fills an opening stands in for a body that it lacks.
+    private (IfcOpeningRecord Record, Solid Solid) Void(IfcOpeningRecord record)
+    {
+        var solid = _bodies.Read(record.Representation, record.Placement).Solid;
+        return solid.IsEmpty && record.Fillings.Select(_fillings.Void).FirstOrDefault(filling => !filling.IsEmpty) is { } filling
+            ? (record with { IsSizedByFilling = true }, filling)
+            : (record, solid);
     }
 
     private Body Part(IfcPartRecord part)

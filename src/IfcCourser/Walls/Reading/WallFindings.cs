@@ -34,6 +34,22 @@ public static class WallFindings
     public static Finding Opening(FindingCode code, WallOpening opening) =>
         new(code, $"{opening.Label}: {code.Meaning}", new FindingPlace { Opening = opening.GlobalId });
 
+    /// <summary>Two openings that are one void.</summary>
+    public static Finding Merged(WallOpening stays, WallOpening goes) =>
+        new(FindingCodes.OpeningsMerged, $"{stays.Label} and {goes.Label} share one void and are laid out as one opening.", new FindingPlace { Opening = stays.GlobalId });
+
+    /// <summary>A door or window without an opening, placed in the settled elevation.</summary>
+    public static Finding Loose(LooseFilling filling, Rect elevation)
+    {
+        var (record, box) = (filling.Record, filling.Box);
+        var kind = record.IsDoor ? "door" : "window";
+        var name = string.IsNullOrWhiteSpace(record.Name) ? Text($"#{record.StepId}") : record.Name;
+        return new(
+            FindingCodes.DoorWithoutOpening,
+            $"The {kind} {name}, {Mm(box.Width)} wide and {Mm(box.Height)} high, stands in the wall, but no opening is made for it; none is laid out.",
+            new FindingPlace { S = Length.FromModelMm(box.Left - elevation.Left), Z = Length.FromModelMm(box.Bottom - elevation.Bottom), Opening = record.GlobalId });
+    }
+
     public static Finding LowerThan(double height, Length least) =>
         new(FindingCodes.LowerThanOneCourse, $"The wall is {Mm(height)} high; the bed and the least course need {least}.");
 

@@ -38,6 +38,7 @@ public static class WallFinisher
             [
                 .. draft.Findings,
                 .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening)),
+                .. draft.Loose.Select(filling => WallFindings.Loose(filling, box)),
                 .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening)),
             ],
         };
