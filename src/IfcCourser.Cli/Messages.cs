@@ -1,6 +1,7 @@
 using System.Globalization;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Units;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Cli;
@@ -54,7 +55,7 @@ internal static class Messages
 
     public const string OptionQuiet = "Say nothing but errors.";
 
-    public const string OptionVerbose = "Say each step and list every finding.";
+    public const string OptionVerbose = "Say each step, why each wall was taken or not, and every finding.";
 
     public const string OptionNoColour = "No colour in messages.";
 
@@ -81,6 +82,8 @@ internal static class Messages
     public const string NothingFits = "no wall stands on a storey or has a name that all of --only, --exclude and --storey let pass";
 
     public const string LoosenFilters = "Leave one of them out.";
+
+    public const string NoNames = "the model names neither material nor type";
 
     public const string NoWalls = "no wall is laid out: the model has none (no IfcWall)";
 
@@ -182,6 +185,17 @@ internal static class Messages
     public static string Finding(WallIdentity? wall, Finding finding) =>
         $"{(wall is null ? "model" : $"{wall.Name ?? "(no name)"} {wall.GlobalId}")}: {Severity(finding.Severity)} {finding.Code.Id}: {finding.Message}";
 
+    public static string Taken(WallIdentity wall, MasonryChoice? choice, string names, UnitSystem units) =>
+        $"{Wall(wall)} is laid out: {Stuff(choice, units)}; {names}.";
+
+    public static string NotTaken(WallIdentity wall, Finding reason, MasonryChoice? choice, string names, UnitSystem units) =>
+        $"{Wall(wall)} is not laid out, {reason.Code.Id}: {reason.Message} {(choice?.Thickness is null ? "Names" : Capital(Stuff(choice, units)))}: {names}.";
+
+    public static string NameFound(NameRead name) =>
+        $"\"{name.Word!.TrimStart('*')}\" in the {Kind(name.Kind)} \"{name.Name}\"{(name.IsMasonry is true ? string.Empty : " rules it out")}";
+
+    public static string NamesSeen(IEnumerable<string> names) => $"no word of the catalog in {string.Join(", ", names.Select(name => $"\"{name}\""))}";
+
     public static string WritingSheets(int done, int all) => Invariant($"Drawing sheet {done} of {all}");
 
     public static string WritingModel => "Writing the model";
@@ -191,6 +205,29 @@ internal static class Messages
     public static string BuiltIn(string name) => $"{name} is built in and valid.";
 
     public static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static string Wall(WallIdentity wall) =>
+        string.IsNullOrWhiteSpace(wall.Name) ? Capital(wall.Label) : Invariant($"{wall.Name} (#{wall.StepId})");
+
+    private static string Stuff(MasonryChoice? choice, UnitSystem units) => choice switch
+    {
+        { Thickness: { } thickness, Layer: { } layer } => Invariant($"layer {layer} of {choice.Layers}, {LengthText.WithUnit(thickness, units)} thick"),
+        { Thickness: { } thickness } => $"the whole body, {LengthText.WithUnit(thickness, units)} thick",
+        _ => "its body",
+    };
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static string Kind(NameKind kind) => kind switch
+    {
+        NameKind.Layer => "layer",
+        NameKind.Material => "material",
+        NameKind.Category => "category",
+        NameKind.Part => "part",
+        NameKind.LayerSet => "layer set",
+        NameKind.Type => "type",
+        _ => "wall's name",
+    };
 
     private static string Severity(Severity severity) => severity.ToString().ToLowerInvariant();
 

@@ -8,7 +8,7 @@ internal static class Messages
     public const string FormedBeam = "formed beam";
 
     public static string NoCourseForLintel(string opening) =>
-        FormattableString.Invariant($"No course of the wall stands above the head of opening {opening} to carry a lintel");
+        FormattableString.Invariant($"No course of the wall stands above the head of {opening} to carry a lintel");
 
     public static string BearingShort(Length bearing, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"The lintel bears on {Text(bearing, units)} only; {Text(wanted, units)} are asked for");

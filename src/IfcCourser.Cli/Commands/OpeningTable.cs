@@ -28,7 +28,7 @@ internal static class OpeningTable
         var codes = string.Join(' ', wall.Findings
             .Where(finding => string.Equals(finding.At?.Opening, opening.Opening.GlobalId, StringComparison.Ordinal))
             .Select(finding => finding.Code.Id).Distinct(StringComparer.Ordinal));
-        var name = opening.Opening.Name ?? opening.Opening.GlobalId;
+        var name = opening.Opening.Label;
         if (!opening.Interrupts)
         {
             return [name, Messages.StateUncoursed, "-", "-", "-", "-", "-", codes];

@@ -31,6 +31,7 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
     {
         if (terminal.Verbose)
         {
+            Selection.Print(layout, terminal);
             _listed.ForEach(listed => terminal.Step(Messages.Finding(listed.Wall, listed.Finding)));
         }
 

@@ -64,7 +64,10 @@ public sealed record Catalog
     /// <summary>Core sizes, widest wall first.</summary>
     public required ImmutableArray<CoreOption> Cores { get; init; }
 
-    /// <summary>Words that mark a layer, material or type name as this catalog's masonry; matched as whole-word stems, case-insensitive.</summary>
+    /// <summary>
+    /// Words that mark a layer, material, part or type name as this catalog's masonry: beginnings of words, or with a star
+    /// before them any part of one; case does not count.
+    /// </summary>
     public required ImmutableArray<string> MasonryWords { get; init; }
 
     /// <summary>Words that rule a name out although a masonry word matches ("gypsum block").</summary>

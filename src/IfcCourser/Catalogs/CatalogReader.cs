@@ -105,7 +105,15 @@ public static class CatalogReader
             : throw new InvalidOperationException($"{File} can't be read.");
     }
 
-    private static Words ReadWords(SettingsTable table) => new(table.Texts("masonry"), table.Texts("other"));
+    private static Words ReadWords(SettingsTable table) => new(ReadWords(table, "masonry"), ReadWords(table, "other"));
+
+    // A word of one letter, or none, would be found in every name.
+    private static ImmutableArray<string> ReadWords(SettingsTable table, string key)
+    {
+        var words = table.Texts(key);
+        table.Check(words.All(word => word.Count(char.IsLetterOrDigit) > 1), key, "must hold words of two letters or more");
+        return words;
+    }
 
     private sealed record Words(ImmutableArray<string> Masonry, ImmutableArray<string> Other);
 }

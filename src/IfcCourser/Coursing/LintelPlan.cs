@@ -66,7 +66,7 @@ internal sealed class LintelPlan
             }
             else if (top - head > _rules.Set.PartitionHeadGap)
             {
-                Report(FindingCodes.LintelMissing, Messages.NoCourseForLintel(opening.Opening.GlobalId), opening);
+                Report(FindingCodes.LintelMissing, Messages.NoCourseForLintel(opening.Opening.Label), opening);
             }
         }
     }
@@ -115,7 +115,7 @@ internal sealed class LintelPlan
         {
             foreach (var bearer in bearers)
             {
-                Report(FindingCodes.LintelMissing, Messages.NoCourseForLintel(bearer.Opening.Opening.GlobalId), bearer.Opening);
+                Report(FindingCodes.LintelMissing, Messages.NoCourseForLintel(bearer.Opening.Opening.Label), bearer.Opening);
             }
 
             return;

@@ -35,6 +35,10 @@ public static class FindingCodes
         "no-masonry-layer", Severity.Note, "No layer, material or type name of the wall matches the catalog's word list.",
         "Name the material of the block layer, or run with --walls all.");
 
+    public static readonly FindingCode LayerNotLocated = new(
+        "layer-not-located", Severity.Warning, "A layer's name says masonry, but the model does not tell where in the body the layer lies.",
+        "Export the layers with their thickness, or each as an item or part of its own; or run with --walls all.");
+
     public static readonly FindingCode WidthNotInCatalog = new(
         "width-not-in-catalog", Severity.Warning, "No unit of the catalog has the width of the wall's masonry layer.",
         "Change the layer's thickness to a catalog width, choose another catalog, or run with --width nearest or any.");
@@ -94,6 +98,14 @@ public static class FindingCodes
         "bevelled-across", Severity.Note, "The top or bottom is bevelled across the thickness; the masonry stops at the lower edge.",
         "Fill the bevel by other means.");
 
+    public static readonly FindingCode LayerSideAssumed = new(
+        "layer-side-assumed", Severity.Note, "The model does not say on which side of the wall its layers begin; they are counted from the right face.",
+        "Export the layers with their direction, or check the side of the masonry.");
+
+    public static readonly FindingCode LayersByWidth = new(
+        "layers-by-width", Severity.Note, "The body's items bear names of layers that are not as thick; the layers are told apart by their widths.",
+        "Check which item is the masonry, or export the model again.");
+
     public static readonly FindingCode SecondLeaf = new(
         "second-leaf", Severity.Note, "The wall has more than one masonry layer; one of them is laid out.",
         "Model each leaf as a wall of its own where both are to be laid out.");
@@ -122,15 +134,26 @@ public static class FindingCodes
         "tee-in-opening", Severity.Warning, "A wall meets another one where that has an opening.", "Move the wall or the opening.");
 
     public static readonly FindingCode OpeningCutsRim = new(
-        "opening-cuts-rim", Severity.Note, "A void slopes off the wall's top or end; it is taken as the wall's outline.",
+        "opening-cuts-rim", Severity.Note, "A void takes off the wall's end or top; it is taken as the wall's outline.",
         "Nothing, if the wall is meant to end there.");
 
     public static readonly FindingCode OpeningMissesWall = new(
         "opening-misses-wall", Severity.Note, "The opening does not touch the wall's masonry; it is left out.", "Nothing, if that was meant.");
 
     public static readonly FindingCode OpeningNotRead = new(
-        "opening-not-read", Severity.Warning, "The opening has no body that can be read; it is left out.",
+        "opening-not-read", Severity.Warning, "The opening has no body that can be read, nor anything of known size in it; it is left out.",
         "Export the opening with an extruded body.");
+
+    public static readonly FindingCode OpeningByFilling = new(
+        "opening-by-filling", Severity.Note, "The opening has no body that can be read; the size of the door or window in it is taken.",
+        "Export the opening with its body, or check its size.");
+
+    public static readonly FindingCode OpeningsMerged = new(
+        "openings-merged", Severity.Note, "Openings of the model that share one void are laid out as one.", "Nothing, if one hole is meant.");
+
+    public static readonly FindingCode DoorWithoutOpening = new(
+        "door-without-opening", Severity.Warning, "A door or window stands in the wall, but no opening is made for it.",
+        "Make an opening for it in the model, or move it to where it belongs.");
 
     public static readonly FindingCode HoleInBody = new(
         "hole-in-body", Severity.Note, "The body has a hole that no opening element makes; it is taken as an opening.",

@@ -54,7 +54,7 @@ internal sealed class IfcMaterialReader
     private IfcMaterialUse LayerSet(IfcEntity set) =>
         Plain(IfcMaterialKind.LayerSet, set["LayerSetName"].AsString, Layers(set, "MaterialLayers", Layer));
 
-    private IfcLayer Layer(IfcEntity layer) => Part(layer) with { Thickness = layer["LayerThickness"].AsReal * _lengthMm };
+    private IfcLayer Layer(IfcEntity layer) => Part(layer) with { Thickness = layer["LayerThickness"].AsReal * _lengthMm, Priority = layer["Priority"].AsReal };
 
     private IfcLayer Part(IfcEntity part)
     {

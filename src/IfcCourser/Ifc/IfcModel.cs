@@ -25,6 +25,7 @@ public sealed class IfcModel : IDisposable
         _placements = new IfcPlacements(Instances, Units.LengthMm, _findings);
         _reader = new IfcWallReader(Instances, new IfcRelations(Instances), _placements, Units, _findings);
         Walls = _reader.Read();
+        LooseFillings = _reader.LooseFillings();
     }
 
     /// <summary>Without folders.</summary>
@@ -54,6 +55,9 @@ public sealed class IfcModel : IDisposable
 
     /// <summary>Every wall, in the order of the file.</summary>
     public ImmutableArray<IfcWallRecord> Walls { get; }
+
+    /// <summary>Doors and windows that fill no opening, in the order of the file.</summary>
+    public ImmutableArray<IfcFillingRecord> LooseFillings { get; }
 
     /// <summary>What is wrong with the file and what was assumed; grows while instances are read.</summary>
     public ImmutableArray<Finding> Findings =>

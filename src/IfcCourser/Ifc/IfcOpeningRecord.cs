@@ -17,4 +17,11 @@ public sealed record IfcOpeningRecord(
     string? ObjectType,
     Transform3 Placement,
     long? Representation,
-    ImmutableArray<IfcFillingRecord> Fillings);
+    ImmutableArray<IfcFillingRecord> Fillings)
+{
+    /// <summary>Whether it voids the whole that the wall is a part of: it may lie in another part.</summary>
+    public bool IsInherited { get; init; }
+
+    /// <summary>Whether it has no body that can be read, so that the size of what fills it is taken.</summary>
+    public bool IsSizedByFilling { get; init; }
+}

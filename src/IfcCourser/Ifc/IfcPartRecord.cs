@@ -16,4 +16,8 @@ public sealed record IfcPartRecord(
     Transform3 Placement,
     long? Representation,
     IfcMaterialUse? Material,
-    ImmutableArray<IfcOpeningRecord> Openings);
+    ImmutableArray<IfcOpeningRecord> Openings)
+{
+    /// <summary>A wall of the model itself.</summary>
+    public bool IsWall => EntityType.StartsWith("IFCWALL", StringComparison.Ordinal);
+}

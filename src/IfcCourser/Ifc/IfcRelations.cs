@@ -50,6 +50,19 @@ internal sealed class IfcRelations
 
     public static List<long> At(Dictionary<long, List<long>> map, long id) => map.GetValueOrDefault(id, _none);
 
+    /// <summary>Property and quantity sets of an element, then those of its type.</summary>
+    public IEnumerable<long> SetIds(IfcInstances instances, long element)
+    {
+        // HasPropertySets of every IfcTypeObject, in all schemas.
+        const int HasPropertySets = 5;
+        var ofType = At(Types, element)
+            .Select(type => instances.Find(type))
+            .OfType<IfcEntity>()
+            .Where(type => type.Arguments.Length > HasPropertySets)
+            .SelectMany(type => References(type.Arguments[HasPropertySets]));
+        return At(PropertySets, element).Concat(ofType);
+    }
+
     /// <summary>References of a single value or of a list; others are left out.</summary>
     public static ImmutableArray<long> References(StepValue value) =>
         value.AsReference is { } single ? [single] : [.. value.AsList.Select(item => item.AsReference).OfType<long>()];

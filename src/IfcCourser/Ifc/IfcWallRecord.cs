@@ -40,6 +40,9 @@ public sealed record IfcWallRecord
     /// <summary>Elements that the wall is aggregated from.</summary>
     public required ImmutableArray<IfcPartRecord> Parts { get; init; }
 
+    /// <summary>Parts that are no walls themselves.</summary>
+    public ImmutableArray<IfcPartRecord> OwnParts => [.. Parts.Where(part => !part.IsWall)];
+
     /// <summary>Path connections, a hint only: real models hold wrong ones.</summary>
     public required ImmutableArray<IfcPathConnection> Connections { get; init; }
 }

@@ -43,13 +43,14 @@ public static class OpeningPlacement
     /// <summary>The masonry opening wanted: the void as drawn and the rules' allowances.</summary>
     public static ElevationRect Design(WallOpening opening, OpeningAllowances allowances) => opening.Kind switch
     {
-        OpeningKind.Door => Grown(opening.Model, allowances.DoorSide, allowances.DoorHead, Length.Zero),
-        OpeningKind.Window => Grown(opening.Model, allowances.WindowSide, allowances.WindowHead, allowances.WindowSill),
+        OpeningKind.Door => Grown(opening.Model, allowances.Door.Total),
+        OpeningKind.Window => Grown(opening.Model, allowances.Window.Total),
         _ => opening.Model,
     };
 
-    private static ElevationRect Grown(ElevationRect rect, Length side, Length head, Length sill) =>
-        new(rect.Left - side, rect.Right + side, rect.Bottom - sill, rect.Top + head);
+    // Below the wall's base there is nothing to leave out.
+    private static ElevationRect Grown(ElevationRect rect, Margin margin) =>
+        new(rect.Left - margin.Side, rect.Right + margin.Side, Length.Max(rect.Bottom - margin.Sill, Length.Min(rect.Bottom, Length.Zero)), rect.Top + margin.Head);
 
     /// <summary>Whether courses stop at an opening; recesses and drilled holes do not interrupt the coursing.</summary>
     public static bool IsCoursedAround(WallOpening opening) =>

@@ -1,6 +1,4 @@
-using IfcCourser.Units;
-
 namespace IfcCourser.Rules;
 
-/// <summary>How much larger than the modelled void the masonry opening must be, per side, at the head and at the sill.</summary>
-public sealed record OpeningAllowances(Length DoorSide, Length DoorHead, Length WindowSide, Length WindowHead, Length WindowSill);
+/// <summary>What stands between the void of a model and the masonry around it, by what fills it; other voids are masonry openings.</summary>
+public sealed record OpeningAllowances(FillingAllowance Door, FillingAllowance Window);

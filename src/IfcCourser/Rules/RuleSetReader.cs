@@ -44,7 +44,7 @@ public static class RuleSetReader
             ModuleTolerance = NotNegative(openings, "module-tolerance"),
             MaxShiftPercent = openings.Whole("max-shift-percent", 0, 100),
             Datum = openings.Choice("datum", ("best", Datum.Best), ("start", Datum.Start), ("end", Datum.End)),
-            Allowances = Allowances(openings.Table("allowances")),
+            Allowances = new OpeningAllowances(Allowance(openings.Table("door")), Allowance(openings.Table("window"))),
             DrilledUnder = NotNegative(openings, "drilled-under"),
             Ties = Ties(junctions),
             PartitionHeadGap = NotNegative(junctions, "partition-head-gap"),
@@ -88,12 +88,13 @@ public static class RuleSetReader
         };
     }
 
-    private static OpeningAllowances Allowances(SettingsTable table) => new(
-        NotNegative(table, "door-side"),
-        NotNegative(table, "door-head"),
-        NotNegative(table, "window-side"),
-        NotNegative(table, "window-head"),
-        NotNegative(table, "window-sill"));
+    private static FillingAllowance Allowance(SettingsTable table) => new(
+        table.Choice("void", ("masonry", VoidMeaning.Masonry), ("rough", VoidMeaning.Rough), ("frame", VoidMeaning.Frame), ("leaf", VoidMeaning.Leaf)),
+        Margin(table.Table("frame")),
+        Margin(table.Table("shim")),
+        Margin(table.Table("buck")));
+
+    private static Margin Margin(SettingsTable table) => new(NotNegative(table, "side"), NotNegative(table, "head"), NotNegative(table, "sill"));
 
     private static TieRule Ties(SettingsTable table)
     {

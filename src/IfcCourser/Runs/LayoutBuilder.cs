@@ -76,18 +76,19 @@ public static class LayoutBuilder
     [
         .. model.Junctions
             .Where(junction => junction.Kind == JunctionKind.Cross && junction.Second == wall)
-            .Select(junction => model.Walls[junction.First].Identity.GlobalId),
+            .Select(junction => model.Walls[junction.First].Identity.Label),
     ];
 
     private static IEnumerable<SkippedWall> NotSelected(ImmutableArray<WallLines> lines) => lines
         .Where(wall => !wall.Wall.IsSelected)
         .Select(wall => new SkippedWall(
-            wall.Wall.Identity, new Finding(FindingCodes.NotSelected, FindingCodes.NotSelected.Meaning), wall.Wall.Body));
+            wall.Wall.Identity, new Finding(FindingCodes.NotSelected, FindingCodes.NotSelected.Meaning), wall.Wall.Body, wall.Wall.Choice));
 
     private static IEnumerable<SkippedWall> TooLow(ImmutableArray<WallLines> lines, LayoutRules rules) => lines
         .Where(wall => wall.Bands.IsEmpty && wall.Wall.IsSelected)
         .Select(wall => new SkippedWall(
             wall.Wall.Identity,
             new Finding(FindingCodes.LowerThanOneCourse, Messages.LowerThanOneCourse(wall.Outline.Box.Top, rules.Catalog.Units)),
-            wall.Wall.Body));
+            wall.Wall.Body,
+            wall.Wall.Choice));
 }

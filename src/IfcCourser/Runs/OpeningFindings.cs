@@ -94,7 +94,7 @@ internal static class OpeningFindings
         }
     }
 
-    private static string Name(OpeningLayout opening) => opening.Opening.Name ?? opening.Opening.GlobalId;
+    private static string Name(OpeningLayout opening) => opening.Opening.Label;
 
     private static FindingPlace At(OpeningLayout opening) => new()
     {

@@ -28,7 +28,7 @@ internal sealed class WallRun
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="taken">What neighbouring walls take of a course.</param>
     /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
-    /// <param name="crossedBy">GlobalIds of walls that run through this one.</param>
+    /// <param name="crossedBy">What people call the walls that run through this one.</param>
     /// <param name="rules">The rules of the run.</param>
     public WallRun(
         WallLines lines,

@@ -28,6 +28,9 @@ public sealed record Wall
 
     public required ImmutableArray<Finding> Findings { get; init; }
 
+    /// <summary>What was taken for its masonry, and why; null for walls of no model.</summary>
+    public MasonryChoice? Choice { get; init; }
+
     /// <summary>Whether the run asks for this wall; others only take their part at the junctions.</summary>
     public bool IsSelected { get; init; } = true;
 }

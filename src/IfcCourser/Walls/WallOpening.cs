@@ -4,8 +4,8 @@ using IfcCourser.Geometry;
 namespace IfcCourser.Walls;
 
 /// <summary>An opening as it meets the masonry layer, in the wall's elevation.</summary>
-/// <param name="GlobalId">Of the opening element.</param>
-/// <param name="StepId">Instance number of the opening element.</param>
+/// <param name="GlobalId">Of the opening element; of a void that no element makes, the wall's with a suffix.</param>
+/// <param name="StepId">Instance number of the opening element; null where no element makes the void.</param>
 /// <param name="Name">Of the door or window that fills it, else of the opening.</param>
 /// <param name="FillingId">GlobalId of the door or window that fills it.</param>
 /// <param name="FillingStepId">Its instance number.</param>
@@ -13,10 +13,14 @@ namespace IfcCourser.Walls;
 /// <param name="Outline">The void's own outline where it is no rectangle, counter-clockwise.</param>
 public sealed record WallOpening(
     string GlobalId,
-    long StepId,
+    long? StepId,
     string? Name,
     OpeningKind Kind,
     string? FillingId,
     long? FillingStepId,
     ElevationRect Model,
-    ImmutableArray<ElevationPoint>? Outline);
+    ImmutableArray<ElevationPoint>? Outline)
+{
+    /// <summary>What people call it: its name, else its instance number.</summary>
+    public string Label => string.IsNullOrWhiteSpace(Name) ? FormattableString.Invariant($"opening #{StepId}") : Name;
+}

@@ -34,7 +34,7 @@ public static class WallReader
             }
         }
 
-        var (kept, coincident) = Overlaps.Sort([.. drafts]);
+        var (kept, coincident) = Overlaps.Sort(LooseFillings.Placed([.. drafts], model));
         skipped.AddRange(coincident);
         var (settled, encounters, notes) = Settle(kept, reader, skipped);
         var junctions = Junctions(settled, encounters);
@@ -68,7 +68,7 @@ public static class WallReader
                 return (settled, joined, [.. MeetingFindings.Of(walls, all, joined)]);
             }
 
-            skipped.AddRange(lost.Select(wall => new SkippedWall(wall.Wall.Identity, wall.Reason!, wall.Wall.Body)));
+            skipped.AddRange(lost.Select(wall => new SkippedWall(wall.Wall.Identity, wall.Reason!, wall.Wall.Body, wall.Wall.Choice)));
             walls = [.. walls.Where((_, i) => lost.TrueForAll(wall => wall.Index != i))];
         }
     }

@@ -34,6 +34,29 @@ public sealed class CheckCommandTests
     }
 
     [Fact]
+    public void Verbose_says_of_every_wall_why_it_was_taken_or_not()
+    {
+        var run = CommandRun.Of("check", Fixtures.House("sorrel"), "--verbose");
+        var lines = run.Error.Split(Environment.NewLine);
+        var walls = JsonNode.Parse(CommandRun.Of("check", Fixtures.House("sorrel"), "--json").Output)!["walls"]!.GetValue<int>();
+
+        Assert.Equal(walls, lines.Count(line => line.Contains(") is laid out: ", StringComparison.Ordinal) || line.Contains(") is not laid out, ", StringComparison.Ordinal)));
+        Assert.Matches(
+            "^Ground south \\(#\\d+\\) is laid out: layer 3 of 4, 240 mm thick; \"block\" in the layer \"Aerated concrete block 240\"\\.$",
+            Assert.Single(lines, line => line.StartsWith("Ground south (", StringComparison.Ordinal)));
+        var closet = Assert.Single(lines, line => line.StartsWith("Ground closet (", StringComparison.Ordinal) && line.Contains("is not laid out", StringComparison.Ordinal));
+        Assert.Contains("no-masonry-layer", closet, StringComparison.Ordinal);
+        Assert.Contains("\"metal stud\" in the layer \"Metal stud 75\" rules it out", closet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Verbose_tells_of_walls_that_were_not_asked_for_too()
+    {
+        var run = CommandRun.Of("check", Fixtures.House("sorrel"), "--verbose", "--only", "Ground south");
+        Assert.Matches("Ground east \\(#\\d+\\) is not laid out, not-selected: .* Layer 3 of 4, 240 mm thick: \"block\" in", run.Error);
+    }
+
+    [Fact]
     public void Without_a_folder_nothing_is_written_and_with_one_the_findings_are()
     {
         using var folder = new TemporaryFolder();

@@ -64,6 +64,7 @@ public sealed class CatalogReaderTests
     [InlineData("courses = 1", "courses = 0", 28, "lintels.courses must be a whole number from 1 to 10")]
     [InlineData("units = \"mm\"", "units = mm", 4, "this is no valid TOML")]
     [InlineData("units = \"mm\"", "units = \"mm\"\nunits = \"mm\"", 5, "this is no valid TOML")]
+    [InlineData("[layout]", "[words]\nmasonry = [\"block\", \"*\"]\nother = []\n[layout]", 21, "words.masonry must hold words of two letters or more")]
     [InlineData("[layout]", "[extra]\na = 1\n[layout]", 20, "there is no key \"extra\"")]
     public void A_fault_names_file_line_key_and_remedy(string replace, string with, int line, string what)
     {

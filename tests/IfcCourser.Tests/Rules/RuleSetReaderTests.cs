@@ -12,6 +12,8 @@ public sealed class RuleSetReaderTests
     [InlineData("least = \"4 in\", largest = \"8 in\"", "least = \"9 in\", largest = \"8 in\"", "bars.from-end.least must not be negative nor more than largest")]
     [InlineData("drilled-under = \"8 in\"", "drilled-under = \"-8 in\"", "openings.drilled-under must not be negative")]
     [InlineData("tie-every-nth-bed = 2", "tie-every-bed = 2", "there is no key \"junctions.tie-every-bed\"")]
+    [InlineData("void = \"masonry\"\nframe = { side = \"2 in\"", "void = \"wood\"\nframe = { side = \"2 in\"", "openings.door.void is \"wood\", which is none of masonry, rough, frame, leaf")]
+    [InlineData("shim = { side = \"1/4 in\"", "shim = { side = \"-1/4 in\"", "openings.window.shim.side must not be negative")]
     public void A_wrong_rule_is_named_with_its_key(string replace, string with, string what)
     {
         var text = SettingsReader.BuiltInText("us")!;

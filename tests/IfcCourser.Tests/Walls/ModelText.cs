@@ -76,22 +76,25 @@ internal sealed class ModelText
         var wall = Add($"IFCWALL('{Guid(name)}',$,'{name}',$,$,#{Place(East + x, North + y, z, along)},#{Shape(item, kind)},$,$)");
         if (material is not null)
         {
-            Add($"IFCRELASSOCIATESMATERIAL('{Guid("m" + name)}',$,$,$,(#{wall}),#{Add($"IFCMATERIAL('{material}',$,$)")})");
+            Material(wall, Add($"IFCMATERIAL('{material}',$,$)"));
         }
 
         return wall;
     }
 
+    /// <summary>Gives an element a material, layer set usage or other material definition.</summary>
+    public void Material(int element, int material) => Add($"IFCRELASSOCIATESMATERIAL('{Guid("m" + element)}',$,$,$,(#{element}),#{material})");
+
     /// <summary>A straight wall with its right face on the line from a point.</summary>
-    public int Straight(string name, double length, double thickness, double height, double x = 0, double y = 0, double z = 0, double[]? along = null) =>
-        Wall(name, Box(0, 0, 0, length, thickness, height), x, y, z, along);
+    public int Straight(string name, double length, double thickness, double height, double x = 0, double y = 0, double z = 0, double[]? along = null, string? material = "Block") =>
+        Wall(name, Box(0, 0, 0, length, thickness, height), x, y, z, along, material: material);
 
     /// <summary>Layers from the reference line y = 0 of the wall.</summary>
     public void Layers(int wall, double offset, bool positive, params (string Material, double Thickness)[] layers)
     {
         var set = string.Join(",", layers.Select(layer => $"#{Add($"IFCMATERIALLAYER(#{Add($"IFCMATERIAL('{layer.Material}',$,$)")},{Length(layer.Thickness)},$,$,$,$,$)")}"));
         var usage = Add($"IFCMATERIALLAYERSETUSAGE(#{Add($"IFCMATERIALLAYERSET(({set}),$,$)")},.AXIS2.,{(positive ? ".POSITIVE." : ".NEGATIVE.")},{Length(offset)},$)");
-        Add($"IFCRELASSOCIATESMATERIAL('{Guid("layers" + wall)}',$,$,$,(#{wall}),#{usage})");
+        Material(wall, usage);
     }
 
     /// <summary>An opening in the wall's own axes, with what fills it: IFCDOOR, IFCWINDOW or nothing.</summary>
@@ -101,12 +104,15 @@ internal sealed class ModelText
         Add($"IFCRELVOIDSELEMENT('{Guid("v" + name)}',$,$,$,#{wall},#{opening})");
         if (filling is not null)
         {
-            var door = Add($"{filling}('{Guid("f" + name)}',$,'{filling} {name}',$,$,$,$,$,$,$,$,$,$)");
-            Add($"IFCRELFILLSELEMENT('{Guid("r" + name)}',$,$,$,#{opening},#{door})");
+            Add($"IFCRELFILLSELEMENT('{Guid("r" + name)}',$,$,$,#{opening},#{Loose(filling, name, null)})");
         }
 
         return opening;
     }
+
+    /// <summary>A door or window that no relation ties to an opening; an item is its body, in axes that run from a point in a direction.</summary>
+    public int Loose(string kind, string name, int? item, double x = 0, double y = 0, double z = 0, double[]? along = null) => Add(
+        $"{kind}('{Guid("f" + name)}',$,'{kind} {name}',$,$,#{Place(East + x, North + y, z, along)},{(item is { } body ? $"#{Shape(body, "SweptSolid")}" : "$")},$,$,$,$,$,$)");
 
     public IfcModel Read()
     {

@@ -50,7 +50,7 @@ internal static class WallNotes
         {
             foreach (var finding in kind.Take(MostOfAKind))
             {
-                yield return WithTags(facts, finding.Message);
+                yield return WithTag(facts, finding);
             }
 
             if (kind.Skip(MostOfAKind).Any())
@@ -70,9 +70,10 @@ internal static class WallNotes
             .OfType<string>();
     }
 
-    /// <summary>A mason knows an opening by its tag on the sheet, not by its GlobalId.</summary>
-    private static string WithTags(WallFacts facts, string message) => facts.Wall.Openings.Zip(facts.Tags)
-        .Aggregate(message, (text, pair) => text.Replace(pair.First.Opening.GlobalId, pair.Second, StringComparison.Ordinal));
+    /// <summary>A mason knows an opening by its tag on the sheet, not by its name in the model.</summary>
+    private static string WithTag(WallFacts facts, Finding finding) => facts.Wall.Openings.Zip(facts.Tags)
+        .Where(pair => string.Equals(pair.First.Opening.GlobalId, finding.At?.Opening, StringComparison.Ordinal))
+        .Aggregate(finding.Message, (text, pair) => text.Replace(pair.First.Opening.Label, pair.Second, StringComparison.Ordinal));
 
     private static IEnumerable<string> Junctions(WallFacts facts)
     {

@@ -23,7 +23,7 @@ public static class Overlaps
         {
             if (kept.Find(other => other != wall && IsInside(wall, other)) is { } host)
             {
-                coincident.Add(new SkippedWall(wall.Identity, WallFindings.Pair(FindingCodes.CoincidentWall, wall.Identity, host.Identity, wall.Run.Size), wall.Body));
+                coincident.Add(new SkippedWall(wall.Identity, WallFindings.Pair(FindingCodes.CoincidentWall, wall.Identity, host.Identity, wall.Run.Size), wall.Body, wall.Choice));
                 kept.Remove(wall);
             }
         }

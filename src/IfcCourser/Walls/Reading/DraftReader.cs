@@ -24,12 +24,14 @@ public sealed class DraftReader
     private const double LongestRun = 1e7;
 
     private readonly BodyReader _bodies;
+    private readonly FillingExtents _fillings;
     private readonly WallSelection _selection;
     private readonly Catalog _catalog;
 
     public DraftReader(IfcModel model, WallSelection selection, Catalog catalog)
     {
         _bodies = new BodyReader(model.File, model.Units);
+        _fillings = new FillingExtents(model);
         _selection = selection;
         _catalog = catalog;
     }
@@ -38,73 +40,87 @@ public sealed class DraftReader
     public (WallDraft? Draft, SkippedWall? Skipped) Read(IfcWallRecord wall)
     {
         var identity = new WallIdentity(wall.GlobalId, wall.StepId, wall.Name, wall.Storey, wall.TypeName);
+        var names = WallNames.Of(wall, _catalog);
+        var unchosen = new MasonryChoice([.. names.All], names.Layers.Length, null, null);
+        SkippedWall Skip(Finding reason, BodyFacts? facts, MasonryChoice choice) =>
+            new(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), facts, choice);
+
         var (body, openings) = BodyOf(wall);
         if (body.Items.IsEmpty)
         {
-            var madeOfWalls = wall.Parts.Any(part => part.EntityType.StartsWith("IFCWALL", StringComparison.Ordinal));
             var reason = body.Unread.Length > 0 ? WallFindings.NotRead(body.Unread)
-                : madeOfWalls ? WallFindings.Of(FindingCodes.MadeOfWalls)
-                : WallFindings.Of(FindingCodes.NoBody);
-            return (null, new SkippedWall(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), null));
+                : WallFindings.Of(wall.Parts.Any(part => part.IsWall) ? FindingCodes.MadeOfWalls : FindingCodes.NoBody);
+            return (null, Skip(reason, null, unchosen));
         }
 
         var shape = WallShape.Of(body, openings, Hint(wall));
-        SkippedWall Skip(Finding reason) =>
-            new(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), shape.Facts);
         if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
-            return (null, Skip(WallFindings.NotRead(body.Unread)));
+            return (null, Skip(WallFindings.NotRead(body.Unread), shape.Facts, unchosen));
         }
 
-        var (draft, fault) = Draft(wall, identity, shape);
-        return draft is null ? (null, Skip(fault!)) : (draft, null);
-    }
-
-    private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape)
-    {
         if (shape.Space is not { } space)
         {
-            return (null, WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces));
+            return (null, Skip(WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces), shape.Facts, unchosen));
         }
 
-        var layer = MasonryLayer.Of(wall, _catalog, shape.Across, Axis(wall, space), shape.Items)
-            ?? (_selection.Walls == WallChoice.All ? new MasonryLayer(shape.Across, []) : null);
+        var (layer, missing) = MasonryLayer.Of(wall, names, shape.Across, Axis(wall, space), shape.Items);
+        layer ??= _selection.Walls == WallChoice.All ? MasonryLayer.Whole(shape.Across) : null;
         if (layer is null)
         {
-            return (null, WallFindings.Of(FindingCodes.NoMasonryLayer));
+            return (null, Skip(WallFindings.Of(missing!), shape.Facts, unchosen));
         }
 
+        var choice = unchosen with { Layer = layer.Number, Thickness = Length.FromModelMm(layer.Across.Size) };
+        var (draft, fault) = Draft(wall, identity, shape, layer, choice);
+        return draft is null ? (null, Skip(fault!, shape.Facts, choice)) : (draft, null);
+    }
+
+    private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape, MasonryLayer layer, MasonryChoice choice)
+    {
         var width = Width(layer.Across.Size);
         if (width?.Code == FindingCodes.WidthNotInCatalog)
         {
             return (null, width);
         }
 
-        var elevation = MasonryElevation.Of(shape.Gross, layer.Across);
+        var elevation = MasonryElevation.Of(layer.Place.Body ?? shape.Gross, layer.Across);
         if (elevation.Shape.IsEmpty || elevation.Bevelled > MostBevelled * (elevation.Bevelled + elevation.Shape.Area))
         {
             return (null, WallFindings.Of(FindingCodes.FacesNotUpright));
         }
 
-        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Draft: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
-        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.Select(opening => opening.Draft).OfType<OpeningDraft>()).Parts;
-        var voids = Voids(wall, cut, parts[0]);
+        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Drafts: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
+        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.SelectMany(opening => opening.Drafts)).Parts;
+        var voids = Voids(wall, cut, parts[0], shape.Across);
+        var (outline, openings, rims) = RimVoids.Of(parts[0].Filled(), voids.Openings);
         var draft = new WallDraft
         {
             Identity = identity,
-            Space = space,
+            Space = shape.Space!,
+            Choice = choice,
             Across = shape.Across,
             Masonry = layer.Across,
-            Run = shape.Run,
+            Run = Shortened(shape.Run, parts[0].Bounds, outline.Bounds),
             Height = shape.Height,
-            Outline = parts[0].Filled(),
-            Openings = voids.Openings,
+            Outline = outline,
+            Openings = openings,
             Body = shape.Facts,
             LoadBearing = wall.IsLoadBearing,
-            Findings = [.. Notes(shape, layer, elevation, parts, width), .. voids.Findings],
+            Findings =
+            [
+                .. Notes(shape, layer, elevation, parts, width),
+                .. voids.Findings,
+                .. rims.Select(rim => WallFindings.Opening(FindingCodes.OpeningCutsRim, rim.Opening)),
+            ],
         };
         return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
     }
+
+    // An end that a void takes off is off in all layers.
+    private static Slab Shortened(Slab run, Rect before, Rect after) => new(
+        after.Left > before.Left ? Math.Max(run.From, after.Left) : run.From,
+        after.Right < before.Right ? Math.Min(run.To, after.Right) : run.To);
 
     private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, ImmutableArray<Region> parts, Finding? width)
     {
@@ -117,6 +133,11 @@ public sealed class DraftReader
         if (!layer.Others.IsEmpty)
         {
             yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others);
+        }
+
+        if (layer.Doubt is { } doubt)
+        {
+            yield return WallFindings.Of(doubt);
         }
 
         if (parts.Length > 1)
@@ -136,30 +157,35 @@ public sealed class DraftReader
     }
 
     private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(
-        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, OpeningDraft? Draft)> cut, Region outline)
+        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, ImmutableArray<OpeningDraft> Drafts)> cut, Region outline, Slab across)
     {
         var openings = new List<OpeningDraft>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var (record, solid, draft) in cut)
+        var missing = new List<(IfcOpeningRecord Record, Solid Solid)>();
+        foreach (var (record, solid, drafts) in cut)
         {
-            if (draft is not null && !draft.Shape.Intersect(outline).IsEmpty)
+            var hitting = drafts.Where(draft => !draft.Shape.Intersect(outline).IsEmpty).ToList();
+            openings.AddRange(hitting);
+            if (hitting.Count == 0)
             {
-                openings.Add(draft);
+                missing.Add((record, solid));
             }
-            else
+            else if (record.IsSizedByFilling)
             {
-                findings.Add(WallFindings.Opening(solid.IsEmpty ? FindingCodes.OpeningNotRead : FindingCodes.OpeningMissesWall, record.GlobalId));
+                findings.Add(WallFindings.Opening(FindingCodes.OpeningByFilling, hitting[0].Opening));
             }
         }
 
-        foreach (var hole in outline.Holes)
+        findings.AddRange(MissedOpenings.Of(missing, openings, across));
+        foreach (var (hole, i) in outline.Holes.Select((hole, i) => (hole, i + 1)))
         {
-            var nameless = new WallOpening(wall.GlobalId, wall.StepId, null, OpeningKind.Void, null, null, default, null);
-            openings.Add(new OpeningDraft(hole, GoesThrough: true, nameless));
+            var id = FormattableString.Invariant($"{wall.GlobalId}/hole-{i}");
+            openings.Add(new OpeningDraft(hole, GoesThrough: true, new WallOpening(id, null, FormattableString.Invariant($"hole {i}"), OpeningKind.Void, null, null, default, null)));
             findings.Add(WallFindings.Of(FindingCodes.HoleInBody));
         }
 
-        return (OpeningDrafts.Merged(openings), findings.ToImmutable());
+        var merged = SharedVoids.Merged(openings);
+        return (merged.Openings, [.. findings, .. merged.Findings]);
     }
 
     /// <summary>Why a wall is too small to be laid out; null where it is not.</summary>
@@ -191,11 +217,26 @@ public sealed class DraftReader
     private (Body Body, ImmutableArray<(IfcOpeningRecord, Solid)> Openings) BodyOf(IfcWallRecord wall)
     {
         var own = _bodies.Read(wall.Representation, wall.Placement);
-        var parts = wall.Parts.Where(part => !part.EntityType.StartsWith("IFCWALL", StringComparison.Ordinal)).ToList();
-        var ofParts = own.Items.IsEmpty && own.Unread.IsEmpty && parts.Count > 0;
-        var body = ofParts ? parts.Select(part => _bodies.Read(part.Representation, part.Placement)).Aggregate(own, (a, b) => a.And(b)) : own;
+        var parts = wall.OwnParts;
+        var ofParts = own.Items.IsEmpty && own.Unread.IsEmpty && parts.Length > 0;
+        var body = ofParts ? parts.Select(Part).Aggregate(own, (a, b) => a.And(b)) : own;
         var records = ofParts ? wall.Openings.Concat(parts.SelectMany(part => part.Openings)) : wall.Openings;
-        return (body, [.. records.Select(record => (record, _bodies.Read(record.Representation, record.Placement).Solid))]);
+        return (body, [.. records.Select(Void)]);
+    }
+
+    // What fills an opening stands in for a body that it lacks.
+    private (IfcOpeningRecord Record, Solid Solid) Void(IfcOpeningRecord record)
+    {
+        var solid = _bodies.Read(record.Representation, record.Placement).Solid;
+        return solid.IsEmpty && record.Fillings.Select(_fillings.Void).FirstOrDefault(filling => !filling.IsEmpty) is { } filling
+            ? (record with { IsSizedByFilling = true }, filling)
+            : (record, solid);
+    }
+
+    private Body Part(IfcPartRecord part)
+    {
+        var body = _bodies.Read(part.Representation, part.Placement);
+        return body with { Items = [.. body.Items.Select(item => item with { Aspect = MasonryLayer.PartAspect(part) })] };
     }
 
     private Vector2 Hint(IfcWallRecord wall)

@@ -1,42 +1,69 @@
+using System.Collections.Immutable;
+using System.Text;
 using IfcCourser.Catalogs;
 
 namespace IfcCourser.Walls.Reading;
 
-/// <summary>Tells masonry from other materials by the catalog's words, matched at the start of a word, case-insensitive.</summary>
+/// <summary>
+/// Tells masonry from other materials by the catalog's words: found at the beginnings of words or, where a star stands
+/// before them, anywhere in one ("*mauerwerk" in "Hintermauerwerk"). Case does not count; whatever is neither letter nor
+/// digit parts words, as does a capital after a small letter ("RedBrick").
+/// </summary>
 public static class NameWords
 {
-    /// <summary>True for masonry, false for another material, null where the names say nothing.</summary>
-    public static bool? SayMasonry(Catalog catalog, params ReadOnlySpan<string?> names)
+    /// <summary>A name with the word of the catalog that decides on it; words that rule out come first.</summary>
+    public static NameRead Read(Catalog catalog, NameKind kind, int? layer, string name)
     {
-        bool? verdict = null;
-        foreach (var name in names)
-        {
-            if (name is null)
-            {
-                continue;
-            }
-
-            if (catalog.OtherWords.Any(word => Holds(name, word)))
-            {
-                return false;
-            }
-
-            verdict = catalog.MasonryWords.Any(word => Holds(name, word)) ? true : verdict;
-        }
-
-        return verdict;
+        var text = Parted(name);
+        return Found(catalog.OtherWords, text) is { } other ? new NameRead(kind, layer, name, other, false)
+            : Found(catalog.MasonryWords, text) is { } masonry ? new NameRead(kind, layer, name, masonry, true)
+            : new NameRead(kind, layer, name, null, null);
     }
 
-    private static bool Holds(string name, string word)
+    /// <summary>True for masonry, false where any name rules it out, null where the names say nothing.</summary>
+    public static bool? Verdict(IEnumerable<NameRead> names) => names.Aggregate((bool?)null, (verdict, name) => (verdict, name.IsMasonry) switch
     {
-        for (var at = name.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = name.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        (false, _) or (_, false) => false,
+        (true, _) or (_, true) => true,
+        _ => null,
+    });
+
+    private static string? Found(ImmutableArray<string> words, string text) => words.FirstOrDefault(word => Holds(text, word));
+
+    private static bool Holds(string text, string word)
+    {
+        var anywhere = word.StartsWith('*');
+        var sought = Parted(word).Trim();
+        for (var at = text.IndexOf(sought, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(sought, at + 1, StringComparison.OrdinalIgnoreCase))
         {
-            if (at == 0 || !char.IsLetter(name[at - 1]))
+            if (anywhere || IsStart(text, at))
             {
                 return true;
             }
         }
 
         return false;
+    }
+
+    private static bool IsStart(string text, int at) =>
+        at == 0 || !char.IsLetter(text[at - 1]) || (char.IsLower(text[at - 1]) && char.IsUpper(text[at]));
+
+    // "Sand-lime_brick" and "sand lime brick" are one name.
+    private static string Parted(string name)
+    {
+        var text = new StringBuilder(name.Length);
+        foreach (var c in name)
+        {
+            if (char.IsLetterOrDigit(c))
+            {
+                text.Append(c);
+            }
+            else if (text.Length > 0 && text[^1] != ' ')
+            {
+                text.Append(' ');
+            }
+        }
+
+        return text.ToString();
     }
 }

@@ -10,21 +10,33 @@ public static class OpeningDrafts
     /// <summary>A void that stops less than this, mm, before a face of the masonry goes through.</summary>
     private const double ThroughTolerance = 5;
 
-    /// <summary>The void of an opening in the masonry layer; null where it misses the layer.</summary>
+    /// <summary>Where less than this share of a void goes through, it is an opening in a recess; else splays and rebates count as opening.</summary>
+    private const double LeastThrough = 0.6;
+
+    /// <summary>The voids of an opening in the masonry layer: none where it misses the layer; two where it is an opening in a recess.</summary>
     /// <param name="record">Identity and fillings.</param>
     /// <param name="solid">Its body, in wall coordinates.</param>
     /// <param name="layer">From the right to the left face of the masonry.</param>
-    public static OpeningDraft? Of(IfcOpeningRecord record, Solid solid, Slab layer)
+    public static ImmutableArray<OpeningDraft> Of(IfcOpeningRecord record, Solid solid, Slab layer)
     {
         var shape = Projection.Elevation(solid, layer.From, layer.To);
         if (shape.IsEmpty)
         {
-            return null;
+            return [];
         }
 
         var inside = Math.Min(ThroughTolerance, layer.Size / 4);
-        var through = !Projection.Section(solid, layer.From + inside).IsEmpty && !Projection.Section(solid, layer.To - inside).IsEmpty;
-        return new OpeningDraft(shape, through, Described(record));
+        var through = Projection.Section(solid, layer.From + inside)
+            .Intersect(Projection.Elevation(solid, layer.Middle - inside, layer.Middle + inside))
+            .Intersect(Projection.Section(solid, layer.To - inside));
+        var opening = Described(record);
+        return through.IsEmpty ? [new OpeningDraft(shape, GoesThrough: false, opening)]
+            : through.Area >= LeastThrough * shape.Area ? [new OpeningDraft(shape, GoesThrough: true, opening)]
+            :
+            [
+                new OpeningDraft(through, GoesThrough: true, opening),
+                new OpeningDraft(shape, GoesThrough: false, opening with { GlobalId = $"{record.GlobalId}/recess", FillingId = null, FillingStepId = null }),
+            ];
     }
 
     /// <summary>
@@ -42,40 +54,20 @@ public static class OpeningDrafts
             .Aggregate(elevation, (whole, shape) => whole.Union(shape));
     }
 
-    /// <summary>Equal voids, as of an opening exported once per layer, become one; the one with a door or window stays.</summary>
-    public static ImmutableArray<OpeningDraft> Merged(IEnumerable<OpeningDraft> openings)
-    {
-        const double SameEdge = 1;
-        var kept = new List<OpeningDraft>();
-        foreach (var opening in openings)
-        {
-            var same = kept.FindIndex(other => Differ(other.Shape.Bounds, opening.Shape.Bounds) <= SameEdge);
-            if (same < 0)
-            {
-                kept.Add(opening);
-            }
-            else if (kept[same].Opening.FillingId is null && opening.Opening.FillingId is not null)
-            {
-                kept[same] = opening;
-            }
-        }
-
-        return [.. kept];
-    }
-
-    private static double Differ(Rect a, Rect b) =>
-        new[] { a.Left - b.Left, a.Right - b.Right, a.Bottom - b.Bottom, a.Top - b.Top }.Max(Math.Abs);
-
-    private static WallOpening Described(IfcOpeningRecord record)
+    /// <summary>Identity, filling and kind of an opening; its rectangle is not yet known.</summary>
+    public static WallOpening Described(IfcOpeningRecord record)
     {
         var filling = record.Fillings.OrderByDescending(f => f.IsDoor).ThenByDescending(f => f.IsWindow).FirstOrDefault();
-        return new WallOpening(record.GlobalId, record.StepId, filling?.Name ?? record.Name, Kind(filling), filling?.GlobalId, filling?.StepId, default, null);
+        var opening = new WallOpening(record.GlobalId, record.StepId, record.Name, OpeningKind.Void, null, null, default, null);
+        return filling is null ? opening : Filled(opening, filling);
     }
 
-    private static OpeningKind Kind(IfcFillingRecord? filling) => filling switch
+    /// <summary>An opening with what fills it.</summary>
+    public static WallOpening Filled(WallOpening opening, IfcFillingRecord filling) => opening with
     {
-        { IsDoor: true } => OpeningKind.Door,
-        { IsWindow: true } => OpeningKind.Window,
-        _ => OpeningKind.Void,
+        Name = string.IsNullOrWhiteSpace(filling.Name) ? opening.Name : filling.Name,
+        Kind = filling.IsDoor ? OpeningKind.Door : filling.IsWindow ? OpeningKind.Window : OpeningKind.Void,
+        FillingId = filling.GlobalId,
+        FillingStepId = filling.StepId,
     };
 }

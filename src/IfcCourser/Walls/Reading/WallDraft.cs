@@ -28,9 +28,14 @@ public sealed record WallDraft
 
     public required ImmutableArray<OpeningDraft> Openings { get; init; }
 
+    /// <summary>Doors and windows that stand in the masonry without an opening.</summary>
+    public ImmutableArray<LooseFilling> Loose { get; init; } = [];
+
     public required BodyFacts Body { get; init; }
 
     public bool? LoadBearing { get; init; }
+
+    public required MasonryChoice Choice { get; init; }
 
     public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -31,8 +31,24 @@ public static class WallFindings
     public static Finding Bevelled(double area) =>
         new(FindingCodes.BevelledAcross, Text($"{area / 1e6:0.###} m2 of one face stand higher than the other face and are not laid out."));
 
-    public static Finding Opening(FindingCode code, string globalId) =>
-        new(code, $"{code.Meaning} ({globalId})", new FindingPlace { Opening = globalId });
+    public static Finding Opening(FindingCode code, WallOpening opening) =>
+        new(code, $"{opening.Label}: {code.Meaning}", new FindingPlace { Opening = opening.GlobalId });
+
+    /// <summary>Two openings that are one void.</summary>
+    public static Finding Merged(WallOpening stays, WallOpening goes) =>
+        new(FindingCodes.OpeningsMerged, $"{stays.Label} and {goes.Label} share one void and are laid out as one opening.", new FindingPlace { Opening = stays.GlobalId });
+
+    /// <summary>A door or window without an opening, placed in the settled elevation.</summary>
+    public static Finding Loose(LooseFilling filling, Rect elevation)
+    {
+        var (record, box) = (filling.Record, filling.Box);
+        var kind = record.IsDoor ? "door" : "window";
+        var name = string.IsNullOrWhiteSpace(record.Name) ? Text($"#{record.StepId}") : record.Name;
+        return new(
+            FindingCodes.DoorWithoutOpening,
+            $"The {kind} {name}, {Mm(box.Width)} wide and {Mm(box.Height)} high, stands in the wall, but no opening is made for it; none is laid out.",
+            new FindingPlace { S = Length.FromModelMm(box.Left - elevation.Left), Z = Length.FromModelMm(box.Bottom - elevation.Bottom), Opening = record.GlobalId });
+    }
 
     public static Finding LowerThan(double height, Length least) =>
         new(FindingCodes.LowerThanOneCourse, $"The wall is {Mm(height)} high; the bed and the least course need {least}.");
@@ -47,7 +63,8 @@ public static class WallFindings
     public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) =>
         new(code, $"{code.Meaning} {Name(first)} and {Name(second)}: {Mm(mm)}.");
 
-    private static string Name(WallIdentity wall) => Text($"{wall.Name ?? "wall"} (#{wall.StepId})");
+    private static string Name(WallIdentity wall) =>
+        string.IsNullOrWhiteSpace(wall.Name) ? wall.Label : Text($"{wall.Name} (#{wall.StepId})");
 
     private static string Mm(double mm) => Length.FromModelMm(mm).ToString();
 

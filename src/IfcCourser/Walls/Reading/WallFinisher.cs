@@ -33,11 +33,13 @@ public static class WallFinisher
             Start = start,
             End = end,
             LoadBearing = draft.LoadBearing,
+            Choice = draft.Choice,
             Findings =
             [
                 .. draft.Findings,
-                .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening.GlobalId)),
-                .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening.GlobalId)),
+                .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening)),
+                .. draft.Loose.Select(filling => WallFindings.Loose(filling, box)),
+                .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening)),
             ],
         };
     }
