@@ -11,11 +11,11 @@ namespace IfcCourser.Walls.Reading;
 /// <summary>Reads one wall of a model: its body, the faces that make it a wall, its masonry layer and openings.</summary>
 public sealed class DraftReader
 {
-    /// <summary>More than this share of the elevation lost to bevels or leaning faces: no layer of one thickness.</summary>
-    private const double MostBevelled = 0.3;
+    /// <summary>More than this share of the elevation lost to bevels and steps: no layer of one thickness.</summary>
+    private const double MostBevelled = 0.5;
 
-    /// <summary>Standing out by more than this share of the footprint is worth a note.</summary>
-    private const double MostBeyond = 0.02;
+    /// <summary>Standing out by more than this share of the volume is worth a note.</summary>
+    private const double MostBeyond = 0.01;
 
     /// <summary>A layer differs from a catalog width by no more than this, mm.</summary>
     private const double WidthTolerance = 2;
@@ -53,7 +53,7 @@ public sealed class DraftReader
             new(identity, _selection.Includes(identity) ? reason : WallFindings.Of(FindingCodes.NotSelected), shape.Facts);
         if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
-            return (null, Skip(WallFindings.NotRead(body.Unread)));
+            return (null, Skip(body.Unread.IsEmpty ? WallFindings.TooLong(shape.Run.Size) : WallFindings.NotRead(body.Unread)));
         }
 
         var (draft, fault) = Draft(wall, identity, shape);
@@ -64,7 +64,7 @@ public sealed class DraftReader
     {
         if (shape.Space is not { } space)
         {
-            return (null, WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces));
+            return (null, shape.Curve is { } curve ? WallFindings.Curved(curve, _catalog) : WallFindings.Of(shape.Fault!));
         }
 
         var layer = MasonryLayer.Of(wall, _catalog, shape.Across, Axis(wall, space), shape.Items)
@@ -87,8 +87,8 @@ public sealed class DraftReader
         }
 
         var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Draft: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
-        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.Select(opening => opening.Draft).OfType<OpeningDraft>()).Parts;
-        var voids = Voids(wall, cut, parts[0]);
+        var pieces = JoinedPieces.Of(OpeningDrafts.PutBack(elevation.Shape, cut.Select(opening => opening.Draft).OfType<OpeningDraft>()));
+        var voids = Voids(wall, cut, pieces, elevation.Pockets);
         var draft = new WallDraft
         {
             Identity = identity,
@@ -97,18 +97,18 @@ public sealed class DraftReader
             Masonry = layer.Across,
             Run = shape.Run,
             Height = shape.Height,
-            Outline = parts[0].Filled(),
+            Outline = pieces.Outline.Filled(),
             Openings = voids.Openings,
             Body = shape.Facts,
             LoadBearing = wall.IsLoadBearing,
-            Findings = [.. Notes(shape, layer, elevation, parts, width), .. voids.Findings],
+            Findings = [.. Notes(shape, layer, elevation, pieces, width), .. voids.Findings],
         };
         return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
     }
 
-    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, ImmutableArray<Region> parts, Finding? width)
+    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, JoinedPieces pieces, Finding? width)
     {
-        const double LeastBevel = 100;
+        const double LeastWidth = 10;
         if (width is not null)
         {
             yield return width;
@@ -119,30 +119,35 @@ public sealed class DraftReader
             yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others);
         }
 
-        if (parts.Length > 1)
+        if (pieces.LeftOut > LeastWidth * layer.Across.Size)
         {
-            yield return WallFindings.InPieces(parts);
+            yield return WallFindings.PieceLeftOut(pieces.LeftOut);
         }
 
-        if (elevation.Bevelled > LeastBevel * layer.Across.Size / 10)
+        if (elevation.Pockets.Area > LeastWidth * layer.Across.Size)
+        {
+            yield return WallFindings.PocketFilled(elevation.Pockets);
+        }
+
+        if (elevation.Bevelled > LeastWidth * layer.Across.Size)
         {
             yield return WallFindings.Bevelled(elevation.Bevelled);
         }
 
         if (shape.Beyond > MostBeyond)
         {
-            yield return WallFindings.Of(FindingCodes.BodyBeyondFaces);
+            yield return WallFindings.BeyondFaces(shape.Beyond);
         }
     }
 
     private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(
-        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, OpeningDraft? Draft)> cut, Region outline)
+        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, OpeningDraft? Draft)> cut, JoinedPieces pieces, Region pockets)
     {
         var openings = new List<OpeningDraft>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var (record, solid, draft) in cut)
         {
-            if (draft is not null && !draft.Shape.Intersect(outline).IsEmpty)
+            if (draft is not null && !draft.Shape.Intersect(pieces.Outline).IsEmpty)
             {
                 openings.Add(draft);
             }
@@ -152,13 +157,9 @@ public sealed class DraftReader
             }
         }
 
-        foreach (var hole in outline.Holes)
-        {
-            var nameless = new WallOpening(wall.GlobalId, wall.StepId, null, OpeningKind.Void, null, null, default, null);
-            openings.Add(new OpeningDraft(hole, GoesThrough: true, nameless));
-            findings.Add(WallFindings.Of(FindingCodes.HoleInBody));
-        }
-
+        var nameless = BodyVoids.Of(wall, pieces, pockets, openings).ToList();
+        openings.AddRange(nameless);
+        findings.AddRange(nameless.Where(hole => !hole.IsGap).Select(_ => WallFindings.Of(FindingCodes.HoleInBody)));
         return (OpeningDrafts.Merged(openings), findings.ToImmutable());
     }
 

@@ -36,6 +36,7 @@ public static class WallFinisher
             Findings =
             [
                 .. draft.Findings,
+                .. within.Where(opening => opening.IsGap).Select(gap => WallFindings.InPieces(gap.Shape)),
                 .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening.GlobalId)),
                 .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening.GlobalId)),
             ],
