@@ -12,7 +12,7 @@ public static class CellDecomposition
 
     /// <summary>
     /// The space that the faces surround; edges need not match and faces may come in pieces, be a little out of plane or
-    /// stick out like fins: what a cell is, the faces around it tell by their winding number.
+    /// stick out like fins: what a cell is, the faces around it tell by their winding number. Parts turned inside out are solid, too.
     /// </summary>
     public static Solid Of(ImmutableArray<PlanarFace> faces)
     {
@@ -24,7 +24,7 @@ public static class CellDecomposition
 
         var box = Box3.Around(faces.SelectMany(face => face.Loop));
         var cells = Divide(ConvexCell.Of(box.Grown(1)), faces);
-        return new Solid([.. cells.Select(part => part.Cell).Where(cell => WindingNumber.Of(faces, cell.Middle) > Inside)]);
+        return new Solid([.. cells.Select(part => part.Cell).Where(cell => Math.Abs(WindingNumber.Of(faces, cell.Middle)) > Inside)]);
     }
 
     /// <summary>The part of a cell that lies behind faces which cut it cleanly, as the sides of a prism do.</summary>

@@ -32,8 +32,25 @@ public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevel
         // Where a part of the thickness is missing: beyond an end it is a mitre and stays, between masonry it is the pocket of
         // another wall or a niche and is filled up, above or below it is a bevel and goes.
         var any = Projection.Elevation(body, layer.From + inside, layer.To - inside).Union(both);
-        var pockets = RowHull.Of(both).Intersect(any).Subtract(both).WithoutNarrow(Narrow);
-        var shape = both.Union(RowHull.Of(both, LongestEnd * layer.Size).Intersect(any)).WithoutNarrow(Narrow);
+        var between = RowHull.Of(both);
+        var pockets = between.Intersect(any).Subtract(both).WithoutNarrow(Narrow);
+        var shape = both.Union(pockets).Union(Ends(between, RowHull.Of(both, LongestEnd * layer.Size), any)).WithoutNarrow(Narrow);
         return new MasonryElevation(shape, pockets, any.Area - shape.Area);
+    }
+
+    // What ends soon beside the masonry; what goes on is a thinner wall.
+    private static Region Ends(Region masonry, Region reached, Region any)
+    {
+        var beyond = any.Subtract(reached).Parts;
+        return reached.Intersect(any).Subtract(masonry).Parts
+            .Where(part => !beyond.Any(other => GoesOn(part, other)))
+            .Aggregate(Region.Empty, (ends, part) => ends.Union(part));
+    }
+
+    private static bool GoesOn(Region part, Region other)
+    {
+        var (box, far) = (part.Bounds, other.Bounds);
+        var common = Math.Min(box.Top, far.Top) - Math.Max(box.Bottom, far.Bottom);
+        return (far.Left >= box.Right - Narrow || far.Right <= box.Left + Narrow) && common > box.Height / 2 && part.IsNear(other, Narrow);
     }
 }

@@ -39,11 +39,12 @@ public sealed record UprightFaces(Vector2 Direction, Slab Across)
         return longest >= edges.Sum(edge => edge.Length) * MainShare ? Between(Sides(body), Headed(main, hint)) : null;
     }
 
-    /// <summary>Whether most of what is neither floor nor top leans.</summary>
+    /// <summary>Whether one of a wall's two faces, or both, lean: more than a quarter of what is neither floor nor top.</summary>
     public static bool Lean(Solid body)
     {
+        const double OneFace = 0.25;
         var sides = Sides(body);
-        return sides.Where(side => !side.IsUpright).Sum(side => side.Area) > sides.Sum(side => side.Area) / 2;
+        return sides.Where(side => !side.IsUpright).Sum(side => side.Area) > sides.Sum(side => side.Area) * OneFace;
     }
 
     private static UprightFaces? Between(List<Side> sides, Vector2 direction)
