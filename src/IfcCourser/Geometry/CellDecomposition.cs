@@ -98,12 +98,12 @@ public static class CellDecomposition
         foreach (var face in faces.Where(face => !LiesIn(face, plane)))
         {
             var (back, front) = face.Split(plane);
-            if (back is not null)
+            if (back is { IsSliver: false })
             {
                 behind.Add(back);
             }
 
-            if (front is not null)
+            if (front is { IsSliver: false })
             {
                 before.Add(front);
             }
