@@ -11,20 +11,21 @@ public static class CellDecomposition
     private const int Candidates = 12;
 
     /// <summary>
-    /// The space that the faces surround; edges need not match and faces may come in pieces, be a little out of plane or
-    /// stick out like fins: what a cell is, the faces around it tell by their winding number. Parts turned inside out are solid, too.
+    /// The cells that the faces surround, each with how often they do; edges need not match and faces may come in pieces, be a
+    /// little out of plane or stick out like fins: what a cell is, the faces around it tell by their winding number, which is
+    /// negative where they are turned inside out.
     /// </summary>
-    public static Solid Of(ImmutableArray<PlanarFace> faces)
+    public static ImmutableArray<(ConvexCell Cell, double Winding)> Surrounded(ImmutableArray<PlanarFace> faces)
     {
         const double Inside = 0.5;
         if (faces.IsEmpty)
         {
-            return Solid.Empty;
+            return [];
         }
 
         var box = Box3.Around(faces.SelectMany(face => face.Loop));
         var cells = Divide(ConvexCell.Of(box.Grown(1)), faces);
-        return new Solid([.. cells.Select(part => part.Cell).Where(cell => Math.Abs(WindingNumber.Of(faces, cell.Middle)) > Inside)]);
+        return [.. cells.Select(part => (part.Cell, Winding: WindingNumber.Of(faces, part.Cell.Middle))).Where(cell => Math.Abs(cell.Winding) > Inside)];
     }
 
     /// <summary>The part of a cell that lies behind faces which cut it cleanly, as the sides of a prism do.</summary>

@@ -7,7 +7,8 @@ public static class ClosedFaces
 {
     /// <summary>
     /// The solid inside faces; null where they do not close: what they enclose (divergence theorem) must be what the cells
-    /// hold, and no cell may reach beyond them. Faces turned inside out are turned back.
+    /// hold, and no cell may reach beyond them. Faces turned inside out are turned back, whole parts of a body are solid
+    /// either way.
     /// </summary>
     public static Solid? Enclosed(IEnumerable<PlanarFace> faces)
     {
@@ -20,10 +21,12 @@ public static class ClosedFaces
         }
 
         var origin = all[0].Loop[0];
-        var volume = all.Sum(face => Vector3.Dot(face.Loop[0] - origin, face.AreaVector)) / 6;
-        var solid = CellDecomposition.Of(volume < 0 ? [.. all.Select(face => face.Reversed)] : all);
+        var enclosed = all.Sum(face => Vector3.Dot(face.Loop[0] - origin, face.AreaVector)) / 6;
+        var cells = CellDecomposition.Surrounded(all);
+        var solid = new Solid([.. cells.Select(cell => cell.Cell)]);
+        var held = cells.Sum(cell => Math.Round(cell.Winding) * cell.Cell.Volume);
         var beyond = solid.Box.Size - Box3.Around(all.SelectMany(face => face.Loop)).Size;
-        var closes = Math.Abs(solid.Volume - Math.Abs(volume)) <= Share * Math.Abs(volume) && Math.Max(beyond.X, Math.Max(beyond.Y, beyond.Z)) <= Reach;
-        return closes ? solid : null;
+        var closes = Math.Abs(held - enclosed) <= Share * solid.Volume && Math.Max(beyond.X, Math.Max(beyond.Y, beyond.Z)) <= Reach;
+        return closes && !solid.IsEmpty ? solid : null;
     }
 }

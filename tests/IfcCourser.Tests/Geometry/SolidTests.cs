@@ -66,7 +66,7 @@ public sealed class SolidTests
             .. Prism(Rectangle(0, 0, 1000, 200), 500).Cells.Single().Faces.SelectMany(face => Halves(face, 300 + (50 * face.Plane.Normal.Y))),
         ];
         Assert.True(sides.Length > 8);
-        Assert.Equal(1000 * 200 * 500.0, CellDecomposition.Of(sides).Volume, 1e-3);
+        Assert.Equal(1000 * 200 * 500.0, ClosedFaces.Enclosed(sides)!.Volume, 1e-3);
     }
 
     /// <summary>The tool's face leaves the wall's by less than the tolerance on one side and by more on the other.</summary>
