@@ -74,12 +74,24 @@ public static class FindingCodes
         "coincident-wall", Severity.Warning, "The wall stands in the place of another wall; that one is laid out.",
         "Delete one of the two walls.");
 
+    public static readonly FindingCode CurvedInPlan = new(
+        "curved-in-plan", Severity.Warning, "The wall is curved in plan, which straight units and their head joints do not follow.",
+        "Split the wall into straight ones, or have units cut to the curve.");
+
+    public static readonly FindingCode TurnsInPlan = new(
+        "turns-in-plan", Severity.Warning, "The body turns corners or branches in plan, so that most of it stands out of any two parallel faces.",
+        "Model each straight stretch as a wall of its own.");
+
     public static readonly FindingCode NoParallelFaces = new(
-        "no-parallel-faces", Severity.Warning, "The body has no two parallel upright faces: it is curved, round or tapered in plan.",
-        "Split the wall into straight ones, or build it by other means.");
+        "no-parallel-faces", Severity.Warning, "The body has no two parallel upright faces: it is round, bent or tapered in plan.",
+        "Model the wall with two parallel faces, or build it by other means.");
+
+    public static readonly FindingCode FacesBent = new(
+        "faces-bent", Severity.Warning, "Faces of the body bend both ways, as on a sphere or a free-form surface; no layer of blocks follows them.",
+        "Model the wall with plane faces.");
 
     public static readonly FindingCode FacesNotUpright = new(
-        "faces-not-upright", Severity.Warning, "The faces of the body lean or step so that no layer of one thickness runs through it.",
+        "faces-not-upright", Severity.Warning, "The faces of the body lean or step so that no layer of one thickness runs through most of it.",
         "Model the wall with upright faces, or split it.");
 
     public static readonly FindingCode OpeningTakesWall = new(
@@ -87,8 +99,16 @@ public static class FindingCodes
 
     // How walls stand and meet
     public static readonly FindingCode BodyInPieces = new(
-        "body-in-pieces", Severity.Warning, "The masonry falls into separate pieces; only the largest is laid out.",
+        "body-in-pieces", Severity.Note, "The masonry falls into pieces side by side; the gap between them is taken as an opening over its height.",
+        "Model each piece as a wall of its own, or the gap as an opening.");
+
+    public static readonly FindingCode PieceLeftOut = new(
+        "piece-left-out", Severity.Warning, "A piece of the masonry stands above, below or apart from the rest and is not laid out.",
         "Model each piece as a wall of its own.");
+
+    public static readonly FindingCode PocketFilled = new(
+        "pocket-filled", Severity.Note, "A part of the thickness is missing between masonry, as where other walls enter or in a niche; it is laid through.",
+        "Nothing where a wall enters; model a niche as a recess.");
 
     public static readonly FindingCode BodyBeyondFaces = new(
         "body-beyond-faces", Severity.Note, "The body reaches beyond the wall's two faces; what stands out is not laid out.",

@@ -11,20 +11,21 @@ public static class CellDecomposition
     private const int Candidates = 12;
 
     /// <summary>
-    /// The space that the faces surround; edges need not match and faces may come in pieces, be a little out of plane or
-    /// stick out like fins: what a cell is, the faces around it tell by their winding number.
+    /// The cells that the faces surround, each with how often they do; edges need not match and faces may come in pieces, be a
+    /// little out of plane or stick out like fins: what a cell is, the faces around it tell by their winding number, which is
+    /// negative where they are turned inside out.
     /// </summary>
-    public static Solid Of(ImmutableArray<PlanarFace> faces)
+    public static ImmutableArray<(ConvexCell Cell, double Winding)> Surrounded(ImmutableArray<PlanarFace> faces)
     {
         const double Inside = 0.5;
         if (faces.IsEmpty)
         {
-            return Solid.Empty;
+            return [];
         }
 
         var box = Box3.Around(faces.SelectMany(face => face.Loop));
         var cells = Divide(ConvexCell.Of(box.Grown(1)), faces);
-        return new Solid([.. cells.Select(part => part.Cell).Where(cell => WindingNumber.Of(faces, cell.Middle) > Inside)]);
+        return [.. cells.Select(part => (part.Cell, Winding: WindingNumber.Of(faces, part.Cell.Middle))).Where(cell => Math.Abs(cell.Winding) > Inside)];
     }
 
     /// <summary>The part of a cell that lies behind faces which cut it cleanly, as the sides of a prism do.</summary>
@@ -98,12 +99,12 @@ public static class CellDecomposition
         foreach (var face in faces.Where(face => !LiesIn(face, plane)))
         {
             var (back, front) = face.Split(plane);
-            if (back is not null)
+            if (back is { IsSliver: false })
             {
                 behind.Add(back);
             }
 
-            if (front is not null)
+            if (front is { IsSliver: false })
             {
                 before.Add(front);
             }

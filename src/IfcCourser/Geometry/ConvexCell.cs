@@ -121,9 +121,7 @@ public sealed class ConvexCell
         ImmutableArray<Vector3> onPlane =
         [
             .. Faces
-                .Select(face => face.Split(plane).Behind)
-                .OfType<PlanarFace>()
-                .SelectMany(face => face.Loop)
+                .SelectMany(face => face.Loop.Concat(face.Split(plane).Behind?.Loop ?? []))
                 .Where(point => Math.Abs(plane.Distance(point)) <= Plane3.Tolerance),
         ];
         var (u, v) = plane.Axes();

@@ -48,15 +48,21 @@ public sealed record PlanarFace(Plane3 Plane, ImmutableArray<Vector3> Loop)
         return Around([.. map.Determinant < 0 ? points.Reverse() : points]);
     }
 
-    /// <summary>The part of the face behind the plane and the part before it; null where there is none.</summary>
+    /// <summary>
+    /// The part of the face behind the plane and the part before it; null where there is none. Corners within the tolerance
+    /// lie on the plane: a part that has no corner off it lies in the plane and is no part of either side.
+    /// </summary>
     public (PlanarFace? Behind, PlanarFace? Before) Split(Plane3 plane)
     {
         var behind = ImmutableArray.CreateBuilder<Vector3>(Loop.Length + 2);
         var before = ImmutableArray.CreateBuilder<Vector3>(Loop.Length + 2);
+        var (reachesBehind, reachesBefore) = (false, false);
         var (previous, previousDistance) = (Loop[^1], plane.Distance(Loop[^1]));
         foreach (var point in Loop)
         {
             var distance = plane.Distance(point);
+            reachesBehind |= distance < -Plane3.Tolerance;
+            reachesBefore |= distance > Plane3.Tolerance;
             if (Math.Abs(distance) > Plane3.Tolerance && Math.Abs(previousDistance) > Plane3.Tolerance && (distance > 0) != (previousDistance > 0))
             {
                 var crossing = Crossing(previous, previousDistance, point, distance);
@@ -77,7 +83,7 @@ public sealed record PlanarFace(Plane3 Plane, ImmutableArray<Vector3> Loop)
             (previous, previousDistance) = (point, distance);
         }
 
-        return (Part(behind), Part(before));
+        return (reachesBehind ? Part(behind) : null, reachesBefore ? Part(before) : null);
     }
 
     // Always from behind to before, so that the two faces at an edge find the same point to the last bit.
@@ -113,7 +119,9 @@ public sealed record PlanarFace(Plane3 Plane, ImmutableArray<Vector3> Loop)
             return null;
         }
 
+        // A line has no area; a sliver has: left out of a cell's faces its volume would show it.
+        const double Line = 1e-6;
         var face = new PlanarFace(Plane, points.ToImmutable());
-        return face.IsSliver ? null : face;
+        return face.AreaVector.Length > Line ? face : null;
     }
 }

@@ -47,6 +47,12 @@ public sealed class Region
     public ImmutableArray<Region> Holes =>
         [.. Polygons(_shape).SelectMany(polygon => polygon.Holes).Select(hole => new Region(_factory.CreatePolygon(hole.Coordinates)))];
 
+    /// <summary>Every edge of every loop.</summary>
+    public IEnumerable<(Vector2 From, Vector2 To)> Edges => Polygons(_shape)
+        .SelectMany(polygon => polygon.Holes.Prepend(polygon.ExteriorRing))
+        .SelectMany(ring => ring.Coordinates.Zip(ring.Coordinates.Skip(1)))
+        .Select(edge => (new Vector2(edge.First.X, edge.First.Y), new Vector2(edge.Second.X, edge.Second.Y)));
+
     /// <summary>The outer loop of the largest polygon, counter-clockwise from its lowest leftmost corner, straight corners dropped.</summary>
     public ImmutableArray<Vector2> Outline => IsEmpty ? [] : Loop(Polygons(_shape).MaxBy(polygon => polygon.Area)!.ExteriorRing.Coordinates);
 

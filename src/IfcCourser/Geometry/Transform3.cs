@@ -9,6 +9,16 @@ public sealed record Transform3(Vector3 Origin, Vector3 X, Vector3 Y, Vector3 Z)
 {
     public static readonly Transform3 Identity = new(default, new Vector3(1, 0, 0), new Vector3(0, 1, 0), new Vector3(0, 0, 1));
 
+    /// <summary>The turn about a line by an angle, radians, right-handed (Rodrigues' formula).</summary>
+    /// <param name="foot">A point of the line.</param>
+    /// <param name="axis">Unit vector along the line.</param>
+    public static Transform3 Turn(Vector3 foot, Vector3 axis, double angle)
+    {
+        Vector3 Turned(Vector3 v) => (v * Math.Cos(angle)) + (Vector3.Cross(axis, v) * Math.Sin(angle)) + (axis * (Vector3.Dot(axis, v) * (1 - Math.Cos(angle))));
+        var turn = new Transform3(default, Turned(Identity.X), Turned(Identity.Y), Turned(Identity.Z));
+        return turn with { Origin = foot - turn.Direction(foot) };
+    }
+
     /// <summary>Positive where the map keeps orientation, negative where it mirrors; its size is the factor on volumes.</summary>
     public double Determinant => Vector3.Dot(Vector3.Cross(X, Y), Z);
 

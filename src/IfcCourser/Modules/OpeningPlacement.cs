@@ -18,7 +18,7 @@ public static class OpeningPlacement
         Wall wall, ImmutableArray<Interval> courses, LayoutRules rules)
     {
         var designs = wall.Openings.Select(opening => Design(opening, rules.Set.Allowances)).ToImmutableArray();
-        var movable = Enumerable.Range(0, designs.Length).Where(i => IsCoursedAround(wall.Openings[i])).ToImmutableArray();
+        var movable = Enumerable.Range(0, designs.Length).Where(i => IsCoursedAround(wall.Openings[i]) && !wall.Openings[i].IsFixed).ToImmutableArray();
         ImmutableArray<ElevationRect> wanted = [.. movable.Select(i => designs[i])];
         var heights = rules.Openings == OpeningPolicy.Keep ? wanted : OpeningHeights.SnapAll(wanted, courses, rules);
         var run = new Interval(Length.Zero, wall.Frame.Length);

@@ -15,7 +15,7 @@ internal static class OpeningFindings
 {
     public static IEnumerable<Finding> Of(
         Wall wall, ImmutableArray<OpeningLayout> openings, ModuleLines lines, ImmutableArray<CourseBand> bands, LayoutRules rules) =>
-        openings.Where(opening => opening.Interrupts)
+        openings.Where(opening => opening.Interrupts && !opening.Opening.IsFixed)
             .SelectMany(opening => Moved(opening, rules).Concat(OffModule(opening, lines, rules)).Concat(OffCourse(opening, bands, rules)))
             .Concat(ShortPiers(wall, openings, rules));
 

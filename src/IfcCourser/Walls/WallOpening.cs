@@ -21,6 +21,9 @@ public sealed record WallOpening(
     ElevationRect Model,
     ImmutableArray<ElevationPoint>? Outline)
 {
+    /// <summary>Whether it is a gap that the wall's own body leaves, as at a column: nobody may move it.</summary>
+    public bool IsFixed { get; init; }
+
     /// <summary>What people call it: its name, else its instance number.</summary>
     public string Label => string.IsNullOrWhiteSpace(Name) ? FormattableString.Invariant($"opening #{StepId}") : Name;
 }

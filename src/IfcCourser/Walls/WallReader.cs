@@ -60,12 +60,12 @@ public static class WallReader
         while (true)
         {
             var all = EncounterFinder.All(walls);
-            var joined = EndSharing.Resolve(walls, [.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]);
-            var settled = RunSettler.Settle(walls, joined);
+            var (whole, joined) = FilledGaps.Of(walls, EndSharing.Resolve(walls, [.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]));
+            var settled = RunSettler.Settle(whole, joined);
             var lost = settled.Select((wall, i) => (Wall: wall, Index: i, Reason: WhyLost(wall, reader))).Where(wall => wall.Reason is not null).ToList();
             if (lost.Count == 0)
             {
-                return (settled, joined, [.. MeetingFindings.Of(walls, all, joined)]);
+                return (settled, joined, [.. MeetingFindings.Of(whole, all, joined)]);
             }
 
             skipped.AddRange(lost.Select(wall => new SkippedWall(wall.Wall.Identity, wall.Reason!, wall.Wall.Body, wall.Wall.Choice)));

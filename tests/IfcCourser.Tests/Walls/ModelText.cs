@@ -32,6 +32,9 @@ internal sealed class ModelText
 
     public double North { get; }
 
+    /// <summary>As the header names it.</summary>
+    public string Schema { get; init; } = "IFC4";
+
     /// <summary>Turns the file's instances round before it is read: their order means nothing.</summary>
     public bool Backwards { get; init; }
 
@@ -85,6 +88,15 @@ internal sealed class ModelText
     /// <summary>Gives an element a material, layer set usage or other material definition.</summary>
     public void Material(int element, int material) => Add($"IFCRELASSOCIATESMATERIAL('{Guid("m" + element)}',$,$,$,(#{element}),#{material})");
 
+    /// <summary>A wall without a body of its own, aggregated from elements that have one.</summary>
+    public int Aggregated(string name, string entity, params (string Part, int Item)[] parts)
+    {
+        var wall = Add($"{entity}('{Guid(name)}',$,'{name}',$,$,#{Place(East, North, 0, null)},$,$,$)");
+        var ids = parts.Select(part => Add($"IFCBUILDINGELEMENTPART('{Guid(part.Part)}',$,'{part.Part}',$,$,#{Place(East, North, 0, null)},#{Shape(part.Item, "SweptSolid")},$,$)")).ToList();
+        Add($"IFCRELAGGREGATES('{Guid("a" + name)}',$,$,$,#{wall},({string.Join(",", ids.Select(id => $"#{id}"))}))");
+        return wall;
+    }
+
     /// <summary>A straight wall with its right face on the line from a point.</summary>
     public int Straight(string name, double length, double thickness, double height, double x = 0, double y = 0, double z = 0, double[]? along = null, string? material = "Block") =>
         Wall(name, Box(0, 0, 0, length, thickness, height), x, y, z, along, material: material);
@@ -116,7 +128,7 @@ internal sealed class ModelText
 
     public IfcModel Read()
     {
-        var text = new StringBuilder("ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('t','2026-01-01T00:00:00',(''),(''),'','','');\nFILE_SCHEMA(('IFC4'));\nENDSEC;\nDATA;\n");
+        var text = new StringBuilder($"ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('t','2026-01-01T00:00:00',(''),(''),'','','');\nFILE_SCHEMA(('{Schema}'));\nENDSEC;\nDATA;\n");
         var lines = _lines.Select((line, i) => $"#{i + 1}={line};\n");
         text.AppendJoin(string.Empty, Backwards ? lines.Reverse() : lines).Append("ENDSEC;\nEND-ISO-10303-21;\n");
         var outcome = IfcModel.Read("test.ifc", Encoding.UTF8.GetBytes(text.ToString()));

@@ -5,8 +5,8 @@ namespace IfcCourser.Ifc.Bodies;
 
 /// <summary>The 3D body of an element.</summary>
 /// <param name="Items">Its items that enclose space.</param>
-/// <param name="Unread">Instance numbers of solid items that could not be read: a kind that is not read, or faces that do not close.</param>
-public sealed record Body(ImmutableArray<BodyItem> Items, ImmutableArray<long> Unread)
+/// <param name="Unread">Solid items that could not be read.</param>
+public sealed record Body(ImmutableArray<BodyItem> Items, ImmutableArray<UnreadItem> Unread)
 {
     public static readonly Body None = new([], []);
 

@@ -49,14 +49,14 @@ public sealed class BodyReader
         return first;
     }
 
-    /// <summary>The straight line of an element's Axis representation, in its own axes, mm; null where there is none.</summary>
+    /// <summary>From the first to the last point of an element's Axis representation, in its own axes, mm; null where there is none.</summary>
     public (Vector2 From, Vector2 To)? Axis(long? shape)
     {
         var representations = shape is { } id ? _source.Find(id)?[2].AsList ?? [] : [];
         var axis = representations.Select(_source.Follow).FirstOrDefault(item => item?[1].AsString is "Axis");
         var curves = new CurveReader(_source);
         var chain = axis?[3].AsList.Select(curves.Chain).FirstOrDefault() ?? [];
-        return chain.Length == 2 && (chain[1] - chain[0]).Length > Plane3.Tolerance ? (chain[0], chain[1]) : null;
+        return chain.Length >= 2 && (chain[^1] - chain[0]).Plan.Length > Plane3.Tolerance ? (chain[0].Plan, chain[^1].Plan) : null;
     }
 
     // The body proper, then its stand-ins, then whatever has a kind that only bodies have. Never axes, boxes, footprints.
@@ -69,9 +69,6 @@ public sealed class BodyReader
         (_, { } kind) when _solidKinds.Contains(kind, StringComparer.Ordinal) => 3,
         _ => int.MaxValue,
     };
-
-    private static bool HasNoInside(string type) =>
-        type.EndsWith("CURVE", StringComparison.Ordinal) || type is "IFCPOLYLINE" or "IFCGEOMETRICCURVESET" or "IFCGEOMETRICSET" or "IFCCARTESIANPOINT" or "IFCANNOTATIONFILLAREA" or "IFCTEXTLITERAL";
 
     // Shape aspects point at representations; the body's items are named by theirs.
     private static FrozenDictionary<long, string> Aspects(StepFile file)
@@ -95,8 +92,8 @@ public sealed class BodyReader
     private Body Items(StepInstance representation, Transform3 placement)
     {
         var items = ImmutableArray.CreateBuilder<BodyItem>();
-        var unread = ImmutableArray.CreateBuilder<long>();
-        foreach (var item in representation[3].AsList.Select(_source.Follow).OfType<StepInstance>().Where(item => !HasNoInside(item.Type)))
+        var unread = ImmutableArray.CreateBuilder<UnreadItem>();
+        foreach (var item in representation[3].AsList.Select(_source.Follow).OfType<StepInstance>().Where(item => !_solids.HasNoInside(item)))
         {
             if (_solids.Read(item) is { } solid)
             {
@@ -104,7 +101,7 @@ public sealed class BodyReader
             }
             else
             {
-                unread.Add(item.Id);
+                unread.Add(new UnreadItem(item.Id, _solids.HasBentFaces(item)));
             }
         }
 

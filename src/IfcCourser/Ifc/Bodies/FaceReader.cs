@@ -4,22 +4,29 @@ using IfcCourser.Step21;
 
 namespace IfcCourser.Ifc.Bodies;
 
-/// <summary>The faces of breps, surface models and tessellations; loops in mm, as they are wound in the model.</summary>
+/// <summary>The faces of breps, surface models and tessellations, in mm; bent ones in plane facets.</summary>
 public sealed class FaceReader
 {
     /// <summary>Corners farther than this, in mm, from their face's plane: the face is taken as triangles.</summary>
     private const double Flat = 0.1;
 
     private readonly ShapeSource _source;
+    private readonly CurveReader _curves;
 
-    public FaceReader(ShapeSource source) => _source = source;
+    public FaceReader(ShapeSource source)
+    {
+        _source = source;
+        _curves = new CurveReader(source);
+    }
 
     /// <summary>IfcConnectedFaceSet and its kinds.</summary>
-    public IEnumerable<PlanarFace> Shell(StepValue shell) =>
-        (_source.Follow(shell)?[0].AsList ?? []).SelectMany(face => Face(_source.Follow(face)));
+    public IEnumerable<PlanarFace> Shell(StepValue shell) => FacesOf(shell).SelectMany(face => Face(face));
 
-    /// <summary>Whether every face of a shell is plane and has straight edges; others are not followed.</summary>
-    public bool IsFlat(StepValue shell) => (_source.Follow(shell)?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>().All(IsFlat);
+    /// <summary>
+    /// Whether every face of a shell is plane or swept by a straight line along a curve, as cylinders are; faces that bend
+    /// both ways are not followed.
+    /// </summary>
+    public bool CanFollow(StepValue shell) => FacesOf(shell).All(CanFollow);
 
     /// <summary>IfcTriangulatedFaceSet, with its second index list where it has one.</summary>
     public IEnumerable<PlanarFace> Triangles(StepInstance set)
@@ -44,46 +51,8 @@ public sealed class FaceReader
         }
     }
 
-    private bool IsFlat(StepInstance face)
-    {
-        var edges = face[0].AsList
-            .Select(_source.Follow)
-            .SelectMany(bound => _source.Follow(bound?[0] ?? StepValue.Omitted) is { Type: "IFCEDGELOOP" } loop ? loop[0].AsList : [])
-            .Select(oriented => _source.Follow(_source.Follow(oriented)?[2] ?? StepValue.Omitted));
-        return (face[1].IsNothing || _source.Follow(face[1])?.Type is "IFCPLANE")
-            && edges.All(edge => edge is not { Type: "IFCEDGECURVE" } || _source.Follow(edge[2])?.Type is "IFCLINE" or "IFCPOLYLINE");
-    }
-
-    private IEnumerable<PlanarFace> Face(StepInstance? face)
-    {
-        var bounds = (face?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>().Select(bound => (Loop: Loop(bound), bound.Type)).ToList();
-        var outer = bounds.FindIndex(bound => bound.Type is "IFCFACEOUTERBOUND");
-        outer = outer >= 0 || bounds.Count == 0 ? outer : bounds.IndexOf(bounds.MaxBy(bound => PlanarFace.Around(bound.Loop)?.AreaVector.Length ?? 0));
-        return outer < 0 ? [] : Faces(bounds[outer].Loop, bounds.Where((_, i) => i != outer).Select(bound => bound.Loop));
-    }
-
-    private ImmutableArray<Vector3> Loop(StepInstance bound)
-    {
-        var loop = _source.Follow(bound[0]);
-        var points = loop?.Type is "IFCPOLYLOOP" ? loop[0].AsList.Select(_source.Point).OfType<Vector3>() : EdgeLoop(loop);
-        return bound[1].AsBoolean is false ? [.. points.Reverse()] : [.. points];
-    }
-
-    // IfcEdgeLoop of straight edges.
-    private IEnumerable<Vector3> EdgeLoop(StepInstance? loop)
-    {
-        foreach (var oriented in (loop?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>())
-        {
-            var edge = _source.Follow(oriented[2]);
-            var vertex = _source.Follow(edge?[oriented[3].AsBoolean is false ? 1 : 0] ?? StepValue.Omitted);
-            if (vertex is not null && _source.Point(vertex[0]) is { } point)
-            {
-                yield return point;
-            }
-        }
-    }
-
-    private static IEnumerable<PlanarFace> Faces(ImmutableArray<Vector3> outer, IEnumerable<ImmutableArray<Vector3>> holes)
+    /// <summary>A flat or nearly flat face with holes; empty where its loop spans no area.</summary>
+    public static IEnumerable<PlanarFace> Faces(ImmutableArray<Vector3> outer, IEnumerable<ImmutableArray<Vector3>> holes)
     {
         if (PlanarFace.Around(outer) is not { } face)
         {
@@ -97,6 +66,65 @@ public sealed class FaceReader
 
         return [holes.Aggregate(face, WithHole)];
     }
+
+    private IEnumerable<StepInstance> FacesOf(StepValue shell) => (_source.Follow(shell)?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>();
+
+    private bool CanFollow(StepInstance face) =>
+        (face[1].IsNothing || _source.Follow(face[1])?.Type is "IFCPLANE" or "IFCCYLINDRICALSURFACE" or "IFCSURFACEOFLINEAREXTRUSION")
+        && face[0].AsList.Select(_source.Follow).OfType<StepInstance>().All(bound => Loop(bound) is not null);
+
+    private ImmutableArray<PlanarFace> Face(StepInstance face)
+    {
+        var bounds = face[0].AsList.Select(_source.Follow).OfType<StepInstance>().Select(bound => (Loop: Loop(bound) ?? [], bound.Type)).ToList();
+        ImmutableArray<ImmutableArray<Vector3>> loops = [.. bounds.Select(bound => bound.Loop)];
+        switch (face[1].IsNothing ? null : _source.Follow(face[1]))
+        {
+            case { Type: "IFCCYLINDRICALSURFACE" } cylinder:
+                var (place, radius) = (_source.Placement(cylinder[0]), _source.Length(cylinder[1]) ?? 0);
+                return UnrolledSurface.Facets(CircleArc.Chords(place, radius, radius, 0, 2 * Math.PI), place.Z, loops);
+            case { Type: "IFCSURFACEOFLINEAREXTRUSION" } swept:
+                var at = _source.Placement(swept[1]);
+                var curve = _source.Follow(swept[0]) is { } profile ? _curves.Chain(profile[2]) : [];
+                return curve.Length < 2 ? [] : UnrolledSurface.Facets([.. curve.Select(at.Point)], at.Direction(_source.Direction(swept[2]) ?? new Vector3(0, 0, 1)), loops);
+        }
+
+        var outer = bounds.FindIndex(bound => bound.Type is "IFCFACEOUTERBOUND");
+        outer = outer >= 0 || bounds.Count == 0 ? outer : bounds.IndexOf(bounds.MaxBy(bound => PlanarFace.Around(bound.Loop)?.AreaVector.Length ?? 0));
+        return outer < 0 ? [] : [.. Faces(loops[outer], loops.RemoveAt(outer))];
+    }
+
+    // Null where an edge can't be followed.
+    private ImmutableArray<Vector3>? Loop(StepInstance bound)
+    {
+        var loop = _source.Follow(bound[0]);
+        var points = loop?.Type is "IFCPOLYLOOP" ? [.. loop[0].AsList.Select(_source.Point).OfType<Vector3>()] : EdgeLoop(loop);
+        return bound[1].AsBoolean is false && points is { } known ? [.. known.Reverse()] : points;
+    }
+
+    // Each edge up to, not including, its last point.
+    private ImmutableArray<Vector3>? EdgeLoop(StepInstance? loop)
+    {
+        var points = ImmutableArray.CreateBuilder<Vector3>();
+        foreach (var oriented in (loop?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>())
+        {
+            if (_source.Follow(oriented[2]) is not { } edge || Vertex(edge[0]) is not { } start || Vertex(edge[1]) is not { } end)
+            {
+                return null;
+            }
+
+            ImmutableArray<Vector3>? chain = edge.Type is "IFCEDGECURVE" ? _curves.Between(edge[2], start, end, edge[3].AsBoolean is not false) : [start, end];
+            if (chain is not { } known)
+            {
+                return null;
+            }
+
+            points.AddRange(oriented[3].AsBoolean is false ? known.Reverse().SkipLast(1) : known.SkipLast(1));
+        }
+
+        return points.ToImmutable();
+    }
+
+    private Vector3? Vertex(StepValue vertex) => _source.Follow(vertex) is { } point ? _source.Point(point[0]) : null;
 
     // The hole joins the loop by a seam between the two nearest corners.
     private static PlanarFace WithHole(PlanarFace face, ImmutableArray<Vector3> hole)

@@ -8,7 +8,6 @@ namespace IfcCourser.Ifc.Bodies;
 public sealed class ProfileReader
 {
     private const int DeepestNesting = 8;
-    private const int CircleSteps = 72;
 
     private static readonly Transform3 _mirror = Transform3.Identity with { X = new Vector3(-1, 0, 0) };
 
@@ -23,12 +22,6 @@ public sealed class ProfileReader
 
     /// <summary>The figures of a profile, several for a composite one; empty where its kind is not read or it has no area.</summary>
     public ImmutableArray<Profile> Read(StepValue profile) => Read(_source.Follow(profile), 0);
-
-    private static ImmutableArray<Vector2> Rectangle(double width, double height) =>
-        [new(-width / 2, -height / 2), new(width / 2, -height / 2), new(width / 2, height / 2), new(-width / 2, height / 2)];
-
-    private static ImmutableArray<Vector2> Ellipse(double a, double b) =>
-        [.. Enumerable.Range(0, CircleSteps).Select(i => i * 2 * Math.PI / CircleSteps).Select(t => new Vector2(a * Math.Cos(t), b * Math.Sin(t)))];
 
     private static Profile Placed(Profile profile, Transform3 place)
     {
@@ -49,35 +42,27 @@ public sealed class ProfileReader
             "IFCARBITRARYPROFILEDEFWITHVOIDS" => Figure(
                 _curves.Loop(profile[2]),
                 profile[3].AsList.Select(_curves.Loop).Where(loop => !loop.IsEmpty)),
+            "IFCCENTERLINEPROFILEDEF" => Figure(Band([.. _curves.Chain(profile[2]).Select(point => point.Plan)], (_source.Length(profile[3]) ?? 0) / 2), []),
             "IFCCOMPOSITEPROFILEDEF" => [.. profile[2].AsList.SelectMany(part => Read(_source.Follow(part), depth + 1))],
             "IFCDERIVEDPROFILEDEF" => [.. Read(_source.Follow(profile[2]), depth + 1).Select(part => Placed(part, _source.Operator(profile[3])))],
             "IFCMIRROREDPROFILEDEF" => [.. Read(_source.Follow(profile[2]), depth + 1).Select(part => Placed(part, _mirror))],
-            _ => [.. Parametric(profile).Select(figure => Placed(figure, _source.Placement(profile[2])))],
+            _ => [.. ParametricProfiles.Read(_source, profile).Select(figure => Placed(figure, _source.Placement(profile[2])))],
         };
     }
 
-    private ImmutableArray<Profile> Parametric(StepInstance profile)
+    // A band of half a thickness to both sides of an open line, its corners mitred.
+    private static ImmutableArray<Vector2> Band(ImmutableArray<Vector2> line, double half) => line.Length < 2 || half <= 0 ? [] :
+    [
+        .. line.Select((point, i) => point - Offset(line, i, half)),
+        .. line.Select((point, i) => point + Offset(line, i, half)).Reverse(),
+    ];
+
+    private static Vector2 Offset(ImmutableArray<Vector2> line, int i, double half)
     {
-        double At(int place) => _source.Length(profile[place]) ?? 0;
-        switch (profile.Type)
-        {
-            case "IFCRECTANGLEPROFILEDEF":
-                return Figure(Rectangle(At(3), At(4)), []);
-            case "IFCRECTANGLEHOLLOWPROFILEDEF":
-                return Figure(Rectangle(At(3), At(4)), [Rectangle(At(3) - (2 * At(5)), At(4) - (2 * At(5)))]);
-            case "IFCCIRCLEPROFILEDEF":
-                return Figure(Ellipse(At(3), At(3)), []);
-            case "IFCCIRCLEHOLLOWPROFILEDEF":
-                return Figure(Ellipse(At(3), At(3)), [Ellipse(At(3) - At(4), At(3) - At(4))]);
-            case "IFCELLIPSEPROFILEDEF":
-                return Figure(Ellipse(At(3), At(4)), []);
-            case "IFCTRAPEZIUMPROFILEDEF":
-                var (left, top, height) = (-At(3) / 2, At(4), At(5));
-                var topLeft = left + At(6);
-                return Figure([new(left, -height / 2), new(-left, -height / 2), new(topLeft + top, height / 2), new(topLeft, height / 2)], []);
-            default:
-                return [];
-        }
+        var before = (i > 0 ? line[i] - line[i - 1] : line[1] - line[0]).Unit();
+        var after = (i + 1 < line.Length ? line[i + 1] - line[i] : line[i] - line[i - 1]).Unit();
+        var middle = (before.Left + after.Left).Unit();
+        return middle * (half / Vector2.Dot(middle, after.Left));
     }
 
     private static ImmutableArray<Profile> Figure(ImmutableArray<Vector2> outer, IEnumerable<ImmutableArray<Vector2>> holes) =>

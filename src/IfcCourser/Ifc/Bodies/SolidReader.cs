@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Step21;
 
@@ -9,14 +10,16 @@ public sealed class SolidReader
     private const int DeepestNesting = 24;
 
     private readonly ShapeSource _source;
-    private readonly ProfileReader _profiles;
+    private readonly SweepReader _sweeps;
     private readonly FaceReader _faces;
+    private readonly CurveReader _curves;
 
     public SolidReader(ShapeSource source)
     {
         _source = source;
-        _profiles = new ProfileReader(source);
+        _sweeps = new SweepReader(source);
         _faces = new FaceReader(source);
+        _curves = new CurveReader(source);
     }
 
     /// <summary>The item's solid; null where the item is of a kind that is not read, or encloses nothing.</summary>
@@ -24,46 +27,37 @@ public sealed class SolidReader
 
     private Solid? Read(StepInstance? item, int depth) => depth > DeepestNesting ? null : item?.Type switch
     {
-        "IFCEXTRUDEDAREASOLID" => Extruded(item),
         "IFCBOOLEANCLIPPINGRESULT" or "IFCBOOLEANRESULT" => Boolean(item, depth),
         "IFCCSGSOLID" => Read(_source.Follow(item[0]), depth + 1),
         "IFCMAPPEDITEM" => Mapped(item, depth),
         "IFCFACETEDBREP" or "IFCADVANCEDBREP" or "IFCMANIFOLDSOLIDBREP" => Closed(item[0]),
         "IFCFACETEDBREPWITHVOIDS" or "IFCADVANCEDBREPWITHVOIDS" => WithVoids(item),
-        "IFCFACEBASEDSURFACEMODEL" or "IFCSHELLBASEDSURFACEMODEL" => Enclosed(item[0].AsList.SelectMany(_faces.Shell)),
-        "IFCTRIANGULATEDFACESET" => Enclosed(_faces.Triangles(item)),
-        "IFCPOLYGONALFACESET" => Enclosed(_faces.Polygons(item)),
+        "IFCFACEBASEDSURFACEMODEL" or "IFCSHELLBASEDSURFACEMODEL" => ClosedFaces.Enclosed(item[0].AsList.SelectMany(_faces.Shell)),
+        "IFCTRIANGULATEDFACESET" => ClosedFaces.Enclosed(_faces.Triangles(item)),
+        "IFCPOLYGONALFACESET" => ClosedFaces.Enclosed(_faces.Polygons(item)),
         "IFCBLOCK" => Swept(item, Rectangle(_source.Length(item[1]) ?? 0, _source.Length(item[2]) ?? 0), _source.Length(item[3]) ?? 0),
         "IFCRIGHTCIRCULARCYLINDER" => Swept(item, Circle(_source.Length(item[2]) ?? 0), _source.Length(item[1]) ?? 0),
+        "IFCRECTANGULARPYRAMID" => Pointed(item, Rectangle(_source.Length(item[1]) ?? 0, _source.Length(item[2]) ?? 0), _source.Length(item[3]) ?? 0),
+        "IFCRIGHTCIRCULARCONE" => Pointed(item, Circle(_source.Length(item[2]) ?? 0), _source.Length(item[1]) ?? 0),
+        { } type when type.EndsWith("AREASOLID", StringComparison.Ordinal) || type is "IFCEXTRUDEDAREASOLIDTAPERED" => _sweeps.Read(item),
         _ => null,
     };
+
+    /// <summary>Whether the item has faces that bend both ways, which are not followed.</summary>
+    public bool HasBentFaces(StepInstance item) => item.Type is "IFCADVANCEDBREP" or "IFCADVANCEDBREPWITHVOIDS" && !_faces.CanFollow(item[0]);
+
+    /// <summary>Whether the item encloses no space by its kind, or is a mapping of such items.</summary>
+    public bool HasNoInside(StepInstance item, int depth = 0) =>
+        item.Type.EndsWith("CURVE", StringComparison.Ordinal)
+        || item.Type is "IFCPOLYLINE" or "IFCGEOMETRICCURVESET" or "IFCGEOMETRICSET" or "IFCCARTESIANPOINT" or "IFCANNOTATIONFILLAREA" or "IFCTEXTLITERAL"
+        || (item.Type is "IFCMAPPEDITEM" && depth < DeepestNesting && MappedItems(item).All(part => HasNoInside(part, depth + 1)));
 
     private static Profile Rectangle(double x, double y) => Profile.Of([new(0, 0), new(x, 0), new(x, y), new(0, y)], []);
 
     private static Profile Circle(double radius) =>
-        Profile.Of([.. Enumerable.Range(0, 72).Select(i => i * Math.PI / 36).Select(a => new Vector2(radius * Math.Cos(a), radius * Math.Sin(a)))], []);
+        Profile.Of([.. CircleArc.Chords(Transform3.Identity, radius, radius, 0, 2 * Math.PI).SkipLast(1).Select(point => point.Plan)], []);
 
-    // The faces must close: what they enclose (divergence theorem) is what the cells hold, and no cell reaches beyond them.
-    // Faces turned inside out are turned back.
-    private static Solid? Enclosed(IEnumerable<PlanarFace> faces)
-    {
-        const double Share = 0.02;
-        const double Reach = 0.5;
-        var all = FaceOrientation.Unified([.. faces]);
-        if (all.Length < 4)
-        {
-            return null;
-        }
-
-        var origin = all[0].Loop[0];
-        var volume = all.Sum(face => Vector3.Dot(face.Loop[0] - origin, face.AreaVector)) / 6;
-        var solid = CellDecomposition.Of(volume < 0 ? [.. all.Select(face => face.Reversed)] : all);
-        var beyond = solid.Box.Size - Box3.Around(all.SelectMany(face => face.Loop)).Size;
-        var closes = Math.Abs(solid.Volume - Math.Abs(volume)) <= Share * Math.Abs(volume) && Math.Max(beyond.X, Math.Max(beyond.Y, beyond.Z)) <= Reach;
-        return closes ? solid : null;
-    }
-
-    private Solid? Closed(StepValue shell) => _faces.IsFlat(shell) ? Enclosed(_faces.Shell(shell)) : null;
+    private Solid? Closed(StepValue shell) => _faces.CanFollow(shell) ? ClosedFaces.Enclosed(_faces.Shell(shell)) : null;
 
     private Solid Swept(StepInstance item, Profile profile, double height)
     {
@@ -71,13 +65,15 @@ public sealed class SolidReader
         return profile.Extruded(place, place.Z * height);
     }
 
-    private Solid? Extruded(StepInstance item)
+    // A pyramid's apex stands over the middle of its foot, a cone's over its centre.
+    private Solid? Pointed(StepInstance item, Profile profile, double height)
     {
-        var place = _source.Placement(item[1]);
-        var depth = _source.Length(item[3]) ?? 0;
-        var sweep = place.Direction(_source.Direction(item[2]) ?? new Vector3(0, 0, 1)) * depth;
-        var profiles = _profiles.Read(item[0]);
-        return profiles.IsEmpty ? null : profiles.Select(profile => profile.Extruded(place, sweep)).Aggregate((a, b) => a.Union(b));
+        var place = _source.Placement(item[0]);
+        var middle = profile.Loops[0].Aggregate((a, b) => a + b) * (1.0 / profile.Loops[0].Length);
+        var apex = place.Point(new Vector3(middle.X, middle.Y, height));
+        ImmutableArray<Vector3> foot = [.. profile.Loops[0].Select(point => place.Point(new Vector3(point.X, point.Y, 0)))];
+        var sides = foot.Select((point, i) => PlanarFace.Around([point, foot[(i + 1) % foot.Length], apex])).Append(PlanarFace.Around([.. foot.Reverse()]));
+        return ClosedFaces.Enclosed(sides.OfType<PlanarFace>());
     }
 
     private Solid? WithVoids(StepInstance item)
@@ -86,15 +82,13 @@ public sealed class SolidReader
         return item[1].AsList.Select(Closed).OfType<Solid>().Aggregate(outer, (rest, hole) => rest?.Subtract(hole));
     }
 
+    private IEnumerable<StepInstance> MappedItems(StepInstance item) =>
+        _source.Follow(item[0]) is { } map && _source.Follow(map[1]) is { } representation ? representation[3].AsList.Select(_source.Follow).OfType<StepInstance>() : [];
+
     private Solid? Mapped(StepInstance item, int depth)
     {
-        if (_source.Follow(item[0]) is not { } map || _source.Follow(map[1]) is not { } representation)
-        {
-            return null;
-        }
-
-        var solids = representation[3].AsList.Select(part => Read(_source.Follow(part), depth + 1)).OfType<Solid>().ToList();
-        var place = _source.Operator(item[1]).After(_source.Placement(map[0]).RigidInverse());
+        var solids = MappedItems(item).Select(part => Read(part, depth + 1)).OfType<Solid>().ToList();
+        var place = _source.Operator(item[1]).After(_source.Placement(_source.Follow(item[0])?[0] ?? StepValue.Omitted).RigidInverse());
         return solids.Count == 0 ? null : solids.Aggregate((a, b) => a.Union(b)).Transformed(place);
     }
 
@@ -155,7 +149,7 @@ public sealed class SolidReader
     private Solid? Column(StepInstance halfSpace, Box3 around)
     {
         var place = _source.Placement(halfSpace[2]);
-        var loop = new CurveReader(_source).Loop(halfSpace[3]);
+        var loop = _curves.Loop(halfSpace[3]);
         var reach = around.Size.Length + (around.Centre - place.Origin).Length;
         return loop.IsEmpty
             ? null

@@ -11,11 +11,11 @@ namespace IfcCourser.Walls.Reading;
 /// <summary>Reads one wall of a model: its body, the faces that make it a wall, its masonry layer and openings.</summary>
 public sealed class DraftReader
 {
-    /// <summary>More than this share of the elevation lost to bevels or leaning faces: no layer of one thickness.</summary>
-    private const double MostBevelled = 0.3;
+    /// <summary>More than this share of the elevation lost to bevels and steps: no layer of one thickness.</summary>
+    private const double MostBevelled = 0.5;
 
-    /// <summary>Standing out by more than this share of the footprint is worth a note.</summary>
-    private const double MostBeyond = 0.02;
+    /// <summary>Standing out by more than this share of the volume is worth a note.</summary>
+    private const double MostBeyond = 0.01;
 
     /// <summary>A layer differs from a catalog width by no more than this, mm.</summary>
     private const double WidthTolerance = 2;
@@ -56,12 +56,12 @@ public sealed class DraftReader
         var shape = WallShape.Of(body, openings, Hint(wall));
         if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
         {
-            return (null, Skip(WallFindings.NotRead(body.Unread), shape.Facts, unchosen));
+            return (null, Skip(body.Unread.IsEmpty ? WallFindings.TooLong(shape.Run.Size) : WallFindings.NotRead(body.Unread), shape.Facts, unchosen));
         }
 
         if (shape.Space is not { } space)
         {
-            return (null, Skip(WallFindings.Of(shape.Leans ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces), shape.Facts, unchosen));
+            return (null, Skip(shape.Curve is { } curve ? WallFindings.Curved(curve, _catalog) : WallFindings.Of(shape.Fault!), shape.Facts, unchosen));
         }
 
         var (layer, missing) = MasonryLayer.Of(wall, names, shape.Across, Axis(wall, space), shape.Items);
@@ -91,9 +91,9 @@ public sealed class DraftReader
         }
 
         var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Drafts: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
-        var parts = OpeningDrafts.PutBack(elevation.Shape, cut.SelectMany(opening => opening.Drafts)).Parts;
-        var voids = Voids(wall, cut, parts[0], shape.Across);
-        var (outline, openings, rims) = RimVoids.Of(parts[0].Filled(), voids.Openings);
+        var pieces = JoinedPieces.Of(OpeningDrafts.PutBack(elevation.Shape, cut.SelectMany(opening => opening.Drafts)));
+        var voids = Voids(wall, cut, pieces, elevation.Pockets, shape.Across);
+        var (outline, openings, rims) = RimVoids.Of(pieces.Outline.Filled(), voids.Openings);
         var draft = new WallDraft
         {
             Identity = identity,
@@ -101,7 +101,7 @@ public sealed class DraftReader
             Choice = choice,
             Across = shape.Across,
             Masonry = layer.Across,
-            Run = Shortened(shape.Run, parts[0].Bounds, outline.Bounds),
+            Run = Shortened(shape.Run, pieces.Outline.Bounds, outline.Bounds),
             Height = shape.Height,
             Outline = outline,
             Openings = openings,
@@ -109,7 +109,7 @@ public sealed class DraftReader
             LoadBearing = wall.IsLoadBearing,
             Findings =
             [
-                .. Notes(shape, layer, elevation, parts, width),
+                .. Notes(shape, layer, elevation, pieces, width),
                 .. voids.Findings,
                 .. rims.Select(rim => WallFindings.Opening(FindingCodes.OpeningCutsRim, rim.Opening)),
             ],
@@ -122,9 +122,9 @@ public sealed class DraftReader
         after.Left > before.Left ? Math.Max(run.From, after.Left) : run.From,
         after.Right < before.Right ? Math.Min(run.To, after.Right) : run.To);
 
-    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, ImmutableArray<Region> parts, Finding? width)
+    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, JoinedPieces pieces, Finding? width)
     {
-        const double LeastBevel = 100;
+        const double LeastWidth = 10;
         if (width is not null)
         {
             yield return width;
@@ -140,31 +140,36 @@ public sealed class DraftReader
             yield return WallFindings.Of(doubt);
         }
 
-        if (parts.Length > 1)
+        if (pieces.LeftOut > LeastWidth * layer.Across.Size)
         {
-            yield return WallFindings.InPieces(parts);
+            yield return WallFindings.PieceLeftOut(pieces.LeftOut);
         }
 
-        if (elevation.Bevelled > LeastBevel * layer.Across.Size / 10)
+        if (elevation.Pockets.Area > LeastWidth * layer.Across.Size)
+        {
+            yield return WallFindings.PocketFilled(elevation.Pockets);
+        }
+
+        if (elevation.Bevelled > LeastWidth * layer.Across.Size)
         {
             yield return WallFindings.Bevelled(elevation.Bevelled);
         }
 
         if (shape.Beyond > MostBeyond)
         {
-            yield return WallFindings.Of(FindingCodes.BodyBeyondFaces);
+            yield return WallFindings.BeyondFaces(shape.Beyond);
         }
     }
 
     private static (ImmutableArray<OpeningDraft> Openings, ImmutableArray<Finding> Findings) Voids(
-        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, ImmutableArray<OpeningDraft> Drafts)> cut, Region outline, Slab across)
+        IfcWallRecord wall, List<(IfcOpeningRecord Record, Solid Solid, ImmutableArray<OpeningDraft> Drafts)> cut, JoinedPieces pieces, Region pockets, Slab across)
     {
         var openings = new List<OpeningDraft>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var missing = new List<(IfcOpeningRecord Record, Solid Solid)>();
         foreach (var (record, solid, drafts) in cut)
         {
-            var hitting = drafts.Where(draft => !draft.Shape.Intersect(outline).IsEmpty).ToList();
+            var hitting = drafts.Where(draft => !draft.Shape.Intersect(pieces.Outline).IsEmpty).ToList();
             openings.AddRange(hitting);
             if (hitting.Count == 0)
             {
@@ -177,13 +182,9 @@ public sealed class DraftReader
         }
 
         findings.AddRange(MissedOpenings.Of(missing, openings, across));
-        foreach (var (hole, i) in outline.Holes.Select((hole, i) => (hole, i + 1)))
-        {
-            var id = FormattableString.Invariant($"{wall.GlobalId}/hole-{i}");
-            openings.Add(new OpeningDraft(hole, GoesThrough: true, new WallOpening(id, null, FormattableString.Invariant($"hole {i}"), OpeningKind.Void, null, null, default, null)));
-            findings.Add(WallFindings.Of(FindingCodes.HoleInBody));
-        }
-
+        var nameless = BodyVoids.Of(wall, pieces, pockets, openings).ToList();
+        openings.AddRange(nameless);
+        findings.AddRange(nameless.Where(hole => !hole.Opening.IsFixed).Select(_ => WallFindings.Of(FindingCodes.HoleInBody)));
         var merged = SharedVoids.Merged(openings);
         return (merged.Openings, [.. findings, .. merged.Findings]);
     }

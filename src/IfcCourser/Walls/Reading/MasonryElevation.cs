@@ -2,10 +2,11 @@ using IfcCourser.Geometry;
 
 namespace IfcCourser.Walls.Reading;
 
-/// <summary>What of a body stands between the two faces of its masonry layer, seen from the front.</summary>
-/// <param name="Shape">Along the run and up, mm; ends that are cut on a slant (mitres) reach as far as their longer face.</param>
-/// <param name="Bevelled">Area, mm2, left out because the top or bottom is bevelled across the thickness.</param>
-public sealed record MasonryElevation(Region Shape, double Bevelled)
+/// <summary>What of a body stands between the two faces of its masonry layer, seen from the front; along the run and up, mm.</summary>
+/// <param name="Shape">Where masonry is laid: both faces stand there, or a pocket or slanted end is filled up.</param>
+/// <param name="Pockets">What of the shape lacks a part of the layer's thickness, with masonry beside it: where other walls enter, and niches.</param>
+/// <param name="Bevelled">Area, mm2, left out because the top or bottom is bevelled or stepped across the thickness.</param>
+public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevelled)
 {
     /// <summary>The elevation is cut this far inside the layer's faces, mm: on them, the next layer would show.</summary>
     private const double Inside = 0.1;
@@ -13,31 +14,43 @@ public sealed record MasonryElevation(Region Shape, double Bevelled)
     /// <summary>Slivers narrower than this, mm, are no masonry.</summary>
     private const double Narrow = 1;
 
+    /// <summary>An end slants or steps back no farther than this many thicknesses: a mitre between walls at 37 degrees (common practice, no source).</summary>
+    private const double LongestEnd = 3;
+
     /// <summary>The elevation of the part of a body in a layer.</summary>
     /// <param name="body">In wall coordinates, openings put back.</param>
     /// <param name="layer">From the right to the left face of the masonry.</param>
     public static MasonryElevation Of(Solid body, Slab layer)
     {
         var inside = Math.Min(Inside, layer.Size / 4);
-        var right = Projection.Section(body, layer.From + inside);
-        var left = Projection.Section(body, layer.To - inside);
-        var both = right.Intersect(left);
+        var both = Projection.Section(body, layer.From + inside).Intersect(Projection.Section(body, layer.To - inside));
         if (both.IsEmpty)
         {
-            return new MasonryElevation(both, 0);
+            return new MasonryElevation(both, both, 0);
         }
 
-        // Where one face has more than the other: beyond the ends it is a mitre and stays, above or below it is a bevel and goes.
-        var one = right.Union(left);
-        var ends = one.Intersect(Beyond(both.Bounds, one.Bounds));
-        var shape = both.Union(ends).WithoutNarrow(Narrow);
-        return new MasonryElevation(shape, one.Area - shape.Area);
+        // Where a part of the thickness is missing: beyond an end it is a mitre and stays, between masonry it is the pocket of
+        // another wall or a niche and is filled up, above or below it is a bevel and goes.
+        var any = Projection.Elevation(body, layer.From + inside, layer.To - inside).Union(both);
+        var between = RowHull.Of(both);
+        var pockets = between.Intersect(any).Subtract(both).WithoutNarrow(Narrow);
+        var shape = both.Union(pockets).Union(Ends(between, RowHull.Of(both, LongestEnd * layer.Size), any)).WithoutNarrow(Narrow);
+        return new MasonryElevation(shape, pockets, any.Area - shape.Area);
     }
 
-    private static Region Beyond(Rect kept, Rect all)
+    // What ends soon beside the masonry; what goes on is a thinner wall.
+    private static Region Ends(Region masonry, Region reached, Region any)
     {
-        var before = new Rect(all.Left - 1, all.Bottom - 1, kept.Left, all.Top + 1);
-        var after = new Rect(kept.Right, all.Bottom - 1, all.Right + 1, all.Top + 1);
-        return Region.Of(before).Union(Region.Of(after));
+        var beyond = any.Subtract(reached).Parts;
+        return reached.Intersect(any).Subtract(masonry).Parts
+            .Where(part => !beyond.Any(other => GoesOn(part, other)))
+            .Aggregate(Region.Empty, (ends, part) => ends.Union(part));
+    }
+
+    private static bool GoesOn(Region part, Region other)
+    {
+        var (box, far) = (part.Bounds, other.Bounds);
+        var common = Math.Min(box.Top, far.Top) - Math.Max(box.Bottom, far.Bottom);
+        return (far.Left >= box.Right - Narrow || far.Right <= box.Left + Narrow) && common > box.Height / 2 && part.IsNear(other, Narrow);
     }
 }

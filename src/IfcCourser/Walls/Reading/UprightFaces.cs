@@ -36,14 +36,17 @@ public sealed record UprightFaces(Vector2 Direction, Slab Across)
             .ThenByDescending(edge => edge.Length)
             .First()
             .Unit();
-        return longest >= edges.Sum(edge => edge.Length) * MainShare ? Between(Sides(body), Headed(main, hint)) : null;
+        var sides = Sides(body);
+        var faces = longest >= edges.Sum(edge => edge.Length) * MainShare ? Between(sides, Headed(main, hint)) : null;
+        return faces ?? Short(sides, hint);
     }
 
-    /// <summary>Whether most of what is neither floor nor top leans.</summary>
+    /// <summary>Whether one of a wall's two faces, or both, lean: more than a quarter of what is neither floor nor top.</summary>
     public static bool Lean(Solid body)
     {
+        const double OneFace = 0.25;
         var sides = Sides(body);
-        return sides.Where(side => !side.IsUpright).Sum(side => side.Area) > sides.Sum(side => side.Area) / 2;
+        return sides.Where(side => !side.IsUpright).Sum(side => side.Area) > sides.Sum(side => side.Area) * OneFace;
     }
 
     private static UprightFaces? Between(List<Side> sides, Vector2 direction)
@@ -52,6 +55,14 @@ public sealed record UprightFaces(Vector2 Direction, Slab Across)
         var least = parallel.Select(side => side.Area).DefaultIfEmpty().Max() * MainShare;
         var offsets = parallel.Where(side => side.Area >= least).Select(side => Vector2.Dot(side.Point, direction.Left)).ToList();
         return offsets.Count > 0 && offsets.Max() - offsets.Min() > SameFace ? new UprightFaces(direction, new Slab(offsets.Min(), offsets.Max())) : null;
+    }
+
+    // A stub may be longer across than along: then the hint tells its faces, if they are a good part of the body's sides.
+    private static UprightFaces? Short(List<Side> sides, Vector2 hint)
+    {
+        const double GoodPart = 0.25;
+        var along = sides.Where(side => side.IsUpright && IsParallel(side.Direction, hint)).Sum(side => side.Area);
+        return hint.Length > 0 && along >= GoodPart * sides.Sum(side => side.Area) ? Between(sides, hint) : null;
     }
 
     private static Vector2 Headed(Vector2 direction, Vector2 hint)

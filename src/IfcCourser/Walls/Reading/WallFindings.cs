@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
+using IfcCourser.Ifc.Bodies;
 using IfcCourser.Units;
 
 namespace IfcCourser.Walls.Reading;
@@ -12,8 +14,16 @@ public static class WallFindings
     /// <summary>A finding that says no more than its code does.</summary>
     public static Finding Of(FindingCode code) => new(code, code.Meaning);
 
-    public static Finding NotRead(ImmutableArray<long> items) =>
-        new(FindingCodes.BodyNotRead, $"The body's part {string.Join(", ", items.Select(id => Text($"#{id}")))} can't be read.");
+    public static Finding NotRead(ImmutableArray<UnreadItem> items)
+    {
+        var named = string.Join(", ", items.Select(item => Text($"#{item.StepId}")));
+        return items.Any(item => item.HasBentFaces)
+            ? new(FindingCodes.FacesBent, $"Faces of the body's part {named} bend both ways, as on a sphere or a free-form surface; they are not followed.")
+            : new(FindingCodes.BodyNotRead, $"The body's part {named} can't be read.");
+    }
+
+    public static Finding TooLong(double length) =>
+        new(FindingCodes.BodyNotRead, $"The body is {Mm(length)} long, which is no wall's length: its points or units are wrong.");
 
     public static Finding Width(WidthMatch match, double thickness, Length nearest) => match switch
     {
@@ -25,8 +35,17 @@ public static class WallFindings
     public static Finding SecondLeaf(double thickness, ImmutableArray<string> others) =>
         new(FindingCodes.SecondLeaf, $"The layer {Mm(thickness)} thick is laid out; not laid out: {string.Join(", ", others)}.");
 
-    public static Finding InPieces(ImmutableArray<Region> parts) =>
-        new(FindingCodes.BodyInPieces, Text($"The masonry falls into {parts.Length} pieces; {parts.Skip(1).Sum(part => part.Area) / 1e6:0.##} m2 are not laid out."));
+    public static Finding InPieces(Region gap) =>
+        new(FindingCodes.BodyInPieces, $"The masonry falls into pieces with a gap of {Mm(gap.Bounds.Width)} between them, which is taken as an opening.");
+
+    public static Finding PieceLeftOut(double area) =>
+        new(FindingCodes.PieceLeftOut, Text($"{area / 1e6:0.##} m2 of the masonry stand apart from the rest and are not laid out."));
+
+    public static Finding PocketFilled(Region pockets) =>
+        new(FindingCodes.PocketFilled, Text($"Over {pockets.Area / 1e6:0.##} m2 of the elevation the body lacks a part of its thickness; the masonry is laid through there."));
+
+    public static Finding BeyondFaces(double share) =>
+        new(FindingCodes.BodyBeyondFaces, Text($"{share * 100:0.#} % of the body stand out of the wall's two faces and are not laid out."));
 
     public static Finding Bevelled(double area) =>
         new(FindingCodes.BevelledAcross, Text($"{area / 1e6:0.###} m2 of one face stand higher than the other face and are not laid out."));
@@ -48,6 +67,18 @@ public static class WallFindings
             FindingCodes.DoorWithoutOpening,
             $"The {kind} {name}, {Mm(box.Width)} wide and {Mm(box.Height)} high, stands in the wall, but no opening is made for it; none is laid out.",
             new FindingPlace { S = Length.FromModelMm(box.Left - elevation.Left), Z = Length.FromModelMm(box.Bottom - elevation.Bottom), Opening = record.GlobalId });
+    }
+
+    /// <summary>
+    /// Between units laid around a curve a head joint opens by thickness times length of unit and joint over radius; from the
+    /// least joint at the inner face it may open to the largest at the outer one.
+    /// </summary>
+    public static Finding Curved(PlanCurve curve, Catalog catalog)
+    {
+        var (least, largest) = (catalog.HeadJoint.Min.Mm, catalog.HeadJoint.Max.Mm);
+        Length Radius(Length unit) => Length.FromModelMm((unit.Mm + ((least + largest) / 2)) * curve.Thickness / (largest - least)).CeilingTo(Length.FromMm(1));
+        return new(FindingCodes.CurvedInPlan, $"The wall bends around a radius of {Mm(curve.Radius)} on its centre line; joints from {catalog.HeadJoint.Min} to {catalog.HeadJoint.Max} "
+            + $"let units follow a radius of {Radius(catalog.UnitLength)} or more, least pieces {Radius(catalog.MinPiece)}.");
     }
 
     public static Finding LowerThan(double height, Length least) =>

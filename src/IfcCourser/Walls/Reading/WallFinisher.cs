@@ -37,6 +37,7 @@ public static class WallFinisher
             Findings =
             [
                 .. draft.Findings,
+                .. within.Where(opening => opening.Opening.IsFixed).Select(gap => WallFindings.InPieces(gap.Shape)),
                 .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening)),
                 .. draft.Loose.Select(filling => WallFindings.Loose(filling, box)),
                 .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening)),

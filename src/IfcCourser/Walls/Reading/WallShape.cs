@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Ifc;
 using IfcCourser.Ifc.Bodies;
@@ -13,8 +14,11 @@ public sealed record WallShape
     /// <summary>The wall's own coordinates; null where the body has no two parallel faces.</summary>
     public required WallSpace? Space { get; init; }
 
-    /// <summary>Whether most of its faces lean, where it has no two upright ones.</summary>
-    public bool Leans { get; init; }
+    /// <summary>Why there is no space, where the body does not bend around a curve.</summary>
+    public FindingCode? Fault { get; init; }
+
+    /// <summary>The tightest bend of a body that is curved in plan.</summary>
+    public PlanCurve? Curve { get; init; }
 
     /// <summary>Openings put back, wall coordinates; like all that follows, empty where there is no space.</summary>
     public Solid Gross { get; init; } = Solid.Empty;
@@ -34,8 +38,14 @@ public sealed record WallShape
     /// <summary>In model axes, mm.</summary>
     public Slab Height { get; init; }
 
-    /// <summary>Share of the footprint that lies outside the two faces.</summary>
+    /// <summary>Share of the body that stands out of its two faces.</summary>
     public double Beyond { get; init; }
+
+    /// <summary>Where more than this share of a body stands out of its faces, they are not the wall's.</summary>
+    private const double MostBeyond = 1.0 / 3;
+
+    /// <summary>The widest cavity between two leaves of one wall, mm. Common practice, no source.</summary>
+    private const double WidestCavity = 400;
 
     /// <summary>Measures a body; everything is computed near its own origin, a whole number of metres.</summary>
     public static WallShape Of(Body body, ImmutableArray<(IfcOpeningRecord Record, Solid Solid)> openings, Vector2 hint)
@@ -47,16 +57,25 @@ public sealed record WallShape
         var voids = openings.Select(opening => (opening.Record, Solid: opening.Solid.Transformed(near))).ToImmutableArray();
         var gross = new Body(items, []).Solid;
         var facts = Measured(gross, voids.Select(opening => opening.Solid), origin);
+        if (PlanCurve.In(Projection.Plan(gross)) is { } curve)
+        {
+            return new WallShape { Facts = facts, Space = null, Curve = curve };
+        }
+
         if (UprightFaces.Of(gross, hint) is not { } faces)
         {
-            return new WallShape { Facts = facts, Space = null, Leans = UprightFaces.Lean(gross) };
+            return new WallShape { Facts = facts, Space = null, Fault = UprightFaces.Lean(gross) ? FindingCodes.FacesNotUpright : FindingCodes.NoParallelFaces };
         }
 
         var space = new WallSpace(origin, faces.Direction);
         var turned = space.Turned(gross);
+        var beyond = ShareBeyond(turned, faces.Across);
+        if (beyond > MostBeyond || IsHollow(Projection.Plan(turned), faces.Across))
+        {
+            return new WallShape { Facts = facts, Space = null, Fault = FindingCodes.TurnsInPlan };
+        }
+
         var box = turned.Box;
-        var plan = Projection.Plan(turned);
-        var outside = plan.Subtract(Region.Of(new Rect(box.Min.X - 1, faces.Across.From, box.Max.X + 1, faces.Across.To)));
         return new WallShape
         {
             Facts = facts,
@@ -67,8 +86,24 @@ public sealed record WallShape
             Across = faces.Across,
             Run = new Slab(box.Min.X, box.Max.X),
             Height = new Slab(origin.Z + box.Min.Z, origin.Z + box.Max.Z),
-            Beyond = outside.Area / plan.Area,
+            Beyond = beyond,
         };
+    }
+
+    private static double ShareBeyond(Solid body, Slab across)
+    {
+        var between = body.Behind(new Plane3(new Vector3(0, 1, 0), across.To)).Behind(new Plane3(new Vector3(0, -1, 0), -across.From));
+        return 1 - (between.Volume / body.Volume);
+    }
+
+    // Two leaves too far from each other are two walls, as the opposite sides of a room are.
+    private static bool IsHollow(Region plan, Slab across)
+    {
+        const double LeastLength = 0.5;
+        var run = plan.Bounds;
+        ImmutableArray<double> places = [.. plan.Edges.SelectMany(edge => new[] { edge.From.Y, edge.To.Y }).Where(y => y >= across.From && y <= across.To).Distinct().Order()];
+        return places.Zip(places.Skip(1)).Any(strip => strip.Second - strip.First > WidestCavity
+            && plan.Intersect(Region.Of(new Rect(run.Left, strip.First, run.Right, strip.Second))).Area < LeastLength * run.Width * (strip.Second - strip.First));
     }
 
     private static double Whole(double mm) => Math.Floor(mm / 1000) * 1000;
