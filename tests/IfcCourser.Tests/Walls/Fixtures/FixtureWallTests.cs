@@ -1,0 +1,84 @@
+using System.Globalization;
+using IfcCourser.Catalogs;
+using IfcCourser.Ifc;
+using IfcCourser.Rules;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Tests.Walls.Fixtures;
+
+/// <summary>Every small model of fixtures/ifc is read as expected.txt beside it says.</summary>
+public sealed class FixtureWallTests
+{
+    /// <summary>Chords of five degrees lose up to 0.13 % of a circle: 1 - sin(5 degrees) / (5 degrees).</summary>
+    private const double ChordLoss = 0.0013;
+
+    private static readonly WallSelection _all = new() { Walls = WallChoice.All, Width = WidthMatch.Any };
+
+    public static TheoryData<string> Models =>
+    [
+        .. ExpectedModels.Folders.SelectMany(folder => Directory
+            .GetFiles(ExpectedModels.PathOf(folder), "*.ifc")
+            .Select(file => $"{folder}/{Path.GetFileName(file)}")
+            .Order(StringComparer.Ordinal)),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Models))]
+    public void A_model_holds_what_was_worked_out_by_hand(string model)
+    {
+        var (folder, name) = (model.Split('/')[0], model.Split('/')[1]);
+        var expected = ExpectedModels.Of(folder)[name];
+        Assert.Equal(string.Join('\n', expected), string.Join('\n', Agreed([.. expected], [.. Lines(ExpectedModels.PathOf(model))])));
+    }
+
+    [Fact]
+    public void Nothing_is_expected_of_models_that_are_not_there() => Assert.Equal(
+        Models.Select(row => row.Data),
+        ExpectedModels.Folders.SelectMany(folder => ExpectedModels.Of(folder).Keys.Order(StringComparer.Ordinal).Select(name => $"{folder}/{name}")));
+
+    private static IEnumerable<string> Lines(string path)
+    {
+        var opened = IfcModel.Open(path);
+        Assert.True(opened.IsOk, opened.Fault?.ToString());
+        using var model = opened.Value;
+        var walls = WallReader.Read(model, _all, BuiltInCatalogs.Get("aac-mm"), BuiltInRuleSets.Get("eu"));
+        return WallLines.Of(UniqueIds.Of(walls with { Findings = [.. model.Findings, .. walls.Findings] }));
+    }
+
+    // The lines as read; those that agree within what the expected line allows become that line, volumes not asked for go.
+    private static IEnumerable<string> Agreed(List<string> expected, List<string> read)
+    {
+        var next = 0;
+        foreach (var line in read)
+        {
+            var wanted = next < expected.Count ? expected[next] : string.Empty;
+            if (line.StartsWith("volume ", StringComparison.Ordinal) && !wanted.StartsWith("volume ", StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            next++;
+            yield return Agrees(wanted, line) ? wanted : line;
+        }
+    }
+
+    private static bool Agrees(string wanted, string line)
+    {
+        var (key, value) = (wanted.Split(' ')[0], line[(line.IndexOf(' ', StringComparison.Ordinal) + 1)..]);
+        if (!line.StartsWith($"{key} ", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        return key switch
+        {
+            "volume" when wanted.Split(' ') is [_, var volume, "within", var percent, "%"] =>
+                Math.Abs((Number(value) / Number(volume)) - 1) <= Number(percent) / 100,
+            "outline" or "shape" when wanted.Contains("arc ", StringComparison.Ordinal) =>
+                new ArcFigure(wanted[(key.Length + 1)..]).IsFollowedBy(value, ChordLoss),
+            _ => false,
+        };
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+}
