@@ -6,14 +6,14 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Walls.Fixtures;
 
-/// <summary>A model's walls in the words of expected.txt, lengths to a micrometre.</summary>
+/// <summary>A model's walls in the words of expected.txt, in the order of their names, lengths to a micrometre.</summary>
 internal static class WallLines
 {
     public static IEnumerable<string> Of(WallModel model) =>
     [
-        .. model.Walls.SelectMany(Wall),
-        .. model.Skipped.Select(wall => $"skipped {Name(wall.Identity)} {wall.Reason.Code.Id}"),
-        .. model.Junctions.Select(junction => $"junction {junction.Kind} {Arm(model, junction.First, junction.FirstPlace)} {Arm(model, junction.Second, junction.SecondPlace)}"),
+        .. model.Walls.OrderBy(wall => Name(wall.Identity), StringComparer.Ordinal).SelectMany(Wall),
+        .. model.Skipped.Select(wall => $"skipped {Name(wall.Identity)} {wall.Reason.Code.Id}").Order(StringComparer.Ordinal),
+        .. model.Junctions.Select(junction => Junction(model, junction)).Order(StringComparer.Ordinal),
         .. Findings(model.Findings),
     ];
 
@@ -47,6 +47,13 @@ internal static class WallLines
 
     private static IEnumerable<string> Findings(IEnumerable<Finding> findings) =>
         findings.Select(finding => $"finding {finding.Code.Id}").Order(StringComparer.Ordinal);
+
+    // At a tee the host comes first, else the walls in the order of their names.
+    private static string Junction(WallModel model, Junction junction)
+    {
+        IEnumerable<string> arms = [Arm(model, junction.First, junction.FirstPlace), Arm(model, junction.Second, junction.SecondPlace)];
+        return $"junction {junction.Kind} {string.Join(' ', junction.Kind == JunctionKind.Tee ? arms : arms.Order(StringComparer.Ordinal))}";
+    }
 
     private static string Arm(WallModel model, int wall, JunctionPlace place) =>
         $"{Name(model.Walls[wall].Identity)} {place.Side} {Mm(place.From)} {Mm(place.To)}";

@@ -33,6 +33,16 @@ internal static class BodyCase
     public static Reference Across(ModelFile file, Reference profile) =>
         file.Extrude(profile, BodyPart.UprightAxes(file, 0, Left, 0), Left - Right);
 
+    /// <summary>An indexed poly-curve of five points: straight to the third, an arc through the fourth to the fifth, straight back.</summary>
+    public static Reference ArchedCurve(ModelFile file, double[][] points)
+    {
+        var list = file.Step.Add("IFCCARTESIANPOINTLIST2D", [points]);
+        Typed[] segments = [Segment("IFCLINEINDEX", 1, 2, 3), Segment("IFCARCINDEX", 3, 4, 5), Segment("IFCLINEINDEX", 5, 1)];
+        return file.Step.Add("IFCINDEXEDPOLYCURVE", list, segments, Keyword.False);
+    }
+
     public static Reference Figure(ModelFile file, Reference curve) =>
         file.Step.Add("IFCARBITRARYCLOSEDPROFILEDEF", new Keyword("AREA"), null, curve);
+
+    private static Typed Segment(string type, params int[] points) => new(type, points);
 }

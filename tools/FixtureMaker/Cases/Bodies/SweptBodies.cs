@@ -58,18 +58,8 @@ internal static class SweptBodies
     private static Reference Segment(ModelFile file, Reference curve) =>
         file.Step.Add("IFCCOMPOSITECURVESEGMENT", new Keyword("CONTINUOUS"), Keyword.True, curve);
 
-    private static Reference Indexed(ModelFile file)
-    {
-        double[][] points = [[0, 0], [4000, 0], [4000, 2000], [2000, 2500], [0, 2000]];
-        var list = file.Step.Add("IFCCARTESIANPOINTLIST2D", [points]);
-        Typed[] segments =
-        [
-            new("IFCLINEINDEX", new[] { 1, 2, 3 }),
-            new("IFCARCINDEX", new[] { 3, 4, 5 }),
-            new("IFCLINEINDEX", new[] { 5, 1 }),
-        ];
-        return file.Step.Add("IFCINDEXEDPOLYCURVE", list, segments, Keyword.False);
-    }
+    private static Reference Indexed(ModelFile file) =>
+        BodyCase.ArchedCurve(file, [[0, 0], [4000, 0], [4000, 2000], [2000, 2500], [0, 2000]]);
 
     // A section with its x to the wall's left and its y up, swept towards the wall's end.
     private static Reference Along(ModelFile file, ImmutableArray<Point> section)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using FixtureMaker.Design;
 using FixtureMaker.Ifc;
 
 namespace FixtureMaker.Cases.Oddities;

@@ -31,13 +31,8 @@ internal static class OpeningOddities
         SmallModel.Of(key, title, 0, OddityCases.Plain("Wall") with { Openings = openings });
 
     // 1000 wide, straight up to 1000, then half a circle of radius 500.
-    private static Reference Arched(ModelFile file)
-    {
-        double[][] points = [[0, 0], [1000, 0], [1000, 1000], [500, 1500], [0, 1000]];
-        var list = file.Step.Add("IFCCARTESIANPOINTLIST2D", [points]);
-        Typed[] segments = [new("IFCLINEINDEX", new[] { 1, 2, 3 }), new("IFCARCINDEX", new[] { 3, 4, 5 }), new("IFCLINEINDEX", new[] { 5, 1 })];
-        return BodyCase.Figure(file, file.Step.Add("IFCINDEXEDPOLYCURVE", list, segments, Keyword.False));
-    }
+    private static Reference Arched(ModelFile file) =>
+        BodyCase.Figure(file, BodyCase.ArchedCurve(file, [[0, 0], [1000, 0], [1000, 1000], [500, 1500], [0, 1000]]));
 
     private static Reference Round(ModelFile file) =>
         file.Step.Add("IFCCIRCLEPROFILEDEF", new Keyword("AREA"), null, file.Axes2D(500, 500), 500d);
