@@ -9,17 +9,28 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Models;
 
-/// <summary>Model files in memory: laid out whole, or with their instances in another order.</summary>
+/// <summary>Model files in memory: read and laid out, every wall of any width, or with their instances in another order.</summary>
 internal static partial class ModelFiles
 {
-    public static Layout LayOut(string text, LayoutRules rules)
+    private static readonly WallSelection _all = new() { Walls = WallChoice.All, Width = WidthMatch.Any };
+
+    public static WallModel Walls(IfcModel model, LayoutRules rules)
     {
-        var read = IfcModel.Read("model.ifc", Encoding.UTF8.GetBytes(text));
+        var walls = WallReader.Read(model, _all, rules.Catalog, rules.Set);
+        return UniqueIds.Of(walls with { Findings = [.. model.Findings, .. walls.Findings] });
+    }
+
+    public static IfcModel Read(ReadOnlyMemory<byte> file)
+    {
+        var read = IfcModel.Read("model.ifc", file);
         Assert.True(read.IsOk, read.Fault?.ToString());
-        using var model = read.Value;
-        var walls = WallReader.Read(model, new WallSelection { Width = WidthMatch.Any }, rules.Catalog, rules.Set);
-        walls = UniqueIds.Of(walls with { Findings = [.. model.Findings, .. walls.Findings] });
-        return LayoutBuilder.Build(walls, rules, new ModelFacts(model.FileName, model.Sha256, model.SchemaName, model.Units.LengthMm, null, null, model.TimeStamp));
+        return read.Value;
+    }
+
+    public static Layout LayOut(ReadOnlyMemory<byte> file, LayoutRules rules)
+    {
+        using var model = Read(file);
+        return LayoutBuilder.Build(Walls(model, rules), rules, new ModelFacts(model.FileName, model.Sha256, model.SchemaName, model.Units.LengthMm, null, null, model.TimeStamp));
     }
 
     /// <summary>The same model with its instances in another order, numbered anew in that order.</summary>

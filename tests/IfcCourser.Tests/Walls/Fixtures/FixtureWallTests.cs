@@ -1,10 +1,9 @@
 using System.Globalization;
 using System.Text;
 using IfcCourser.Catalogs;
-using IfcCourser.Ifc;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Models;
-using IfcCourser.Walls;
+using IfcCourser.Tests.Support;
 
 namespace IfcCourser.Tests.Walls.Fixtures;
 
@@ -14,7 +13,7 @@ public sealed class FixtureWallTests
     /// <summary>Chords of five degrees lose up to 0.13 % of a circle: 1 - sin(5 degrees) / (5 degrees).</summary>
     private const double ChordLoss = 0.0013;
 
-    private static readonly WallSelection _all = new() { Walls = WallChoice.All, Width = WidthMatch.Any };
+    private static readonly LayoutRules _rules = LayoutRules.For(BuiltInRuleSets.Get("eu"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Move);
 
     public static TheoryData<string> Models =>
     [
@@ -26,6 +25,14 @@ public sealed class FixtureWallTests
 
     /// <summary>Those whose text stands one instance a line.</summary>
     public static TheoryData<string> SoundModels => [.. Models.Select(row => row.Data).Where(model => !model.StartsWith("oddities/", StringComparison.Ordinal))];
+
+    /// <summary>Those of which a wall is expected to be laid out.</summary>
+    public static TheoryData<string> LaidOutModels =>
+    [
+        .. ExpectedModels.Folders.SelectMany(folder => ExpectedModels.Of(folder)
+            .Where(model => model.Value.Any(line => line.StartsWith("wall ", StringComparison.Ordinal)))
+            .Select(model => $"{folder}/{model.Key}")),
+    ];
 
     [Theory]
     [MemberData(nameof(Models))]
@@ -44,6 +51,11 @@ public sealed class FixtureWallTests
         Assert.Equal(Lines(text), Lines(ModelFiles.Reordered(text, Array.Reverse)));
     }
 
+    [Theory]
+    [MemberData(nameof(LaidOutModels))]
+    public void A_model_is_laid_out_within_the_laws(string model) =>
+        Assert.Empty(LayoutLaws.Breaches(ModelFiles.LayOut(File.ReadAllBytes(ExpectedModels.PathOf(model)), _rules)));
+
     [Fact]
     public void Nothing_is_expected_of_models_that_are_not_there() => Assert.Equal(
         Models.Select(row => row.Data),
@@ -53,11 +65,8 @@ public sealed class FixtureWallTests
 
     private static IEnumerable<string> Lines(byte[] file)
     {
-        var read = IfcModel.Read("model.ifc", file);
-        Assert.True(read.IsOk, read.Fault?.ToString());
-        using var model = read.Value;
-        var walls = WallReader.Read(model, _all, BuiltInCatalogs.Get("aac-mm"), BuiltInRuleSets.Get("eu"));
-        return WallLines.Of(UniqueIds.Of(walls with { Findings = [.. model.Findings, .. walls.Findings] }));
+        using var model = ModelFiles.Read(file);
+        return WallLines.Of(ModelFiles.Walls(model, _rules));
     }
 
     // The lines as read; those that agree within what the expected line allows become that line, volumes not asked for go.

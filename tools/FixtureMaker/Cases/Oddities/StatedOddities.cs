@@ -57,12 +57,12 @@ internal static class StatedOddities
         return edit.Set("IFCWALL", 0, $"'{first}'", instance: 1);
     }
 
-    // No GlobalId, names, description or type; a layer set without offset and sense; an opening and a property without value.
+    // No name, type or kind of wall; no name of its storey; a layer set without offset and sense; an opening and a property without value.
     private static StepEdit Nulls()
     {
         var wall = OddityCases.Plain("Wall") with { Openings = [Opening.Void("Void", 1000, 1000, 900, 1200)] };
         var edit = One("null-attributes", "attributes left empty that must be given", wall);
-        edit.Set("IFCWALL", 0, "$").Set("IFCWALL", 2, "$").Set("IFCWALL", 4, "$").Set("IFCWALL", 8, "$");
+        edit.Set("IFCWALL", 2, "$").Set("IFCWALL", 4, "$").Set("IFCWALL", 8, "$");
         edit.Set("IFCMATERIALLAYERSETUSAGE", 1, "$").Set("IFCMATERIALLAYERSETUSAGE", 2, "$").Set("IFCMATERIALLAYERSETUSAGE", 3, "$");
         edit.Set("IFCOPENINGELEMENT", 6, "$").Set("IFCPROPERTYSINGLEVALUE", 2, "$").Set("IFCBUILDINGSTOREY", 2, "$");
         return edit;
