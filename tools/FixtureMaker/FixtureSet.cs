@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
 using System.Text;
 using FixtureMaker.Bad;
+using FixtureMaker.Cases.Bodies;
+using FixtureMaker.Cases.Junctions;
+using FixtureMaker.Cases.Oddities;
+using FixtureMaker.Design;
 using FixtureMaker.Houses;
 using FixtureMaker.Ifc;
 
@@ -11,7 +15,13 @@ internal static class FixtureSet
 {
     public static ImmutableArray<(string Path, byte[] Bytes)> All() =>
     [
-        .. HouseTypes.All.Select(house => ($"ifc/{house.Key}/{house.Key}.ifc", Encoding.ASCII.GetBytes(HouseFile.Write(house)))),
+        .. HouseTypes.All.Select(house => Model(house.Key, house)),
+        .. BodyCases.All.Select(house => Model("bodies", house)),
+        .. JunctionCases.All.Select(house => Model("junctions", house)),
+        .. OddityCases.All.Select(file => ($"ifc/oddities/{file.Name}.ifc", file.Bytes)),
         .. BadFiles.All().Select(file => ($"bad/{file.Name}", file.Bytes)),
     ];
+
+    private static (string Path, byte[] Bytes) Model(string folder, House house) =>
+        ($"ifc/{folder}/{house.Key}.ifc", Encoding.ASCII.GetBytes(HouseFile.Write(house)));
 }

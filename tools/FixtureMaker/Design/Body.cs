@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using FixtureMaker.Ifc;
+using FixtureMaker.Step;
 
 namespace FixtureMaker.Design;
 
@@ -17,4 +19,10 @@ internal abstract record Body
     /// <summary>A box with everything above each of the roof lines cut away.</summary>
     internal sealed record Clipped(double From, double To, double Height, ClipBounds Bounds, ImmutableArray<RoofLine> Roof)
         : Body;
+
+    /// <summary>Representation items of a kind that no house needs, for a case of its own.</summary>
+    internal sealed record Items(string Kind, Func<ModelFile, ImmutableArray<Reference>> Write) : Body;
+
+    /// <summary>No body: the wall's parts have theirs.</summary>
+    internal sealed record None : Body;
 }

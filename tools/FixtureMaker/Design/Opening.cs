@@ -1,3 +1,6 @@
+using FixtureMaker.Ifc;
+using FixtureMaker.Step;
+
 namespace FixtureMaker.Design;
 
 /// <summary>An opening in a wall's own axes, in the model's length unit. A sleeve is round, with Width its diameter.</summary>
@@ -5,6 +8,9 @@ internal sealed record Opening(string Name, OpeningUse Use, double Left, double 
 {
     /// <summary>How far the void reaches past both faces of the wall.</summary>
     public double Past { get; init; }
+
+    /// <summary>Writes the profile of a void that is no rectangle, in elevation from the opening's left edge and its sill.</summary>
+    public Func<ModelFile, Reference>? Profile { get; init; }
 
     public static Opening Door(string name, double left, double width, double height) =>
         new(name, OpeningUse.Door, left, width, 0, height);

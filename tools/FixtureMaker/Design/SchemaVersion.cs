@@ -5,4 +5,5 @@ internal enum SchemaVersion
 {
     Ifc2X3,
     Ifc4,
+    Ifc4X3,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FixtureMaker.Ifc;
 
 namespace FixtureMaker.Design;
 
@@ -12,6 +13,9 @@ internal sealed record Wall(string Name, BuildUp BuildUp, Point Start, Heading H
 
     public required double AxisTo { get; init; }
 
+    /// <summary>Whether the file has the axis.</summary>
+    public bool HasAxis { get; init; } = true;
+
     public bool IsExternal { get; init; }
 
     public bool IsLoadBearing { get; init; }
@@ -19,4 +23,7 @@ internal sealed record Wall(string Name, BuildUp BuildUp, Point Start, Heading H
     public bool HasQuantities { get; init; }
 
     public ImmutableArray<Opening> Openings { get; init; } = [];
+
+    /// <summary>Writes what a case has beside its wall.</summary>
+    public Action<ModelFile, WrittenWall>? Beside { get; init; }
 }

@@ -5,4 +5,5 @@ internal enum WallEntity
 {
     Wall,
     WallStandardCase,
+    WallElementedCase,
 }

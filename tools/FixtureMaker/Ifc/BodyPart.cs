@@ -3,16 +3,17 @@ using FixtureMaker.Step;
 
 namespace FixtureMaker.Ifc;
 
-/// <summary>The Body representation of a wall.</summary>
+/// <summary>The Body representation of a wall; none where its parts have theirs.</summary>
 internal static class BodyPart
 {
-    public static Reference Write(ModelFile file, Wall wall) => wall.Body switch
+    public static Reference? Write(ModelFile file, Wall wall) => wall.Body switch
     {
         Body.Box box => file.BodyRepresentation("SweptSolid", Box(file, wall.BuildUp, box.From, box.To, box.Height)),
         Body.Plan plan => file.BodyRepresentation("SweptSolid", file.Extrude(Profile(file, plan.Outline), null, plan.Height)),
         Body.Upright upright => file.BodyRepresentation("SweptSolid", Upright(file, wall.BuildUp, upright)),
         Body.Clipped clipped => file.BodyRepresentation("Clipping", Clipped(file, wall.BuildUp, clipped)),
-        _ => throw new InvalidOperationException("unknown body"),
+        Body.Items items => file.BodyRepresentation(items.Kind, items.Write(file)),
+        _ => null,
     };
 
     /// <summary>Axes with x along the wall and y up, whose z runs across it towards the right (local -y).</summary>

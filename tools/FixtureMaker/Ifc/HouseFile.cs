@@ -47,6 +47,13 @@ internal static class HouseFile
         _ => "ATPATH",
     });
 
+    private static string SchemaName(SchemaVersion schema) => schema switch
+    {
+        SchemaVersion.Ifc2X3 => "IFC2X3",
+        SchemaVersion.Ifc4 => "IFC4",
+        _ => "IFC4X3_ADD2",
+    };
+
     private static string Header(ModelFile file)
     {
         var view = file.IsIfc4 ? "ViewDefinition [DesignTransferView_V1.0]" : "ViewDefinition [CoordinationView]";
@@ -58,7 +65,7 @@ internal static class HouseFile
         return $"""
             FILE_DESCRIPTION(({string.Join(",", descriptions.Select(StepFileWriter.Quote))}),'2;1');
             FILE_NAME('{file.House.Key}.ifc','{TimeStamp}',('invented'),('invented'),'fixture maker','fixture maker','');
-            FILE_SCHEMA(('{(file.IsIfc4 ? "IFC4" : "IFC2X3")}'));
+            FILE_SCHEMA(('{SchemaName(file.House.Schema)}'));
 
             """.ReplaceLineEndings("\n");
     }

@@ -9,8 +9,14 @@ internal sealed class MaterialPart(ModelFile file)
     private readonly Dictionary<string, Reference> _materials = new(StringComparer.Ordinal);
     private readonly List<(BuildUp BuildUp, List<Reference> Walls)> _users = [];
 
+    /// <summary>Nothing for a build-up without layers.</summary>
     public void Assign(Reference wall, BuildUp buildUp)
     {
+        if (buildUp.Layers.IsEmpty)
+        {
+            return;
+        }
+
         var user = _users.Find(u => string.Equals(u.BuildUp.Name, buildUp.Name, StringComparison.Ordinal));
         if (user.Walls is null)
         {

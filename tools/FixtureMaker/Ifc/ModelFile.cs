@@ -10,7 +10,8 @@ internal sealed class ModelFile(House house)
 
     public House House => house;
 
-    public bool IsIfc4 => house.Schema == SchemaVersion.Ifc4;
+    /// <summary>IFC4 or later: what is written here is the same in both.</summary>
+    public bool IsIfc4 => house.Schema != SchemaVersion.Ifc2X3;
 
     public Reference? OwnerHistory { get; set; }
 
@@ -51,7 +52,10 @@ internal sealed class ModelFile(House house)
         Step.Add("IFCPRODUCTDEFINITIONSHAPE", null, null, representations);
 
     public Reference BodyRepresentation(string type, Reference item) =>
-        Step.Add("IFCSHAPEREPRESENTATION", BodyContext, "Body", type, new[] { item });
+        BodyRepresentation(type, [item]);
+
+    public Reference BodyRepresentation(string type, IReadOnlyList<Reference> items) =>
+        Step.Add("IFCSHAPEREPRESENTATION", BodyContext, "Body", type, items);
 
     /// <summary>A rectangle of the profile plane, given by its corner, extruded along the position's own z.</summary>
     public Reference Box(Reference? position, Point corner, double width, double depth, double extrusion)

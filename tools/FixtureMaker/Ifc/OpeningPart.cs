@@ -30,6 +30,11 @@ internal static class OpeningPart
     {
         var across = buildUp.Thickness + (2 * opening.Past);
         var axes = BodyPart.UprightAxes(file, 0, buildUp.High + opening.Past, 0);
+        if (opening.Profile is { } write)
+        {
+            return file.Extrude(write(file), axes, across);
+        }
+
         if (opening.Use != OpeningUse.Sleeve)
         {
             return file.Box(axes, new Point(0, 0), opening.Width, opening.Height, across);

@@ -13,11 +13,12 @@ internal static class StoreyPart
         var instance = file.AddRoot(
             "IFCBUILDINGSTOREY", $"storey {storey.Name}", storey.Name, null, null, placement, null, null,
             new Keyword("ELEMENT"), storey.Elevation);
-        List<Reference> contents = [WriteSlab(file, placement, storey)];
+        List<Reference> contents = storey.SlabOutline.IsEmpty ? [] : [WriteSlab(file, placement, storey)];
         foreach (var wall in storey.Walls)
         {
             var written = WallPart.Write(file, placement, wall, materials);
             walls.Add(wall.Name, written.Wall);
+            wall.Beside?.Invoke(file, written);
             contents.Add(written.Wall);
             foreach (var opening in wall.Openings)
             {

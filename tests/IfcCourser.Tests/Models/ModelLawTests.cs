@@ -1,0 +1,81 @@
+using System.Text;
+using CsCheck;
+using FixtureMaker.Design;
+using FixtureMaker.Ifc;
+using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+
+namespace IfcCourser.Tests.Models;
+
+/// <summary>What a layout must not depend on: where a model stands, which way it looks, its units and the order of its file.</summary>
+public sealed class ModelLawTests
+{
+    private const double Near = 0.002; // mm; corners of outlines lie on a grid of 0.001 mm
+
+    private static readonly LayoutRules _metric = LayoutRules.For(BuiltInRuleSets.Get("eu"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Move);
+
+    private static readonly LayoutRules _inches = LayoutRules.For(BuiltInRuleSets.Get("us"), BuiltInCatalogs.Get("aac-in"), OpeningPolicy.Move);
+
+    private static readonly Gen<(House House, LayoutRules Rules)> _houses = Gen.OneOf(
+        HouseGen.Metric.Select(house => (house, _metric)), HouseGen.Inches.Select(house => (house, _inches)));
+
+    private static readonly Gen<PlanMap> _maps = Gen.Select(Gen.Double[0, 360], Gen.Double[-1e7, 1e7], Gen.Double[-1e7, 1e7]).Select((d, e, n) => new PlanMap(d, e, n));
+
+    [Fact]
+    public void A_model_turned_and_moved_gives_the_same_layout() => Gen.Select(_houses, _maps, Gen.Double[-1e4, 1e4]).Sample(
+        (given, map, up) =>
+        {
+            var (plain, placed) = (LayOut(given.House, given.Rules), LayOut(given.House.Placed(map, up), given.Rules));
+            AssertSame(plain, placed);
+            foreach (var (a, b) in plain.Walls.Zip(placed.Walls))
+            {
+                Assert.True((map.Point(a.Frame.Origin.Plan) - b.Frame.Origin.Plan).Length < Near, $"{a.Frame} became {b.Frame}");
+                Assert.Equal(a.Frame.Origin.Z + up, b.Frame.Origin.Z, Near);
+                Assert.All(a.Cores.Zip(b.Cores), core => Assert.True((map.Point(core.First.Point) - core.Second.Point).Length < Near));
+            }
+        }, iter: 12, threads: 1);
+
+    /// <summary>
+    /// Walls of a mirrored model keep their runs, so their elevations are the same; left and right faces are exchanged. (A wall
+    /// drawn from its other end is another matter: module lines count from the start of the run.)
+    /// </summary>
+    [Fact]
+    public void A_mirrored_model_gives_the_same_layout_with_left_and_right_exchanged() => _houses.Sample(
+        given =>
+        {
+            var (plain, mirrored) = (LayOut(given.House, given.Rules), LayOut(given.House.Mirrored(), given.Rules));
+            AssertSame(plain, mirrored);
+            foreach (var (a, b) in plain.Walls.Zip(mirrored.Walls))
+            {
+                var right = a.Frame.Origin.Plan - (a.Frame.Normal * a.Frame.Thickness.Mm);
+                Assert.True((new Vector2(-right.X, right.Y) - b.Frame.Origin.Plan).Length < Near, $"{a.Frame} became {b.Frame}");
+            }
+        }, iter: 12, threads: 1);
+
+    [Theory]
+    [InlineData(nameof(HouseUnits.Metre), 1000)]
+    [InlineData(nameof(HouseUnits.Foot), 304.8)]
+    [InlineData(nameof(HouseUnits.Inch), 25.4)]
+    public void A_model_in_other_units_gives_the_same_layout(string units, double mm) => _houses.Sample(
+        given => AssertSame(LayOut(given.House, given.Rules), LayOut(given.House.In(Enum.Parse<HouseUnits>(units), mm), given.Rules)), iter: 6, threads: 1);
+
+    [Fact]
+    public void The_order_and_numbers_of_instances_mean_nothing() => Gen.Select(_houses, Gen.Int).Sample(
+        (given, seed) =>
+        {
+            var text = HouseFile.Write(given.House);
+            AssertSame(LayOut(text, given.Rules), LayOut(ModelFiles.Reordered(text, new Random(seed).Shuffle), given.Rules));
+        }, iter: 12, threads: 1);
+
+    private static Layout LayOut(House house, LayoutRules rules) => LayOut(HouseFile.Write(house), rules);
+
+    private static Layout LayOut(string text, LayoutRules rules) => ModelFiles.LayOut(Encoding.UTF8.GetBytes(text), rules);
+
+    private static void AssertSame(Layout expected, Layout actual)
+    {
+        Assert.NotEmpty(expected.Walls);
+        Assert.Equal(LayoutLines.Of(expected), LayoutLines.Of(actual));
+    }
+}
