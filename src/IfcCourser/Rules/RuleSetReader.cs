@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Settings;
 using IfcCourser.Units;
@@ -7,6 +8,18 @@ namespace IfcCourser.Rules;
 /// <summary>Reads rule sets: TOML, every length a text with its unit.</summary>
 public static class RuleSetReader
 {
+    private static readonly (string Name, HeightAim Aim)[] _aims =
+    [
+        ("cut-courses", HeightAim.CutCourses),
+        ("heads", HeightAim.Heads),
+        ("lift", HeightAim.Lift),
+        ("mortar", HeightAim.Mortar),
+        ("sills", HeightAim.Sills),
+        ("first-course", HeightAim.FirstCourse),
+        ("other-heights", HeightAim.OtherHeights),
+        ("bed", HeightAim.Bed),
+    ];
+
     /// <summary>Reads the text of a rule set; a fault names file, line, key, what is wrong and what to do.</summary>
     /// <param name="text">TOML.</param>
     /// <param name="file">Name for messages.</param>
@@ -30,6 +43,7 @@ public static class RuleSetReader
         var bond = root.Table("bond");
         var openings = root.Table("openings");
         var junctions = root.Table("junctions");
+        var heights = root.Table("heights");
         return new RuleSet
         {
             Name = root.Text("name"),
@@ -47,7 +61,10 @@ public static class RuleSetReader
             Allowances = Allowances(openings.Table("allowances")),
             DrilledUnder = NotNegative(openings, "drilled-under"),
             Ties = Ties(junctions),
-            PartitionHeadGap = NotNegative(junctions, "partition-head-gap"),
+            HeightAims = Aims(heights),
+            StoreyStart = heights.Choice("storey-start", ("slab", StoreyStart.Slab), ("continuous", StoreyStart.Continuous)),
+            MortarRest = NotNegative(heights, "mortar-rest"),
+            PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
         };
     }
@@ -78,6 +95,15 @@ public static class RuleSetReader
         NotNegative(table, "window-side"),
         NotNegative(table, "window-head"),
         NotNegative(table, "window-sill"));
+
+    private static ImmutableArray<HeightAim> Aims(SettingsTable table)
+    {
+        var texts = table.Texts("aims");
+        table.Check(
+            texts.Order(StringComparer.Ordinal).SequenceEqual(_aims.Select(aim => aim.Name).Order(StringComparer.Ordinal), StringComparer.Ordinal) || !table.Has("aims"),
+            "aims", $"must name each of {string.Join(", ", _aims.Select(aim => aim.Name))} once");
+        return [.. texts.Select(text => Array.Find(_aims, aim => string.Equals(aim.Name, text, StringComparison.Ordinal)).Aim)];
+    }
 
     private static TieRule Ties(SettingsTable table)
     {
