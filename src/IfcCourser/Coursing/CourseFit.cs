@@ -96,7 +96,7 @@ internal sealed class CourseFit(LayoutRules rules)
         }
 
         yield return EndingAt(last, bottom + (wall.Top - bottom).FloorTo(_catalog.CutGrid));
-        if (wall.SharesRips && wall.Top - bottom < _leastRip && last > foot.Line)
+        if (wall.Top - bottom < _leastRip && last > foot.Line)
         {
             var both = wall.Top - BottomOf(last - 1) - lines.Joint;
             var lower = (both / 2).FloorTo(_catalog.CutGrid);
@@ -125,6 +125,7 @@ internal sealed class CourseFit(LayoutRules rules)
         {
             Open = Length.Max(gap - rules.Set.MortarRest, Length.Zero).Nanometres,
             CutCourses = CutAtEnds(stack).Count(line => wall.IsLevel || line == stack.First),
+            Corners = stack.Split is not null && wall.MeetsAnotherTop ? 1 : 0,
             Heads = lifts.Count(lift => lift is null || lift > _largestLift),
             Lift = lifts.Count(lift => lift != Length.Zero),
             Mortar = gap > _plainJoint ? 1 : 0,

@@ -11,6 +11,8 @@ internal readonly record struct HeightCost
 
     public long CutCourses { get; init; }
 
+    public long Corners { get; init; }
+
     public long Heads { get; init; }
 
     public long Lift { get; init; }
@@ -29,6 +31,7 @@ internal readonly record struct HeightCost
     {
         Open = a.Open + b.Open,
         CutCourses = a.CutCourses + b.CutCourses,
+        Corners = a.Corners + b.Corners,
         Heads = a.Heads + b.Heads,
         Lift = a.Lift + b.Lift,
         Mortar = a.Mortar + b.Mortar,
@@ -42,6 +45,7 @@ internal readonly record struct HeightCost
     {
         Open = cost.Open * count,
         CutCourses = cost.CutCourses * count,
+        Corners = cost.Corners * count,
         Heads = cost.Heads * count,
         Lift = cost.Lift * count,
         Mortar = cost.Mortar * count,
@@ -73,6 +77,7 @@ internal readonly record struct HeightCost
     private long Of(HeightAim aim) => aim switch
     {
         HeightAim.CutCourses => CutCourses,
+        HeightAim.Corners => Corners,
         HeightAim.Heads => Heads,
         HeightAim.Lift => Lift,
         HeightAim.Mortar => Mortar,

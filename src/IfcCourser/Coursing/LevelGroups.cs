@@ -8,12 +8,16 @@ using IfcCourser.Walls;
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// Settles the heights of all walls: walls that touch share course lines where some lines suit all their bases; else each
-/// side keeps its own lines, the junction is butted and a finding says which step of the slab would do. Where the rules let
-/// courses run on through the storeys, walls share lines with the walls under them as well.
+/// Settles the heights of all walls: walls that touch share course lines where the levelling bed takes up the difference of
+/// their bases, or a cut first course of the fewer walls does; else each side keeps its own lines, the junction is butted and
+/// a finding says which step of the slab would do. No first course is cut to share lines with another storey, unless the
+/// rules let courses run on through the storeys; then walls share lines with the walls under them as well.
 /// </summary>
 internal sealed class LevelGroups
 {
+    /// <summary>Bases further apart stand on the slabs of two storeys. Common practice, no source.</summary>
+    private static readonly Length _highestStep = Length.FromMm(1500);
+
     private readonly WallModel _model;
     private readonly LayoutRules _rules;
     private readonly WallHeights[] _heights;
@@ -33,12 +37,13 @@ internal sealed class LevelGroups
         }
 
         _sets = new LevelSets(_heights, rules);
-        foreach (var junction in model.Junctions.Where(junction => !_sets.Join(junction.First, junction.Second)))
+        Join(model.Junctions, stacks);
+        foreach (var junction in model.Junctions.Where(junction => !_sets.Share(junction.First, junction.Second)))
         {
             Report(junction.First, junction.Second, Messages.SlabStep);
         }
 
-        foreach (var (lower, upper, _) in stacks.Where(stack => !_sets.Join(stack.Lower, stack.Upper)))
+        foreach (var (lower, upper, _) in stacks.Where(stack => !_sets.Share(stack.Lower, stack.Upper)))
         {
             Report(lower, upper, Messages.StoreyStep);
         }
@@ -51,6 +56,29 @@ internal sealed class LevelGroups
         return (groups.Lines(), groups._findings.ToImmutable());
     }
 
+    /// <summary>Whether first courses may be cut to share lines; the names of storeys don't tell, many hold walls of several slabs.</summary>
+    private bool MayCut(int first, int second) => _rules.Set.StoreyStart == StoreyStart.Continuous
+        || Length.Abs(_heights[first].Base - _heights[second].Base) <= _highestStep;
+
+    /// <summary>First what can share lines whole, so that then the smaller set of two is cut.</summary>
+    private void Join(ImmutableArray<Junction> junctions, ImmutableArray<(int Lower, int Upper, bool IsDirect)> stacks)
+    {
+        List<(int First, int Second)> pairs =
+        [
+            .. junctions.Select(junction => (junction.First, junction.Second)),
+            .. stacks.Select(stack => (stack.Lower, stack.Upper)),
+        ];
+        foreach (var (first, second) in pairs)
+        {
+            _sets.JoinWhole(first, second);
+        }
+
+        foreach (var (first, second) in pairs.Where(pair => MayCut(pair.First, pair.Second)))
+        {
+            _sets.JoinByCutting(first, second);
+        }
+    }
+
     /// <summary>Over a wall lies a bed joint, of which its top may already have left a part.</summary>
     private static LengthRange OnWall(Length joint) => new(Length.Zero, joint, joint);
 
@@ -58,21 +86,14 @@ internal sealed class LevelGroups
     {
         var lines = new WallLines[_heights.Length];
         var (play, choice) = (new BedPlay(_rules), new LineChoice(_rules));
-        var bonded = Bonded();
-        var sharing = Sharing(bonded);
+        var besideAnotherTop = WallsBesideAnotherTop();
         var number = 0;
-        foreach (var set in Enumerable.Range(0, _heights.Length).GroupBy(_sets.Root).OrderBy(set => set.Key))
+        foreach (var walls in _sets.All())
         {
-            var walls = set.ToList();
-            var limits = play.LimitsOver([.. walls.Select(i => _heights[i]).Where(wall => !wall.StandsOnWall).Select(wall => wall.Base).Distinct()]);
-            var heights = walls.Select(i => _heights[i] with
-            {
-                Bed = _heights[i].StandsOnWall ? _heights[i].Bed : limits,
-                SharesRips = sharing.Contains(bonded.Root(i)),
-            }).ToList();
+            var heights = play.Limit([.. walls.Select(i => _heights[i] with { MeetsAnotherTop = besideAnotherTop.Contains(i) })]);
             var (chosen, stacks) = choice.Choose(heights);
             var group = new LevelGroup(FormattableString.Invariant($"G{++number}"), chosen);
-            for (var k = 0; k < walls.Count; k++)
+            for (var k = 0; k < walls.Length; k++)
             {
                 var wall = _model.Walls[walls[k]];
                 lines[walls[k]] = new WallLines(
@@ -83,23 +104,11 @@ internal sealed class LevelGroups
         return [.. lines];
     }
 
-    /// <summary>Walls that bond with each other, directly or through others.</summary>
-    private DisjointSets Bonded()
-    {
-        var bonded = new DisjointSets(_heights.Length);
-        foreach (var junction in _model.Junctions.Where(junction => junction.Kind == JunctionKind.Corner && _sets.Root(junction.First) == _sets.Root(junction.Second)))
-        {
-            bonded.Unite(junction.First, junction.Second);
-        }
-
-        return bonded;
-    }
-
-    /// <summary>Two rips may share a thin rest only where all walls that bond with each other end at one height, lest corners part.</summary>
-    private HashSet<int> Sharing(DisjointSets bonded) => Enumerable.Range(0, _heights.Length)
-        .GroupBy(bonded.Root)
-        .Where(set => set.All(wall => _heights[wall].IsLevel && _heights[wall].Top == _heights[set.Key].Top))
-        .Select(set => set.Key)
+    /// <summary>The walls that bond at a corner with one that ends at another height.</summary>
+    private HashSet<int> WallsBesideAnotherTop() => _model.Junctions
+        .Where(junction => junction.Kind == JunctionKind.Corner && _sets.Share(junction.First, junction.Second))
+        .Where(junction => _heights[junction.First].Top != _heights[junction.Second].Top)
+        .SelectMany(junction => new[] { junction.First, junction.Second })
         .ToHashSet();
 
     private void Report(int first, int second, Func<string, string, Length, Length, Length, UnitSystem, string> message)

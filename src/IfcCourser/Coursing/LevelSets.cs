@@ -1,83 +1,79 @@
+using System.Collections.Immutable;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// Sets of walls whose bases some course lines suit together: whole courses apart, within the play of the bed, or with a
-/// first course of another height or a rip where a base differs by more.
+/// Sets of walls that share course lines: walls whose first courses can all stay whole, whole courses apart and within the
+/// play of the bed; and sets of which the smaller one's first courses are cut so that they suit the other's lines.
 /// </summary>
 internal sealed class LevelSets
 {
     private readonly IReadOnlyList<WallHeights> _walls;
     private readonly LayoutRules _rules;
-    private readonly CourseFit _fit;
+    private readonly FirstCourses _firstCourses;
     private readonly DisjointSets _sets;
 
-    /// <summary>Of each set, by its root: the different bases of its walls, whole courses left out, and their beds.</summary>
-    private readonly List<(Length Base, LengthRange Bed)>[] _feet;
+    /// <summary>Of each set, by its root: where its walls stand.</summary>
+    private readonly ImmutableArray<(Length Base, LengthRange Bed, int Walls)>[] _feet;
 
     public LevelSets(IReadOnlyList<WallHeights> walls, LayoutRules rules)
     {
         _walls = walls;
         _rules = rules;
-        _fit = new CourseFit(rules);
+        _firstCourses = new FirstCourses(rules);
         _sets = new DisjointSets(walls.Count);
-        _feet = [.. walls.Select(wall => new List<(Length Base, LengthRange Bed)> { (wall.Base.Modulo(rules.Catalog.CoursePitch), wall.Bed) })];
+        _feet = [.. walls.Select(wall => _firstCourses.Feet([wall]))];
     }
 
-    public int Root(int wall) => _sets.Root(wall);
+    /// <summary>Whether both walls are in one set.</summary>
+    public bool Share(int a, int b) => _sets.Root(a) == _sets.Root(b);
 
-    /// <summary>Joins the sets of two walls where some lines suit all their bases.</summary>
-    /// <returns>Whether they are in one set.</returns>
-    public bool Join(int a, int b)
-    {
-        var (rootA, rootB) = (Root(a), Root(b));
-        if (rootA == rootB)
-        {
-            return true;
-        }
+    /// <summary>The sets, by their first walls; each lists its walls, rising.</summary>
+    public IEnumerable<ImmutableArray<int>> All() => Enumerable.Range(0, _walls.Count)
+        .GroupBy(_sets.Root)
+        .OrderBy(set => set.Key)
+        .Select(set => set.ToImmutableArray());
 
-        var feet = _feet[rootA].Union(_feet[rootB]).ToList();
-        if (feet.Count > 1 && !feet.SelectMany(StartsOver).Any(start => SuitAll(start, feet)))
-        {
-            return false;
-        }
+    /// <summary>Joins the sets of two walls where no further first course must be cut for it.</summary>
+    public void JoinWhole(int a, int b) => Join(a, b, _ => 0);
 
-        _sets.Unite(rootA, rootB);
-        _feet[Root(a)] = feet;
-        return true;
-    }
+    /// <summary>Joins the sets of two walls where no more first courses must be cut for it than the smaller set has.</summary>
+    public void JoinByCutting(int a, int b) => Join(a, b, smaller => smaller);
 
-    /// <summary>The steps between two bases nearest to theirs, lower and higher, that lines would suit.</summary>
+    /// <summary>The steps between two bases nearest to theirs, lower and higher, that lines would suit: whole courses, another unit's height, a rip.</summary>
     public (Length Lower, Length Higher) StepsThatWork(int a, int b)
     {
         var step = Length.Abs(_walls[a].Base - _walls[b].Base);
-        var (pitch, play) = (_rules.Catalog.CoursePitch, _rules.Catalog.LevellingBed.Max - _rules.Catalog.LevellingBed.Min);
-        var whole = step.FloorTo(pitch);
-        var steps = _rules.Catalog.OtherHeights
-            .Select(height => _rules.Catalog.UnitHeight - height)
+        var (catalog, play) = (_rules.Catalog, _rules.Catalog.LevellingBed.Max - _rules.Catalog.LevellingBed.Min);
+        var whole = step.FloorTo(catalog.CoursePitch);
+        var ranges = catalog.OtherHeights
+            .Select(height => catalog.UnitHeight - height)
             .Append(Length.Zero)
-            .SelectMany(part => new[] { whole - pitch + part, whole + part, whole + pitch + part })
+            .Select(part => (From: part - play, To: part + play))
+            .Concat(CourseFit.LeastRip(catalog) is { } rip ? [(Length.Zero, catalog.UnitHeight - rip)] : [])
+            .SelectMany(range => new[] { -1, 0, 1 }.Select(courses => (From: whole + (catalog.CoursePitch * courses) + range.From, To: whole + (catalog.CoursePitch * courses) + range.To)))
             .ToList();
         return (
-            steps.Select(middle => middle + play).Where(edge => edge >= Length.Zero && edge < step).DefaultIfEmpty(Length.Zero).Max(),
-            steps.Select(middle => middle - play).Where(edge => edge > step).Min());
+            ranges.Where(range => range.To >= Length.Zero && range.To < step).Select(range => range.To).DefaultIfEmpty(Length.Zero).Max(),
+            ranges.Where(range => range.From > step).Min(range => range.From));
     }
 
-    private bool SuitAll(Length start, List<(Length Base, LengthRange Bed)> feet)
+    private void Join(int a, int b, Func<int, int> mostCut)
     {
-        var lines = new CourseLines(start, _rules.Catalog);
-        return feet.All(foot => _fit.Feet(foot.Base, foot.Bed, lines).Any());
-    }
+        if (Share(a, b))
+        {
+            return;
+        }
 
-    /// <summary>Lines at which a base begins or ceases to allow a first course.</summary>
-    private IEnumerable<Length> StartsOver((Length Base, LengthRange Bed) foot)
-    {
-        var joint = _rules.Catalog.BedJoint.Nominal;
-        return _rules.Catalog.OtherHeights
-            .Prepend(_rules.Catalog.UnitHeight)
-            .SelectMany(height => new[] { foot.Bed.Min, foot.Bed.Nominal, foot.Bed.Max }.Select(bed => foot.Base + bed + height + joint))
-            .Concat(CourseFit.LeastRip(_rules.Catalog) is { } rip ? [foot.Base + foot.Bed.Nominal + rip + joint] : []);
+        var (first, second) = (_feet[_sets.Root(a)], _feet[_sets.Root(b)]);
+        var both = FirstCourses.Together(first.Concat(second));
+        var most = mostCut(Math.Min(first.Sum(foot => foot.Walls), second.Sum(foot => foot.Walls)));
+        if (_firstCourses.FewestCut(both) <= _firstCourses.FewestCut(first) + _firstCourses.FewestCut(second) + most)
+        {
+            _sets.Unite(a, b);
+            _feet[_sets.Root(a)] = both;
+        }
     }
 }

@@ -23,8 +23,8 @@ internal sealed record WallHeights
     /// <summary>Whether it stands on another wall, without a levelling bed.</summary>
     public bool StandsOnWall { get; init; }
 
-    /// <summary>Whether two rips may share a rest that is too thin for one.</summary>
-    public bool SharesRips { get; init; }
+    /// <summary>Whether it bonds at a corner with a wall that ends at another height, where two rips at its top would lie beside whole courses.</summary>
+    public bool MeetsAnotherTop { get; init; }
 
     /// <summary>Heads of the openings that courses stop at, as wanted.</summary>
     public required ImmutableArray<Length> Heads { get; init; }
@@ -60,9 +60,9 @@ internal sealed record WallHeights
 
     public bool Equals(WallHeights? other) =>
         other is not null && Base == other.Base && Top == other.Top && IsLevel == other.IsLevel && Bed == other.Bed
-        && StandsOnWall == other.StandsOnWall && SharesRips == other.SharesRips && Heads.AsSpan().SequenceEqual(other.Heads.AsSpan()) && Sills.AsSpan().SequenceEqual(other.Sills.AsSpan());
+        && StandsOnWall == other.StandsOnWall && MeetsAnotherTop == other.MeetsAnotherTop && Heads.AsSpan().SequenceEqual(other.Heads.AsSpan()) && Sills.AsSpan().SequenceEqual(other.Sills.AsSpan());
 
-    public override int GetHashCode() => HashCode.Combine(Base, Top, IsLevel, Bed, SharesRips, Heads.Length, Sills.Length);
+    public override int GetHashCode() => HashCode.Combine(Base, Top, IsLevel, Bed, MeetsAnotherTop, Heads.Length, Sills.Length);
 
     private static bool EndsLevel(Wall wall)
     {

@@ -6,6 +6,9 @@ public enum HeightAim
     /// <summary>Few courses whose units are cut in height.</summary>
     CutCourses,
 
+    /// <summary>Few walls whose two rips at the top part from a neighbour's courses at a bonded corner.</summary>
+    Corners,
+
     /// <summary>Few heads of openings that stay off the course lines, because no whole course stands within reach above them.</summary>
     Heads,
 

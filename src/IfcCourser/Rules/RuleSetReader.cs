@@ -11,6 +11,7 @@ public static class RuleSetReader
     private static readonly (string Name, HeightAim Aim)[] _aims =
     [
         ("cut-courses", HeightAim.CutCourses),
+        ("corners", HeightAim.Corners),
         ("heads", HeightAim.Heads),
         ("lift", HeightAim.Lift),
         ("mortar", HeightAim.Mortar),

@@ -24,13 +24,13 @@ public sealed class LineChoiceTests
 
     private static readonly Gen<WallHeights> _wall = Gen
         .Select(Gen.Int[0, 400], Gen.Int[150, 1900], Gen.Bool, Gen.Select(Gen.Int[50, 700], Gen.Int[200, 900]).Array[0, 2])
-        .Select((foot, height, sharesRips, openings) => new WallHeights
+        .Select((foot, height, meetsAnotherTop, openings) => new WallHeights
         {
             Base = Mm(foot),
             Top = Mm(foot + height),
             IsLevel = true,
             Bed = default,
-            SharesRips = sharesRips,
+            MeetsAnotherTop = meetsAnotherTop,
             Sills = [.. openings.Where(o => o.Item1 + o.Item2 + 300 < height).Select(o => Mm(foot + o.Item1))],
             Heads = [.. openings.Where(o => o.Item1 + o.Item2 + 300 < height).Select(o => Mm(foot + o.Item1 + o.Item2))],
         });
@@ -40,10 +40,10 @@ public sealed class LineChoiceTests
     public void The_courses_of_a_wall_are_the_best_of_all_stacks() => Gen.Select(_rules, _wall).Sample(
         (rules, wall) =>
         {
-            var over = wall with { Bed = new BedPlay(rules).LimitsOver([wall.Base]) };
+            var over = new BedPlay(rules).Limit([wall]).Single();
             var stack = new LineChoice(rules).Choose([over]).Stacks.Single();
             var courses = stack is null ? [] : stack.Bands(Length.Zero, rules.Catalog).Select(band => (band.Bottom, band.Top)).ToImmutableArray();
-            Assert.Equal(AllStacks.Least(over, rules), AllStacks.Cost(over, courses, rules));
+            Assert.Equal(AllStacks.Least(over, rules), AllStacks.Cost(over, courses, stack?.Split is not null, rules));
         },
         iter: 200);
 
@@ -52,9 +52,12 @@ public sealed class LineChoiceTests
         (rules, walls) =>
         {
             var sets = new LevelSets([.. walls.Select(wall => wall with { Bed = rules.Catalog.LevellingBed })], rules);
-            var group = walls.Where((_, i) => sets.Join(0, i)).ToList();
-            var limits = new BedPlay(rules).LimitsOver([.. group.Select(wall => wall.Base).Distinct()]);
-            var over = group.ConvertAll(wall => wall with { Bed = limits });
+            for (var i = 1; i < walls.Length; i++)
+            {
+                sets.JoinByCutting(0, i);
+            }
+
+            var over = new BedPlay(rules).Limit([.. walls.Where((_, i) => sets.Share(0, i))]);
             var chosen = Cost(over, new LineChoice(rules).Choose(over).Lines, rules)!.Value;
             Assert.All(
                 GridLines(over, rules.Catalog),

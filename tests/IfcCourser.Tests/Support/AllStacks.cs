@@ -15,15 +15,15 @@ internal static class AllStacks
     private static readonly Length _half = Length.FromMm(0.5);
 
     /// <summary>The least cost of all stacks, in the order of the built-in aims.</summary>
-    public static (long Open, int Cut, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Least(WallHeights wall, LayoutRules rules) =>
-        Stacks(wall, rules).Select(courses => Cost(wall, courses, rules)).Append(Cost(wall, [], rules)).Min();
+    public static (long Open, int Cut, int Corners, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Least(WallHeights wall, LayoutRules rules) =>
+        Stacks(wall, rules).Select(stack => Cost(wall, stack.Courses, stack.SharesRest, rules)).Append(Cost(wall, [], false, rules)).Min();
 
-    public static (long Open, int Cut, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Cost(
-        WallHeights wall, ImmutableArray<(Length Bottom, Length Top)> courses, LayoutRules rules)
+    public static (long Open, int Cut, int Corners, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Cost(
+        WallHeights wall, ImmutableArray<(Length Bottom, Length Top)> courses, bool sharesRest, LayoutRules rules)
     {
         if (courses.IsEmpty)
         {
-            return ((wall.Top - wall.Base).Nanometres, 0, 0, 0, 0, 0, 0, 0, 0);
+            return ((wall.Top - wall.Base).Nanometres, 0, 0, 0, 0, 0, 0, 0, 0, 0);
         }
 
         var catalog = rules.Catalog;
@@ -33,6 +33,7 @@ internal static class AllStacks
         return (
             Math.Max(0, (gap - rules.Set.MortarRest).Nanometres),
             heights.Count(height => IsCut(height, catalog)),
+            wall.MeetsAnotherTop && sharesRest ? 1 : 0,
             lifts.Count(lift => lift is null || (lift > Length.Zero && (rules.Openings == OpeningPolicy.Keep || lift > rules.MaxShift))),
             lifts.Count(lift => lift != Length.Zero),
             gap > Length.Max(catalog.BedJoint.Nominal, catalog.CutGrid) ? 1 : 0,
@@ -50,7 +51,7 @@ internal static class AllStacks
 
     private static bool IsCut(Length height, Catalog catalog) => height != catalog.UnitHeight && !catalog.OtherHeights.Contains(height);
 
-    private static IEnumerable<ImmutableArray<(Length Bottom, Length Top)>> Stacks(WallHeights wall, LayoutRules rules)
+    private static IEnumerable<(ImmutableArray<(Length Bottom, Length Top)> Courses, bool SharesRest)> Stacks(WallHeights wall, LayoutRules rules)
     {
         var catalog = rules.Catalog;
         var whole = catalog.OtherHeights.Append(catalog.UnitHeight);
@@ -78,7 +79,7 @@ internal static class AllStacks
     }
 
     /// <summary>A stack that may end here, and all stacks on top of it: uncut courses of which one may have another height, then a last one or two.</summary>
-    private static IEnumerable<ImmutableArray<(Length Bottom, Length Top)>> Above(
+    private static IEnumerable<(ImmutableArray<(Length Bottom, Length Top)> Courses, bool SharesRest)> Above(
         ImmutableArray<(Length Bottom, Length Top)> courses, bool mayMakeUp, WallHeights wall, LayoutRules rules)
     {
         var catalog = rules.Catalog;
@@ -87,20 +88,21 @@ internal static class AllStacks
             yield break;
         }
 
-        yield return courses;
+        yield return (courses, false);
         var bottom = courses[^1].Top + catalog.BedJoint.Nominal;
         var rest = wall.Top - bottom;
         foreach (var last in catalog.OtherHeights.Concat(Rips(catalog).Where(rip => rip == rest.FloorTo(catalog.CutGrid))).Where(last => last <= rest))
         {
-            yield return courses.Add((bottom, bottom + last));
+            yield return (courses.Add((bottom, bottom + last)), false);
         }
 
         var shared = rest - catalog.BedJoint.Nominal;
         var lower = (shared / 2).FloorTo(catalog.CutGrid);
         var upper = (shared - lower).FloorTo(catalog.CutGrid);
-        if (wall.SharesRips && Rips(catalog).Contains(lower) && Rips(catalog).Contains(upper))
+        if (Rips(catalog).Contains(lower) && Rips(catalog).Contains(upper))
         {
-            yield return courses.AddRange((bottom, bottom + lower), (bottom + lower + catalog.BedJoint.Nominal, bottom + lower + catalog.BedJoint.Nominal + upper));
+            var middle = bottom + lower + catalog.BedJoint.Nominal;
+            yield return (courses.AddRange((bottom, bottom + lower), (middle, middle + upper)), true);
         }
 
         foreach (var height in mayMakeUp ? catalog.OtherHeights.Append(catalog.UnitHeight) : [catalog.UnitHeight])
