@@ -12,6 +12,9 @@ public sealed class RuleSetReaderTests
     [InlineData("least = \"4 in\", largest = \"8 in\"", "least = \"9 in\", largest = \"8 in\"", "bars.from-end.least must not be negative nor more than largest")]
     [InlineData("drilled-under = \"8 in\"", "drilled-under = \"-8 in\"", "openings.drilled-under must not be negative")]
     [InlineData("tie-every-nth-bed = 2", "tie-every-bed = 2", "there is no key \"junctions.tie-every-bed\"")]
+    [InlineData("\"cut-courses\", \"corners\"", "\"corners\"", "heights.aims must name each of cut-courses, corners, heads, lift, mortar, sills, first-course, other-heights, bed once")]
+    [InlineData("\"cut-courses\", \"corners\"", "\"corners\", \"corners\"", "heights.aims must name each of")]
+    [InlineData("storey-start = \"slab\"", "storey-start = \"floor\"", "heights.storey-start is \"floor\", which is none of slab, continuous")]
     public void A_wrong_rule_is_named_with_its_key(string replace, string with, string what)
     {
         var text = SettingsReader.BuiltInText("us")!;
@@ -22,5 +25,12 @@ public sealed class RuleSetReaderTests
         Assert.StartsWith(what, fault.What, StringComparison.Ordinal);
         Assert.Equal("mine.toml", fault.File);
         Assert.NotNull(fault.Line);
+    }
+
+    [Fact]
+    public void The_order_of_the_aims_is_the_files()
+    {
+        var text = SettingsReader.BuiltInText("eu")!.Replace("[\"cut-courses\", \"corners\", ", "[\"corners\", \"cut-courses\", ", StringComparison.Ordinal);
+        Assert.Equal([HeightAim.Corners, HeightAim.CutCourses, HeightAim.Heads], RuleSetReader.Read(text, "mine.toml").Value!.HeightAims.Take(3));
     }
 }
