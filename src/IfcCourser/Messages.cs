@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Units;
 
 namespace IfcCourser;
@@ -28,8 +29,27 @@ internal static class Messages
     public static string RipThin(string piece, Length height, Length least, UnitSystem units) =>
         FormattableString.Invariant($"Piece {piece} is {Text(height, units)} high, under the least rip of {Text(least, units)}");
 
-    public static string TopOpen(Length gap, UnitSystem units) =>
-        FormattableString.Invariant($"{Text(gap, units)} are left open above the last course");
+    public static string HeightOffCourse(ImmutableArray<(int Number, Length Height)> cut, Length? lower, Length higher, UnitSystem units)
+    {
+        var numbers = string.Join(" and ", cut.Select(course => FormattableString.Invariant($"{course.Number}")));
+        var heights = string.Join(" and ", cut.Select(course => Text(course.Height, units)));
+        return $"{(cut.Length == 1 ? $"Course {numbers} is" : $"Courses {numbers} are")} ripped to {heights}; {WholeCourses(lower, higher, units)}";
+    }
+
+    public static string TopOpen(Length gap, Length? lower, Length higher, UnitSystem units) =>
+        $"{Text(gap, units)} are left open above the last course; {WholeCourses(lower, higher, units)}";
+
+    public static string HeadGap(Length gap, UnitSystem units) =>
+        $"The wall does not carry: a head gap of {Text(gap, units)} is left open above its last course";
+
+    public static string SlabStep(string first, string second, Length step, Length lower, Length higher, UnitSystem units) =>
+        $"{first} and {second} meet with bases {Text(step, units)} apart and can't share course lines; {WorkingSteps(lower, higher, units)}";
+
+    public static string StoreyStep(string lowerWall, string upperWall, Length step, Length lower, Length higher, UnitSystem units) =>
+        $"{upperWall} can't run on with the course lines of {lowerWall} under it, with bases {Text(step, units)} apart; {WorkingSteps(lower, higher, units)}";
+
+    public static string StandsOnWall(Length bed, UnitSystem units) =>
+        $"The first course lies on the wall under it, on a bed of {Text(bed, units)} above its top";
 
     public static string StripOpen(double squareMetres) =>
         FormattableString.Invariant($"{squareMetres:0.0000} m2 in strips too small for a piece are left to mortar");
@@ -40,8 +60,8 @@ internal static class Messages
     public static string BedOutOfRange(Length bed, LengthRange range, UnitSystem units) =>
         FormattableString.Invariant($"The levelling bed is {Text(bed, units)}, outside {Text(range.Min, units)} to {Text(range.Max, units)}");
 
-    public static string LowerThanOneCourse(Length height, UnitSystem units) =>
-        FormattableString.Invariant($"The wall is {Text(height, units)} high, too low for a bed and a course");
+    public static string LowerThanOneCourse(Length height, Length least, UnitSystem units) =>
+        $"The wall is {Text(height, units)} high, too low for a bed and a course, which take {Text(least, units)}";
 
     public static string OpeningMoved(string name, Length along, Length sill, Length head, UnitSystem units) =>
         FormattableString.Invariant($"{name} moved {Signed(along, units)} along the wall, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
@@ -60,11 +80,18 @@ internal static class Messages
     public static string HeadOffCourse(string name, Length up, UnitSystem units) =>
         FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line");
 
-    public static string HeadAboveCourses(string name) =>
-        FormattableString.Invariant($"The head of {name} lies above the last course line");
+    public static string HeadAboveCourses(string name, Length above, UnitSystem units) =>
+        $"The head of {name} lies {Text(above, units)} above the last course line";
 
-    public static string SillOffCourse(string name) =>
-        FormattableString.Invariant($"The sill of {name} lies on no course's top");
+    public static string SillOffCourse(string name, Length? above, Length? below, UnitSystem units)
+    {
+        var places = new[]
+        {
+            above is { } up ? $"{Text(up, units)} above the top of a course" : null,
+            below is { } down ? $"{Text(down, units)} below the top of a course" : null,
+        };
+        return $"The sill of {name} lies {string.Join(" and ", places.OfType<string>())}";
+    }
 
     public static string PierShort(Length pier, Length least, UnitSystem units) =>
         FormattableString.Invariant($"A pier of {Text(pier, units)} is under the least pier of {Text(least, units)}");
@@ -77,6 +104,12 @@ internal static class Messages
 
     public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"The wall is {Text(thickness, units)} thick: too thin for a core, so it has no bars");
+
+    private static string WholeCourses(Length? lower, Length higher, UnitSystem units) =>
+        $"a wall {(lower is { } height ? $"{Text(height, units)} or " : string.Empty)}{Text(higher, units)} high takes whole courses";
+
+    private static string WorkingSteps(Length lower, Length higher, UnitSystem units) =>
+        $"a step of {Text(lower, units)} or {Text(higher, units)} would do";
 
     private static string Text(Length length, UnitSystem units) => LengthText.WithUnit(length, units);
 

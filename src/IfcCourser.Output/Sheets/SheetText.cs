@@ -182,9 +182,13 @@ public static class SheetText
         return Invariant($"{quantities.FullUnits} pieces laid uncut, {quantities.PartUnits} sawn; net area {area}.");
     }
 
-    public static string SpecialCourse(Course course, SheetLengths text) => course.Kind == CourseKind.Rip
-        ? Invariant($"Course {course.Number} is ripped to {text.WithUnit(course.Top - course.Bottom)}.")
-        : Invariant($"Course {course.Number} is a bond beam of trough units.");
+    public static string SpecialCourse(Course course, Catalog catalog, SheetLengths text)
+    {
+        var height = course.Top - course.Bottom;
+        return course.Kind == CourseKind.BondBeam ? Invariant($"Course {course.Number} is a bond beam of trough units.")
+            : catalog.OtherHeights.Contains(height) ? Invariant($"Course {course.Number} is laid with units {text.WithUnit(height)} high.")
+            : Invariant($"Course {course.Number} is ripped to {text.WithUnit(height)}.");
+    }
 
     public static string Moved(string tag, OpeningLayout opening, SheetLengths text)
     {

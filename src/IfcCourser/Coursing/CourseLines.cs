@@ -1,113 +1,52 @@
-using System.Collections.Immutable;
-using IfcCourser.Layouts;
-using IfcCourser.Modules;
-using IfcCourser.Rules;
+using IfcCourser.Catalogs;
 using IfcCourser.Units;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// The courses of one wall on its group's lines: full courses from the levelling bed up, the rest a rip course at the
-/// top; a rest under the least rip is shared by two rips. A rest no larger than the head gap is left to mortar.
+/// The course lines that a level group shares, in model heights: courses of unit height on bed joints, endlessly up and
+/// down; one of them may be a make-up course of another unit height of the catalog.
 /// </summary>
-internal static class CourseLines
+/// <param name="Start">Underside of the course on line 0.</param>
+/// <param name="UnitHeight">Height of all other courses.</param>
+/// <param name="Joint">The bed joint.</param>
+/// <param name="MakeUp">The line that carries the make-up course, and its height.</param>
+internal sealed record CourseLines(Length Start, Length UnitHeight, Length Joint, (int Line, Length Height)? MakeUp)
 {
-    /// <param name="wall">The wall.</param>
-    /// <param name="group">Its group, whose lines it takes.</param>
-    /// <param name="sharesRips">Whether two rips may share a rest under the least rip.</param>
-    /// <param name="rules">Unit height, joints, bed, least rip.</param>
-    public static ImmutableArray<CourseBand> Of(Wall wall, LevelGroup group, bool sharesRips, LayoutRules rules)
+    public CourseLines(Length start, Catalog catalog, (int Line, Length Height)? makeUp = null)
+        : this(start, catalog.UnitHeight, catalog.BedJoint.Nominal, makeUp)
     {
-        var catalog = rules.Catalog;
-        var aboveBase = group.FirstLine - Length.FromModelMm(wall.Frame.Origin.Z);
-        var firstLine = FirstLineOf(aboveBase, rules);
-        var bed = aboveBase + (catalog.CoursePitch * firstLine);
-        var crest = Crest(wall);
-        var bands = ImmutableArray.CreateBuilder<CourseBand>();
-        for (var i = 0; bed + (catalog.CoursePitch * i) < crest; i++)
+    }
+
+    private Length Pitch => UnitHeight + Joint;
+
+    /// <summary>Underside of the course on a line.</summary>
+    public Length Bottom(int line) =>
+        Start + (Pitch * line) - (MakeUp is { } makeUp && line > makeUp.Line ? UnitHeight - makeUp.Height : Length.Zero);
+
+    public Length Height(int line) => MakeUp is { } makeUp && line == makeUp.Line ? makeUp.Height : UnitHeight;
+
+    public Length Top(int line) => Bottom(line) + Height(line);
+
+    /// <summary>The highest line whose course has its underside below a height.</summary>
+    public int LineBelow(Length height)
+    {
+        var line = PlainLineBelow(height - Start);
+        if (MakeUp is not { } makeUp || line < makeUp.Line)
         {
-            var bottom = bed + (catalog.CoursePitch * i);
-            bands.Add(Band(i, firstLine + i, bottom, Length.Min(bottom + catalog.UnitHeight, crest), rules));
+            return line;
         }
 
-        if (bands.Count > 0 && bands[^1].Height < catalog.UnitHeight && HasFlatCrest(wall))
-        {
-            SettleTop(bands, crest, sharesRips, rules);
-        }
-
-        return bands.ToImmutable();
+        var above = makeUp.Line + 1;
+        return height > Bottom(above) ? above + PlainLineBelow(height - Bottom(above)) : makeUp.Line;
     }
 
-    /// <summary>The top of the wall above its base.</summary>
-    public static Length Crest(Wall wall) => wall.Outline.Max(point => point.Z);
-
-    /// <summary>The top of the wall in model heights.</summary>
-    public static Length CrestInModel(Wall wall) => Length.FromModelMm(wall.Frame.Origin.Z) + Crest(wall);
-
-    /// <summary>The bed under which the wall's top is also the top of a full course; may lie outside the bed's limits.</summary>
-    public static Length BedWithoutRip(Wall wall, LayoutRules rules) =>
-        (Crest(wall) + rules.Catalog.BedJoint.Nominal).Modulo(rules.Catalog.CoursePitch);
-
-    /// <summary>How much is wrong with the wall's top over a bed: 0 nothing, 1 a rip course, 2 two rips or a rest left open.</summary>
-    public static int CostOfTop(Wall wall, LayoutRules rules, Length bed)
+    /// <summary>The same lines, numbered from another one.</summary>
+    public CourseLines CountedFrom(int line) => this with
     {
-        var rest = (Crest(wall) - bed).Modulo(rules.Catalog.CoursePitch);
-        return rest == Length.Zero || rest >= rules.Catalog.UnitHeight ? 0
-            : rules.Catalog.LeastRip is { } least && rest >= least ? 1
-            : 2;
-    }
+        Start = Bottom(line),
+        MakeUp = MakeUp is { } makeUp && makeUp.Line >= line ? (makeUp.Line - line, makeUp.Height) : null,
+    };
 
-    /// <summary>How far the heads of a wall's openings lie, in sum, below the next course lines over a bed.</summary>
-    public static Length HeadsBelowLines(Wall wall, LayoutRules rules, Length bed) => new(Heads(wall, rules)
-        .Sum(head => (bed - head).Modulo(rules.Catalog.CoursePitch).Nanometres));
-
-    /// <summary>The beds over which each opening's head lies on a course line; may lie outside the bed's limits.</summary>
-    public static IEnumerable<Length> BedsUnderHeads(Wall wall, LayoutRules rules) =>
-        Heads(wall, rules).Select(head => head.Modulo(rules.Catalog.CoursePitch));
-
-    private static IEnumerable<Length> Heads(Wall wall, LayoutRules rules) => wall.Openings
-        .Where(OpeningPlacement.IsCoursedAround)
-        .Select(opening => OpeningPlacement.Design(opening, rules.Set.Allowances).Top)
-        .Where(head => head < Crest(wall));
-
-    private static int FirstLineOf(Length aboveBase, LayoutRules rules)
-    {
-        var pitch = rules.Catalog.CoursePitch;
-        var lines = (rules.Catalog.LevellingBed.Nominal - aboveBase).RoundTo(pitch) / pitch;
-        return checked((int)lines);
-    }
-
-    private static CourseBand Band(int index, int line, Length bottom, Length top, LayoutRules rules)
-    {
-        var kind = index == 0 ? CourseKind.Levelling
-            : top - bottom < rules.Catalog.UnitHeight ? CourseKind.Rip
-            : CourseKind.Unit;
-        return new CourseBand(index + 1, line, kind, bottom, top);
-    }
-
-    private static bool HasFlatCrest(Wall wall)
-    {
-        var crest = Crest(wall);
-        return wall.Outline.Where((point, i) => point.Z == crest && wall.Outline[(i + 1) % wall.Outline.Length].Z == crest).Any();
-    }
-
-    private static void SettleTop(ImmutableArray<CourseBand>.Builder bands, Length crest, bool sharesRips, LayoutRules rules)
-    {
-        var catalog = rules.Catalog;
-        var last = bands[^1];
-        if (last.Height <= rules.Set.PartitionHeadGap || catalog.LeastRip is null)
-        {
-            bands.RemoveAt(bands.Count - 1);
-            return;
-        }
-
-        if (sharesRips && last.Height < catalog.LeastRip && bands.Count > 1)
-        {
-            var below = bands[^2];
-            var split = (below.Bottom + ((crest - below.Bottom - catalog.BedJoint.Nominal) / 2).FloorTo(catalog.CutGrid));
-            bands[^2] = Band(bands.Count - 2, below.Line, below.Bottom, split, rules);
-            bands[^1] = Band(bands.Count - 1, last.Line, split + catalog.BedJoint.Nominal, crest, rules);
-        }
-    }
+    private int PlainLineBelow(Length above) => checked((int)((above.CeilingTo(Pitch) / Pitch) - 1));
 }

@@ -9,7 +9,7 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// Shares the masonry out where walls meet: at a bonded corner the walls run through in turn, course by course; a corner
 /// of two level groups is butted, its first wall running through; a tee's or crossing's second wall stops at the first.
-/// Where one wall stands higher than the other within a course, the higher one runs through.
+/// Where one wall stands higher than the other within a course, or reaches under the other's base, it runs through.
 /// </summary>
 internal sealed class JunctionPlan
 {
@@ -83,6 +83,12 @@ internal sealed class JunctionPlan
         if (myTop != otherTop)
         {
             return myTop is null || otherTop > myTop;
+        }
+
+        // Over a step of the slab the lower wall's first course would leave a hole under the higher wall's.
+        if (_walls[mine].StandsUnder(_walls[other].Base, band, Run(myPlace)) != _walls[other].StandsUnder(_walls[mine].Base, otherBand, Run(otherPlace)))
+        {
+            return _walls[other].StandsUnder(_walls[mine].Base, otherBand, Run(otherPlace));
         }
 
         var firstRunsThrough = (turn == CornerTurn.FirstInOdd) == IsOdd(band.Line);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -7,126 +8,126 @@ using IfcCourser.Walls;
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// Sets of touching walls that share course lines. Two touching walls share them where the levelling bed can take up the
-/// difference of their bases, whole courses apart; else each keeps its own lines and the junction is butted.
+/// Settles the heights of all walls: walls that touch share course lines where the levelling bed takes up the difference of
+/// their bases, or a cut first course of the fewer walls does; else each side keeps its own lines, the junction is butted and
+/// a finding says which step of the slab would do. No first course is cut to share lines with another storey, unless the
+/// rules let courses run on through the storeys; then walls share lines with the walls under them as well.
 /// </summary>
-internal static class LevelGroups
+internal sealed class LevelGroups
 {
-    public static ImmutableArray<LevelGroup> Of(WallModel model, LayoutRules rules)
+    /// <summary>Bases further apart stand on the slabs of two storeys. Common practice, no source.</summary>
+    private static readonly Length _highestStep = Length.FromMm(1500);
+
+    private readonly WallModel _model;
+    private readonly LayoutRules _rules;
+    private readonly WallHeights[] _heights;
+    private readonly LevelSets _sets;
+    private readonly ImmutableArray<Finding>.Builder _findings = ImmutableArray.CreateBuilder<Finding>();
+
+    private LevelGroups(WallModel model, LayoutRules rules)
     {
-        var sets = new Sets(model.Walls, rules.Catalog);
-        foreach (var junction in model.Junctions)
+        _model = model;
+        _rules = rules;
+        _heights = [.. model.Walls.Select(wall => WallHeights.Of(wall, rules))];
+        ImmutableArray<(int Lower, int Upper, bool IsDirect)> stacks =
+            rules.Set.StoreyStart == StoreyStart.Continuous ? [.. StoreyStacks.Of(model.Walls, rules)] : [];
+        foreach (var (_, upper, _) in stacks.Where(stack => stack.IsDirect))
         {
-            sets.Join(junction.First, junction.Second);
+            _heights[upper] = _heights[upper] with { StandsOnWall = true, Bed = OnWall(rules.Catalog.BedJoint.Nominal) };
         }
 
-        return
-        [
-            .. Enumerable.Range(0, model.Walls.Length)
-                .GroupBy(sets.Root)
-                .OrderBy(group => group.Min())
-                .Select((group, i) => new LevelGroup(
-                    FormattableString.Invariant($"G{i + 1}"), [.. group.Order()], sets.FirstLine(group.Key, [.. group.Order()], rules))),
-        ];
+        _sets = new LevelSets(_heights, rules);
+        Join(model.Junctions, stacks);
+        foreach (var junction in model.Junctions.Where(junction => !_sets.Share(junction.First, junction.Second)))
+        {
+            Report(junction.First, junction.Second, Messages.SlabStep);
+        }
+
+        foreach (var (lower, upper, _) in stacks.Where(stack => !_sets.Share(stack.Lower, stack.Upper)))
+        {
+            Report(lower, upper, Messages.StoreyStep);
+        }
     }
 
-    private sealed class Sets
+    /// <returns>Each wall with its courses, in the model's order, and what keeps walls from sharing lines.</returns>
+    public static (ImmutableArray<WallLines> Walls, ImmutableArray<Finding> Findings) Of(WallModel model, LayoutRules rules)
     {
-        private readonly ImmutableArray<Wall> _walls;
-        private readonly Catalog _catalog;
-        private readonly int[] _parent;
+        var groups = new LevelGroups(model, rules);
+        return (groups.Lines(), groups._findings.ToImmutable());
+    }
 
-        /// <summary>Of each set, by its root: its walls' bases above the root wall's, reduced by whole courses: least and largest.</summary>
-        private readonly (Length Low, Length High)[] _steps;
+    /// <summary>Whether first courses may be cut to share lines; the names of storeys don't tell, many hold walls of several slabs.</summary>
+    private bool MayCut(int first, int second) => _rules.Set.StoreyStart == StoreyStart.Continuous
+        || Length.Abs(_heights[first].Base - _heights[second].Base) <= _highestStep;
 
-        /// <summary>Of each wall: its base above its parent's, reduced by whole courses.</summary>
-        private readonly Length[] _aboveParent;
-
-        public Sets(ImmutableArray<Wall> walls, Catalog catalog)
+    /// <summary>First what can share lines whole, so that then the smaller set of two is cut.</summary>
+    private void Join(ImmutableArray<Junction> junctions, ImmutableArray<(int Lower, int Upper, bool IsDirect)> stacks)
+    {
+        List<(int First, int Second)> pairs =
+        [
+            .. junctions.Select(junction => (junction.First, junction.Second)),
+            .. stacks.Select(stack => (stack.Lower, stack.Upper)),
+        ];
+        foreach (var (first, second) in pairs)
         {
-            _walls = walls;
-            _catalog = catalog;
-            _parent = [.. Enumerable.Range(0, walls.Length)];
-            _steps = new (Length, Length)[walls.Length];
-            _aboveParent = new Length[walls.Length];
+            _sets.JoinWhole(first, second);
         }
 
-        private Length Play => _catalog.LevellingBed.Max - _catalog.LevellingBed.Min;
-
-        public int Root(int wall)
+        foreach (var (first, second) in pairs.Where(pair => MayCut(pair.First, pair.Second)))
         {
-            while (_parent[wall] != wall)
-            {
-                wall = _parent[wall];
-            }
-
-            return wall;
+            _sets.JoinByCutting(first, second);
         }
+    }
 
-        public void Join(int a, int b)
+    /// <summary>Over a wall lies a bed joint, of which its top may already have left a part.</summary>
+    private static LengthRange OnWall(Length joint) => new(Length.Zero, joint, joint);
+
+    private ImmutableArray<WallLines> Lines()
+    {
+        var lines = new WallLines[_heights.Length];
+        var (play, choice) = (new BedPlay(_rules), new LineChoice(_rules));
+        var besideAnotherTop = WallsBesideAnotherTop();
+        var number = 0;
+        foreach (var walls in _sets.All())
         {
-            var (rootA, rootB) = (Root(a), Root(b));
-            if (rootA == rootB)
+            var heights = play.Limit([.. walls.Select(i => _heights[i] with { MeetsAnotherTop = besideAnotherTop.Contains(i) })]);
+            var (chosen, stacks) = choice.Choose(heights);
+            var group = new LevelGroup(FormattableString.Invariant($"G{++number}"), chosen);
+            for (var k = 0; k < walls.Length; k++)
             {
-                return;
-            }
-
-            var (low, high) = (Math.Min(rootA, rootB), Math.Max(rootA, rootB));
-            var step = Reduced(Base(high) - Base(low));
-            var least = Length.Min(_steps[low].Low, _steps[high].Low + step);
-            var largest = Length.Max(_steps[low].High, _steps[high].High + step);
-            if (largest - least <= Play)
-            {
-                _parent[high] = low;
-                _aboveParent[high] = step;
-                _steps[low] = (least, largest);
+                var wall = _model.Walls[walls[k]];
+                lines[walls[k]] = new WallLines(
+                    wall, group, new ElevationOutline(wall.Outline), heights[k], stacks[k]?.Bands(heights[k].Base, _rules.Catalog) ?? []);
             }
         }
 
-        /// <summary>The line that keeps all beds in their limits, leaves the fewest ripped courses, then the heads of openings least
-        /// below course lines, and is nearest the nominal bed. Half of the bed's play is kept for the slab.
-        /// </summary>
-        public Length FirstLine(int root, ImmutableArray<int> walls, LayoutRules rules)
+        return [.. lines];
+    }
+
+    /// <summary>The walls that bond at a corner with one that ends at another height.</summary>
+    private HashSet<int> WallsBesideAnotherTop() => _model.Junctions
+        .Where(junction => junction.Kind == JunctionKind.Corner && _sets.Share(junction.First, junction.Second))
+        .Where(junction => _heights[junction.First].Top != _heights[junction.Second].Top)
+        .SelectMany(junction => new[] { junction.First, junction.Second })
+        .ToHashSet();
+
+    private void Report(int first, int second, Func<string, string, Length, Length, Length, UnitSystem, string> message)
+    {
+        if (!_model.Walls[first].IsSelected && !_model.Walls[second].IsSelected)
         {
-            var bed = _catalog.LevellingBed;
-            var (least, largest) = (bed.Min + _steps[root].High, bed.Max + _steps[root].Low);
-            var nominal = Length.Min(Length.Max(bed.Nominal, least), largest);
-            var kept = new LengthRange(
-                Length.Max(least, (bed.Min + bed.Nominal) / 2), nominal, Length.Min(largest, (bed.Nominal + bed.Max) / 2));
-            var candidates = walls
-                .SelectMany(wall => CourseLines.BedsUnderHeads(_walls[wall], rules)
-                    .Append(CourseLines.BedWithoutRip(_walls[wall], rules))
-                    .Select(bed => bed + StepOf(wall)))
-                .Where(kept.Contains)
-                .Append(nominal)
-                .Distinct();
-            var best = candidates
-                .OrderBy(candidate => walls.Sum(wall => CourseLines.CostOfTop(_walls[wall], rules, candidate - StepOf(wall))))
-                .ThenBy(candidate => walls.Sum(wall => CourseLines.HeadsBelowLines(_walls[wall], rules, candidate - StepOf(wall)).Nanometres))
-                .ThenBy(candidate => Length.Abs(candidate - nominal))
-                .ThenBy(candidate => candidate)
-                .First();
-            return Base(root) + best;
+            return;
         }
 
-        private Length StepOf(int wall)
-        {
-            var step = Length.Zero;
-            for (; _parent[wall] != wall; wall = _parent[wall])
-            {
-                step += _aboveParent[wall];
-            }
+        var (lower, higher) = _sets.StepsThatWork(first, second);
+        _findings.Add(new Finding(
+            FindingCodes.SlabStep,
+            message(
+                Name(first), Name(second), Length.Abs(_heights[first].Base - _heights[second].Base), lower, higher, _rules.Catalog.Units)));
+    }
 
-            return step;
-        }
-
-        private Length Base(int wall) => Length.FromModelMm(_walls[wall].Frame.Origin.Z);
-
-        private Length Reduced(Length difference)
-        {
-            var pitch = _catalog.CoursePitch;
-            var rest = difference.Modulo(pitch);
-            return rest > pitch / 2 ? rest - pitch : rest;
-        }
+    private string Name(int wall)
+    {
+        var identity = _model.Walls[wall].Identity;
+        return FormattableString.Invariant($"{identity.Name ?? "wall"} (#{identity.StepId})");
     }
 }

@@ -5,11 +5,11 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Coursing;
 
-/// <summary>A wall with its course bands on its group's lines.</summary>
-internal sealed record WallLines(Wall Wall, LevelGroup Group, ElevationOutline Outline, ImmutableArray<CourseBand> Bands)
+/// <summary>A wall with its course bands on its group's lines; without any where it is too low for one.</summary>
+internal sealed record WallLines(Wall Wall, LevelGroup Group, ElevationOutline Outline, WallHeights Heights, ImmutableArray<CourseBand> Bands)
 {
     /// <summary>The wall's base in model heights.</summary>
-    public Length Base { get; } = Length.FromModelMm(Wall.Frame.Origin.Z);
+    public Length Base => Heights.Base;
 
     public CourseBand? BandOnLine(int line)
     {
@@ -23,4 +23,8 @@ internal sealed record WallLines(Wall Wall, LevelGroup Group, ElevationOutline O
         var highest = Length.Min(Outline.HighestWithin(run.From, run.To), band.Top);
         return highest > band.Bottom ? Base + highest : null;
     }
+
+    /// <summary>Whether masonry of this course stands lower than another wall's base, over a stretch of its run.</summary>
+    public bool StandsUnder(Length otherBase, CourseBand band, Interval run) =>
+        band.Bottom < otherBase - Base && !Outline.Within(new ElevationRect(run.From, run.To, band.Bottom, otherBase - Base)).IsEmpty;
 }

@@ -204,6 +204,14 @@ public static class FindingCodes
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
         "Close it with mortar, packing or another material, or change the height.");
 
+    public static readonly FindingCode HeightOffCourse = new(
+        "height-off-course", Severity.Note, "The wall's height is no whole number of courses: units of some courses are cut in height.",
+        "Change the height to one that the message names, or accept the cuts.");
+
+    public static readonly FindingCode SlabStep = new(
+        "slab-step", Severity.Warning, "Two walls that meet can't share course lines, because of the step between their bases.",
+        "Change the step to one that the message names, or accept a butted junction with ties.");
+
     public static readonly FindingCode BedOutOfRange = new(
         "bed-out-of-range", Severity.Warning, "The levelling bed is outside its limits.",
         "Change the course lines or the slab's level.");

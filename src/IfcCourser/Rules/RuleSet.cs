@@ -49,6 +49,14 @@ public sealed record RuleSet
     /// <summary>Height between wall ties at tees.</summary>
     public required TieRule Ties { get; init; }
 
+    /// <summary>What course lines are chosen for, the first aim counts most; each aim once.</summary>
+    public required ImmutableArray<HeightAim> HeightAims { get; init; }
+
+    public required StoreyStart StoreyStart { get; init; }
+
+    /// <summary>Rests of a height or length up to this are left to mortar.</summary>
+    public required Length MortarRest { get; init; }
+
     /// <summary>Gap under the slab left by non-bearing partitions.</summary>
     public required Length PartitionHeadGap { get; init; }
 

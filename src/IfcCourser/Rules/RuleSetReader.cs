@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Settings;
 using IfcCourser.Units;
@@ -7,6 +8,19 @@ namespace IfcCourser.Rules;
 /// <summary>Reads rule sets: TOML, every length a text with its unit.</summary>
 public static class RuleSetReader
 {
+    private static readonly (string Name, HeightAim Aim)[] _aims =
+    [
+        ("cut-courses", HeightAim.CutCourses),
+        ("corners", HeightAim.Corners),
+        ("heads", HeightAim.Heads),
+        ("lift", HeightAim.Lift),
+        ("mortar", HeightAim.Mortar),
+        ("sills", HeightAim.Sills),
+        ("first-course", HeightAim.FirstCourse),
+        ("other-heights", HeightAim.OtherHeights),
+        ("bed", HeightAim.Bed),
+    ];
+
     /// <summary>Reads the text of a rule set; a fault names file, line, key, what is wrong and what to do.</summary>
     /// <param name="text">TOML.</param>
     /// <param name="file">Name for messages.</param>
@@ -30,6 +44,7 @@ public static class RuleSetReader
         var bond = root.Table("bond");
         var openings = root.Table("openings");
         var junctions = root.Table("junctions");
+        var heights = root.Table("heights");
         return new RuleSet
         {
             Name = root.Text("name"),
@@ -47,13 +62,16 @@ public static class RuleSetReader
             Allowances = new OpeningAllowances(Allowance(openings.Table("door")), Allowance(openings.Table("window"))),
             DrilledUnder = NotNegative(openings, "drilled-under"),
             Ties = Ties(junctions),
-            PartitionHeadGap = NotNegative(junctions, "partition-head-gap"),
+            HeightAims = Aims(heights),
+            StoreyStart = heights.Choice("storey-start", ("slab", StoreyStart.Slab), ("continuous", StoreyStart.Continuous)),
+            MortarRest = NotNegative(heights, "mortar-rest"),
+            PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
-            Aims = Aims(root.Table("aims")),
+            Aims = BondWeights(root.Table("aims")),
         };
     }
 
-    private static BondAims Aims(SettingsTable table)
+    private static BondAims BondWeights(SettingsTable table)
     {
         const long Largest = BondAims.Breach / 10;
         return new BondAims(
@@ -95,6 +113,15 @@ public static class RuleSetReader
         Margin(table.Table("buck")));
 
     private static Margin Margin(SettingsTable table) => new(NotNegative(table, "side"), NotNegative(table, "head"), NotNegative(table, "sill"));
+
+    private static ImmutableArray<HeightAim> Aims(SettingsTable table)
+    {
+        var texts = table.Texts("aims");
+        table.Check(
+            texts.Order(StringComparer.Ordinal).SequenceEqual(_aims.Select(aim => aim.Name).Order(StringComparer.Ordinal), StringComparer.Ordinal) || !table.Has("aims"),
+            "aims", $"must name each of {string.Join(", ", _aims.Select(aim => aim.Name))} once");
+        return [.. texts.Select(text => Array.Find(_aims, aim => string.Equals(aim.Name, text, StringComparison.Ordinal)).Aim)];
+    }
 
     private static TieRule Ties(SettingsTable table)
     {

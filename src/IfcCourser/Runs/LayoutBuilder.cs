@@ -17,7 +17,7 @@ public static class LayoutBuilder
     /// <returns>A layout with each wall of the model laid out or skipped with its reason.</returns>
     public static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts)
     {
-        var lines = Lines(model, rules);
+        var (lines, steps) = LevelGroups.Of(model, rules);
         var plan = new JunctionPlan(lines, model.Junctions, rules);
         var turns = new CornerTurns(lines, model.Junctions, plan, rules).Choose();
         var layouts = new WallLayout?[lines.Length];
@@ -36,29 +36,9 @@ public static class LayoutBuilder
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
-            Findings = model.Findings,
+            Findings = [.. model.Findings, .. steps],
         };
     }
-
-    private static ImmutableArray<WallLines> Lines(WallModel model, LayoutRules rules)
-    {
-        var lines = new WallLines[model.Walls.Length];
-        foreach (var group in LevelGroups.Of(model, rules))
-        {
-            foreach (var i in group.Walls)
-            {
-                var wall = model.Walls[i];
-                lines[i] = new WallLines(wall, group, new ElevationOutline(wall.Outline), CourseLines.Of(wall, group, MayShareRips(model, i), rules));
-            }
-        }
-
-        return [.. lines];
-    }
-
-    /// <summary>Two rips may share a thin rest only where the walls at its corners end at the same height.</summary>
-    private static bool MayShareRips(WallModel model, int wall) => model.Junctions
-        .Where(junction => junction.Kind == JunctionKind.Corner && (junction.First == wall || junction.Second == wall))
-        .All(junction => CourseLines.CrestInModel(model.Walls[junction.First]) == CourseLines.CrestInModel(model.Walls[junction.Second]));
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, int wall) =>
     [
@@ -88,7 +68,7 @@ public static class LayoutBuilder
         .Where(wall => wall.Bands.IsEmpty && wall.Wall.IsSelected)
         .Select(wall => new SkippedWall(
             wall.Wall.Identity,
-            new Finding(FindingCodes.LowerThanOneCourse, Messages.LowerThanOneCourse(wall.Outline.Box.Top, rules.Catalog.Units)),
+            new Finding(FindingCodes.LowerThanOneCourse, HeightFindings.TooLow(wall, rules)),
             wall.Wall.Body,
             wall.Wall.Choice));
 }

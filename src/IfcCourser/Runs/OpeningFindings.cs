@@ -66,12 +66,20 @@ internal static class OpeningFindings
         }
         else if (placed.Top > bands[^1].Bottom && placed.Top < bands[^1].Top)
         {
-            yield return new Finding(FindingCodes.HeadOffCourse, Messages.HeadAboveCourses(Name(opening)), At(opening));
+            yield return new Finding(FindingCodes.HeadOffCourse, Messages.HeadAboveCourses(Name(opening), placed.Top - bands[^1].Bottom, rules.Catalog.Units), At(opening));
         }
 
         if (placed.Bottom > bands[0].Bottom && !bands.Any(band => band.Top == placed.Bottom))
         {
-            yield return new Finding(FindingCodes.SillOffCourse, Messages.SillOffCourse(Name(opening)), At(opening));
+            var off = bands.Select(band => placed.Bottom - band.Top).ToList();
+            yield return new Finding(
+                FindingCodes.SillOffCourse,
+                Messages.SillOffCourse(
+                    Name(opening),
+                    off.Where(above => above > Length.Zero).Select(above => (Length?)above).Min(),
+                    off.Where(above => above < Length.Zero).Select(above => (Length?)-above).Min(),
+                    rules.Catalog.Units),
+                At(opening));
         }
     }
 

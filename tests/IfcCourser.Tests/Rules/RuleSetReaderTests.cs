@@ -14,6 +14,9 @@ public sealed class RuleSetReaderTests
     [InlineData("tie-every-nth-bed = 2", "tie-every-bed = 2", "there is no key \"junctions.tie-every-bed\"")]
     [InlineData("void = \"masonry\"\nframe = { side = \"2 in\"", "void = \"wood\"\nframe = { side = \"2 in\"", "openings.door.void is \"wood\", which is none of masonry, rough, frame, leaf")]
     [InlineData("shim = { side = \"1/4 in\"", "shim = { side = \"-1/4 in\"", "openings.window.shim.side must not be negative")]
+    [InlineData("\"cut-courses\", \"corners\"", "\"corners\"", "heights.aims must name each of cut-courses, corners, heads, lift, mortar, sills, first-course, other-heights, bed once")]
+    [InlineData("\"cut-courses\", \"corners\"", "\"corners\", \"corners\"", "heights.aims must name each of")]
+    [InlineData("storey-start = \"slab\"", "storey-start = \"floor\"", "heights.storey-start is \"floor\", which is none of slab, continuous")]
     public void A_wrong_rule_is_named_with_its_key(string replace, string with, string what)
     {
         var text = SettingsReader.BuiltInText("us")!;
@@ -24,5 +27,12 @@ public sealed class RuleSetReaderTests
         Assert.StartsWith(what, fault.What, StringComparison.Ordinal);
         Assert.Equal("mine.toml", fault.File);
         Assert.NotNull(fault.Line);
+    }
+
+    [Fact]
+    public void The_order_of_the_aims_is_the_files()
+    {
+        var text = SettingsReader.BuiltInText("eu")!.Replace("[\"cut-courses\", \"corners\", ", "[\"corners\", \"cut-courses\", ", StringComparison.Ordinal);
+        Assert.Equal([HeightAim.Corners, HeightAim.CutCourses, HeightAim.Heads], RuleSetReader.Read(text, "mine.toml").Value!.HeightAims.Take(3));
     }
 }

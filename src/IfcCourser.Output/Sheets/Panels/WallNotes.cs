@@ -12,6 +12,8 @@ internal static class WallNotes
     /// <summary>Findings of one kind that are written out; the list of findings has them all.</summary>
     private const int MostOfAKind = 3;
 
+    private static readonly FindingCode[] _saidAbove = [FindingCodes.OpeningMoved, FindingCodes.HeightOffCourse];
+
     public static IEnumerable<string> Of(WallFacts facts)
     {
         var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
@@ -26,9 +28,9 @@ internal static class WallNotes
         yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
         yield return SheetText.Drift(catalog, facts.Text);
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
-        foreach (var course in wall.Courses.Where(course => course.Kind is CourseKind.Rip or CourseKind.BondBeam))
+        foreach (var course in wall.Courses.Where(course => course.Kind == CourseKind.BondBeam || course.Top - course.Bottom != catalog.UnitHeight))
         {
-            yield return SheetText.SpecialCourse(course, facts.Text);
+            yield return SheetText.SpecialCourse(course, catalog, facts.Text);
         }
 
         foreach (var (opening, tag) in wall.Openings.Zip(facts.Tags).Where(pair => pair.First.Placed != pair.First.Design))
@@ -46,7 +48,7 @@ internal static class WallNotes
             yield return SheetText.EmbedNote(embed, facts.Text, wall.LevelLine);
         }
 
-        foreach (var kind in wall.Findings.Where(finding => finding.Code != FindingCodes.OpeningMoved).GroupBy(finding => finding.Code))
+        foreach (var kind in wall.Findings.Where(finding => !_saidAbove.Contains(finding.Code)).GroupBy(finding => finding.Code))
         {
             foreach (var finding in kind.Take(MostOfAKind))
             {
