@@ -200,7 +200,7 @@ public sealed class IfcWriteBackTests
             Wall = wall.Wall with { Identity = wall.Identity with { StepId = number(wall.Identity.StepId) } },
             Openings = [.. wall.Openings.Select(opening => opening with
             {
-                Opening = opening.Opening with { StepId = number(opening.Opening.StepId), FillingStepId = number(51) },
+                Opening = opening.Opening with { StepId = number(opening.Opening.StepId!.Value), FillingStepId = number(51) },
             })],
         })],
         Skipped = [.. _layout.Skipped.Select(wall => wall with { Identity = wall.Identity with { StepId = number(wall.Identity.StepId) } })],
