@@ -1,14 +1,15 @@
 #!/usr/bin/env python3
-"""Times whole commands on real models, ours beside a peer's, and prints the ratio of the medians.
+"""Times reading a model as whole commands, ours beside a peer's, in turn, and prints the ratios pair by pair.
 
     run.py --command DLL --node FOLDER [--runs N] MODEL.ifc ...
 
-FOLDER holds tools/crosscheck's scripts with web-ifc installed. Compared are
-    check     ifccourser check MODEL (reads every wall, its openings and junctions, and judges the openings)
-    listing   web-ifc listing the same walls with their openings, property sets and meshes
-and the layout command alone. A ratio under 1 says that ours took less time. Start-up of both runtimes is included.
+FOLDER has web-ifc installed (npm install with tools/crosscheck/package.json). Compared are
+    check      ifccourser check --walls all --width any: index, walls, openings and junctions, and what it says of the openings
+    read_walls web-ifc reading the same walls and openings with their meshes, fillings and path connections
+Start-up of both runtimes is included; the first run of each is not counted. A ratio under 1 says that ours took less time.
 """
 import argparse
+import os
 import statistics
 import subprocess
 import sys
@@ -21,31 +22,36 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--command", type=Path, required=True)
     parser.add_argument("--node", type=Path, required=True)
-    parser.add_argument("--runs", type=int, default=5)
+    parser.add_argument("--runs", type=int, default=7)
     parser.add_argument("models", type=Path, nargs="+")
     arguments = parser.parse_args()
-    ours = ["dotnet", arguments.command.resolve()]
-    print(f"{'model':46} {'MB':>6} {'check s':>8} {'web-ifc s':>9} {'ratio':>6} {'layout s':>8}")
+    print(f"{os.cpu_count()} processors, load {os.getloadavg()[0]:.1f}, {arguments.runs} runs each; least / median / largest")
+    print(f"{'model':48} {'MB':>5} {'check s':>18} {'web-ifc s':>18} {'ratio of times':>18} {'ratio of cpu':>18}")
     for model in arguments.models:
-        with tempfile.TemporaryDirectory() as out:
-            check = median([*ours, "check", model, "--out", out, "--quiet"], arguments.runs)
-            layout = median([*ours, "layout", model, "--out", out, "--quiet", "--walls", "all", "--width", "any"], arguments.runs)
-        peer = median(["node", arguments.node.resolve() / "list_walls.mjs", model], arguments.runs)
-        size = model.stat().st_size / 1e6
-        print(f"{model.name:46} {size:6.1f} {check:8.2f} {peer:9.2f} {check / peer:6.2f} {layout:8.2f}", flush=True)
+        print_row(model, arguments)
     return 0
 
 
-def median(command, runs):
-    times = []
-    for _ in range(runs):
-        began = time.perf_counter()
-        run = subprocess.run(command, stdin=subprocess.DEVNULL, capture_output=True, check=False)
-        times.append(time.perf_counter() - began)
-        # check ends with 1 where openings are off the module
-        if run.returncode not in (0, 1):
-            sys.exit(f"{command[1]} ends with {run.returncode}: {run.stderr.decode(errors='replace')[:300]}")
-    return statistics.median(times)
+def print_row(model, arguments):
+    with tempfile.TemporaryDirectory() as out:
+        ours = ["dotnet", arguments.command.resolve(), "check", model, "--out", out, "--quiet", "--walls", "all", "--width", "any"]
+        peer = ["node", Path(__file__).parent / "read_walls.mjs", arguments.node.resolve(), model]
+        pairs = [(timed(ours), timed(peer)) for _ in range(arguments.runs + 1)][1:]
+    times = [[a[0] for a, _ in pairs], [b[0] for _, b in pairs], [a[0] / b[0] for a, b in pairs], [a[1] / b[1] for a, b in pairs]]
+    cells = " ".join(f"{' / '.join(f'{v:.2f}' for v in (min(t), statistics.median(t), max(t))):>18}" for t in times)
+    print(f"{model.name:48} {model.stat().st_size / 1e6:5.1f} {cells}", flush=True)
+
+
+def timed(command):
+    """(seconds, seconds of processor time) of one whole process."""
+    began = time.perf_counter()
+    process = subprocess.Popen(command, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    _, status, usage = os.wait4(process.pid, 0)
+    seconds = time.perf_counter() - began
+    # check ends with 1 where openings are off the module
+    if os.waitstatus_to_exitcode(status) not in (0, 1):
+        sys.exit(f"{command[1]} ends with {os.waitstatus_to_exitcode(status)}")
+    return seconds, usage.ru_utime + usage.ru_stime
 
 
 if __name__ == "__main__":

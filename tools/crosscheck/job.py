@@ -1,7 +1,9 @@
 """One model through the command and through every outside reader."""
 import collections
+import contextlib
 import json
 import re
+import resource
 import subprocess
 import sys
 import time
@@ -10,6 +12,8 @@ from pathlib import Path
 
 import coursed_model
 import declared
+import geometry
+import repeats
 import sheets
 
 LIMIT = 600  # seconds for one command
@@ -24,28 +28,42 @@ class Tools:
     verifier: Path | None
 
 
+@dataclass(frozen=True)
+class Task:
+    """A model to lay out into a folder; repeated: also that a second run comes out the same."""
+    model: Path
+    kind: str
+    out: Path
+    options: list[str]
+    repeated: bool
+
+
 @dataclass
 class Result:
-    """What became of one model: the counts for the table, and every problem as a line."""
+    """What became of one model: the counts for the tables, and every problem as a line."""
     model: str
+    kind: str
     walls: int = 0
     coursed: int = 0
     reasons: dict[str, int] = field(default_factory=dict)
     breaches: int | None = None
     sheets: int = 0
     seconds: float = 0
+    spent: dict[str, float] = field(default_factory=dict)
     problems: list[str] = field(default_factory=list)
     limits: list[str] = field(default_factory=list)
     declared: list[tuple[str, str]] = field(default_factory=list)
+    judged: geometry.Judged | None = None
 
 
-def check(model: Path, out: Path, options: list[str], tools: Tools) -> Result:
+def check(task: Task, tools: Tools) -> Result:
     """Lays the model out into the folder and checks all that was written."""
-    result = Result(model.name)
+    result = Result(task.model.name, task.kind)
     began = time.monotonic()
-    run = lay_out(model, out, options, tools)
+    with stage(result, "layout"):
+        run = lay_out(task, tools)
     result.seconds = time.monotonic() - began
-    if run.returncode == 3 and not SUPPORTED.search(model.read_bytes()):
+    if run.returncode == 3 and not SUPPORTED.search(task.model.read_bytes()):
         result.reasons = {"refused: schema is not one of the three": 1}
         return result
     if run.returncode != 0:
@@ -53,21 +71,44 @@ def check(model: Path, out: Path, options: list[str], tools: Tools) -> Result:
         return result
     if "   at " in run.stderr:
         result.problems.append(f"a stack trace on stderr: {run.stderr.strip()[:400]}")
-    layout = json.loads((out / "layout.json").read_text(encoding="utf-8"))
+    layout = json.loads((task.out / "layout.json").read_text(encoding="utf-8"))
     count(result, layout)
-    before = listing(model, out / "before.jsonl", tools)
-    check_layout(result, out, before, tools)
-    check_sheets(result, layout, out, tools)
-    check_coursed(result, layout, model, before, out, tools)
+    with stage(result, "listing"):
+        before = listing(task.model, tools, task.out / "before.jsonl", task.out / "layout.json")
+    with stage(result, "laws"):
+        check_layout(result, layout, task.out, before, tools)
+    with stage(result, "meshes and junctions"):
+        result.judged = geometry.judge(task.model, layout, task.out / "layout.json", before[0], tools.node)
+    result.problems += result.judged.problems
+    with stage(result, "sheets"):
+        check_sheets(result, task.out, tools)
+    with stage(result, "coursed model"):
+        check_coursed(result, layout, task, before, tools)
     result.declared = list(declared.compare(layout, before[0]))
     result.problems += [f"declared quantity: {text}" for outcome, text in result.declared if outcome == "OFF"]
+    if task.repeated:
+        again = task.out.parent.parent
+        with stage(result, "repeats"):
+            result.problems += repeats.same_bytes(task.out, task.model, again / "again" / task.model.stem, tools.command)
+            result.problems += repeats.replaced(task.out, task.model, again / "twice" / task.model.stem, tools.command)
     return result
 
 
-def lay_out(model, out, options, tools):
+@contextlib.contextmanager
+def stage(result, name):
+    """Notes the processor time that a stage takes, of this process and of those it waits for."""
+    def spent():
+        return sum(resource.getrusage(who).ru_utime + resource.getrusage(who).ru_stime
+                   for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
+    before = spent()
+    yield
+    result.spent[name] = spent() - before
+
+
+def lay_out(task, tools):
     try:
-        return subprocess.run([*tools.command, "layout", model, "--out", out, "--quiet", *options], stdin=subprocess.DEVNULL,
-                              capture_output=True, text=True, timeout=LIMIT, check=False)
+        return subprocess.run([*tools.command, "layout", task.model, "--out", task.out, "--quiet", *task.options],
+                              stdin=subprocess.DEVNULL, capture_output=True, text=True, timeout=LIMIT, check=False)
     except subprocess.TimeoutExpired:
         return subprocess.CompletedProcess([], -1, "", f"no end after {LIMIT} s")
 
@@ -79,40 +120,29 @@ def count(result, layout):
     result.reasons = dict(collections.Counter(wall["reason"] for wall in walls if wall["status"] == "skipped"))
 
 
-def listing(model, keep: Path, tools):
+def listing(model, tools, keep, *layout):
     """Walls and others (openings, fillings) as web-ifc sees them; the walls are kept as a file for the verifier."""
-    run = subprocess.run(["node", tools.node / "list_walls.mjs", model], capture_output=True, text=True, check=True)
+    run = subprocess.run(["node", tools.node / "list_walls.mjs", model, *layout], capture_output=True, text=True, check=True)
     *walls, others = run.stdout.splitlines()
     keep.write_text("".join(line + "\n" for line in walls), encoding="utf-8")
     return [json.loads(line) for line in walls], json.loads(others)["other"]
 
 
-def check_layout(result, out, before, tools):
-    known = {wall["globalId"].split("#")[0] for wall in json.loads((out / "layout.json").read_text("utf-8"))["walls"]}
+def check_layout(result, layout, out, before, tools):
+    known = {wall["globalId"].split("#")[0] for wall in layout["walls"]}
     result.problems += [f"wall {wall['guid']} is not listed" for wall in before[0] if wall["guid"] not in known]
     if tools.verifier is None or result.walls == 0:
         return
-    run = subprocess.run([sys.executable, tools.verifier, out / "layout.json", "--walls", out / "before.jsonl"],
+    run = subprocess.run([sys.executable, tools.verifier, out / "layout.json", "--max", "1000"],
                          capture_output=True, text=True, check=False)
     lines = run.stdout.splitlines()
     last = lines[-1] if lines else ""
     if " breaches" not in last:
         result.problems.append(f"verify_layout.py stops: {run.stderr.strip()[-300:]}")
         return
-    layout = json.loads((out / "layout.json").read_text("utf-8"))
-    result.limits = [line for line in lines[:-1] if is_limit_of_the_verifier(line, layout) or is_listed_difference(line, result.model)]
+    result.limits = [line for line in lines[:-1] if is_limit_of_the_verifier(line, layout)]
     result.breaches = int(last.split()[0]) - len(result.limits)
     result.problems += [line for line in lines[:-1] if line not in result.limits]
-
-
-MESH = re.compile(r"^(?P<wall>\S+) .*: body\.netVolume [\d.]+, the mesh has [\d.]+$")
-LISTED = [row.split("\t") for row in (Path(__file__).parent / "mesh_differences.tsv").read_text("utf-8").splitlines()[1:]]
-
-
-def is_listed_difference(line, model):
-    """A wall whose volume is known to differ from the reader's mesh, with its cause in mesh_differences.tsv."""
-    found = MESH.match(line)
-    return found is not None and any(m == model and wall == found["wall"] for m, wall, _ in LISTED)
 
 
 EDGE = re.compile(r"^(?P<wall>\S+) .*: course (?P<course>\d+): the span's edge at [-\d.]+ says "
@@ -131,7 +161,7 @@ def is_limit_of_the_verifier(line, layout):
                if course["n"] == int(found["course"]) for piece in course["pieces"])
 
 
-def check_sheets(result, layout, out, tools):
+def check_sheets(result, out, tools):
     written = sorted((out / "walls").glob("*.dxf")) if (out / "walls").is_dir() else []
     result.sheets = len(written)
     if len(written) != result.coursed:
@@ -139,16 +169,16 @@ def check_sheets(result, layout, out, tools):
     result.problems += sheets.problems_of(written, tools.node)
 
 
-def check_coursed(result, layout, model, before, out, tools):
-    coursed = out / "model" / f"{model.stem}.coursed.ifc"
+def check_coursed(result, layout, task, before, tools):
+    coursed = task.out / "model" / f"{task.model.stem}.coursed.ifc"
     if not coursed.is_file():
         result.problems.append(f"no {coursed.name}")
         return
-    result.problems += coursed_model.text_problems(model.read_bytes(), coursed.read_bytes())
-    counted = subprocess.run(["node", tools.node / "attribute_counts.mjs", coursed, model], capture_output=True, text=True, check=True)
+    result.problems += coursed_model.text_problems(task.model.read_bytes(), coursed.read_bytes())
+    counted = subprocess.run(["node", tools.node / "attribute_counts.mjs", coursed, task.model], capture_output=True, text=True, check=True)
     result.problems += counted.stdout.splitlines()
     if result.walls and not before[0]:
         result.reasons["(web-ifc reads no wall: property sets not compared)"] = result.walls
         return
-    after = listing(coursed, out / "after.jsonl", tools)
+    after = listing(coursed, tools, task.out / "after.jsonl")
     result.problems += coursed_model.set_problems(layout, before, after)

@@ -1,22 +1,18 @@
-// node list_walls.mjs MODEL.ifc: what web-ifc sees, a JSON line a wall:
-//   guid, id, name, volume_m3 (net, of web-ifc's own mesh), mesh_closed, openings [{guid, filling}],
-//   psets {set: {property: value}}, quantities [[set, name, kind, SI value]]
-// and a last line {other: [...]} for openings and fillings: guid and psets.
-// mesh_closed is false where the mesh leaks: web-ifc's booleans sometimes leave holes, and that volume says nothing.
+// node list_walls.mjs MODEL.ifc [LAYOUT.json]: what web-ifc sees, a JSON line a wall:
+//   guid, id, name, openings [{guid, filling}], psets {set: {property: value}}, quantities [[set, name, kind, SI value]]
+// and a last line {other: [...]} for openings and fillings: guid and psets. With a layout also, from web-ifc's own meshes:
+//   body: ids of the elements that give the body; mesh: what mesh.mjs measures; volume_m3 and mesh_closed: the same under the names that verify_layout.py reads
+//   openings [{box: [left, right, bottom, top] of the void inside the masonry layer, in the frame of the layout's wall;
+//     plain: whether it is a rectangle seen along the thickness}]
 import fs from 'node:fs';
-import { IfcAPI, IFCWALL, IFCWALLSTANDARDCASE, IFCWALLELEMENTEDCASE, IFCRELVOIDSELEMENT, IFCRELFILLSELEMENT,
-  IFCRELDEFINESBYPROPERTIES, IFCPROJECT, LogLevel } from 'web-ifc';
+import { IFCWALL, IFCWALLSTANDARDCASE, IFCWALLELEMENTEDCASE, IFCRELVOIDSELEMENT, IFCRELFILLSELEMENT,
+  IFCRELDEFINESBYPROPERTIES, IFCPROJECT } from 'web-ifc';
+import { boxInLayer, isPlain, measured } from './mesh.mjs';
+import { open, plain, push } from './webifc.mjs';
 
-const api = new IfcAPI();
-await api.Init();
-api.SetLogLevel(LogLevel.LOG_LEVEL_OFF);
-const model = api.OpenModel(new Uint8Array(fs.readFileSync(process.argv[2])), { CIRCLE_SEGMENTS: 64 });
-
-const plain = x => x !== null && typeof x === 'object' && 'value' in x ? x.value : x ?? null;
-const line = id => { try { return api.GetLine(model, id); } catch { return null; } };
-const all = type => { const found = api.GetLineIDsWithType(model, type, false);
-  return Array.from({ length: found.size() }, (_, i) => found.get(i)); };
-const push = (map, key, value) => map.has(key) ? map.get(key).push(value) : map.set(key, [value]);
+const [file, layoutFile] = process.argv.slice(2);
+const { line, all, mesh, bodyOf, partsOf } = await open(file);
+const layout = layoutFile === undefined ? null : new Map(JSON.parse(fs.readFileSync(layoutFile, 'utf8')).walls.map(wall => [wall.stepId, wall]));
 
 const openingsOf = new Map(), fillingOf = new Map(), setsOf = new Map();
 for (const id of all(IFCRELVOIDSELEMENT)) {
@@ -73,45 +69,15 @@ function properties(id) {
   return { psets, quantities, setNames };
 }
 
-// Volume by the divergence theorem from a point of the mesh; the area vectors of a closed mesh cancel.
-function measure(id) {
-  let mesh;
-  try { mesh = api.GetFlatMesh(model, id); } catch { return {}; }
-  let volume = 0, area = 0, origin = null;
-  const vector = [0, 0, 0], low = [Infinity, Infinity, Infinity], high = [-Infinity, -Infinity, -Infinity];
-  for (let g = 0; g < mesh.geometries.size(); g++) {
-    const placed = mesh.geometries.get(g), m = placed.flatTransformation;
-    const geometry = api.GetGeometry(model, placed.geometryExpressID);
-    const xyz = api.GetVertexArray(geometry.GetVertexData(), geometry.GetVertexDataSize());
-    const index = api.GetIndexArray(geometry.GetIndexData(), geometry.GetIndexDataSize());
-    const corner = i => {
-      const p = [0, 1, 2].map(k => m[k] * xyz[6 * i] + m[4 + k] * xyz[6 * i + 1] + m[8 + k] * xyz[6 * i + 2] + m[12 + k]);
-      origin ??= p;
-      p.forEach((v, k) => { low[k] = Math.min(low[k], v); high[k] = Math.max(high[k], v); });
-      return p.map((v, k) => v - origin[k]);
-    };
-    for (let t = 0; t < index.length; t += 3) {
-      const [a, b, c] = [corner(index[t]), corner(index[t + 1]), corner(index[t + 2])];
-      const u = b.map((v, k) => v - a[k]), w = c.map((v, k) => v - a[k]);
-      const normal = [u[1] * w[2] - u[2] * w[1], u[2] * w[0] - u[0] * w[2], u[0] * w[1] - u[1] * w[0]];
-      volume += a.reduce((sum, v, k) => sum + v * normal[k], 0) / 6;
-      area += Math.hypot(...normal) / 2;
-      normal.forEach((v, k) => { vector[k] += v / 2; });
-    }
-    geometry.delete?.();
-  }
-  if (area === 0) return {};
-  const box = high.reduce((product, v, k) => product * (v - low[k]), 1);
-  return { volume: Math.abs(volume), closed: Math.hypot(...vector) < 1e-4 * area && Math.abs(volume) <= box * 1.0001 };
-}
-
 const out = [], others = new Set();
 for (const id of [IFCWALL, IFCWALLSTANDARDCASE, IFCWALLELEMENTEDCASE].flatMap(all)) {
-  const wall = line(id), { volume = null, closed = null } = measure(id);
-  const openings = openingsOf.get(id) ?? [];
+  const wall = line(id), facts = layout && measured(mesh(id)), frame = layout?.get(id)?.frame;
+  const openings = [id, ...partsOf(id)].flatMap(host => openingsOf.get(host) ?? []);
   for (const o of openings) { others.add(o); if (fillingOf.has(o)) others.add(fillingOf.get(o)); }
-  out.push({ guid: plain(wall.GlobalId), id, name: plain(wall.Name), volume_m3: volume, mesh_closed: closed,
-    openings: openings.map(o => ({ guid: plain(line(o)?.GlobalId), filling: plain(line(fillingOf.get(o) ?? -1)?.GlobalId) })),
+  out.push({ guid: plain(wall.GlobalId), id, name: plain(wall.Name),
+    ...(layout && { body: bodyOf(id), mesh: facts, volume_m3: facts?.volume ?? null, mesh_closed: facts?.closed ?? null }),
+    openings: openings.map(o => ({ guid: plain(line(o)?.GlobalId), filling: plain(line(fillingOf.get(o) ?? -1)?.GlobalId),
+      ...(frame && { box: boxInLayer(mesh(o), frame), plain: isPlain(mesh(o), frame) }) })),
     ...properties(id) });
 }
 out.push({ other: [...others].map(id => ({ guid: plain(line(id)?.GlobalId), ...properties(id) })) });
