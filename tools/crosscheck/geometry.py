@@ -8,6 +8,7 @@ from pathlib import Path
 
 import bodies
 import coursable
+import elevations
 import openings
 
 HERE = Path(__file__).parent
@@ -28,6 +29,7 @@ class Judged:
     differences: list[tuple[str, str, str]] = field(default_factory=list)
     prisms: int = 0
     unjudged: list[str] = field(default_factory=list)
+    elevations: list[str] = field(default_factory=list)
     openings: collections.Counter = field(default_factory=collections.Counter)
     worst_opening: float = 0.0
     junctions: dict[str, int] = field(default_factory=dict)
@@ -47,6 +49,7 @@ def judge(model: Path, layout, file: Path, seen, node: Path) -> Judged:
     facts = {wall["stepId"]: best(first.get(wall["stepId"]), second.get(wall["stepId"])) for wall in layout["walls"]}
     judge_coursable(result, layout, facts)
     judge_prisms(result, coursed, facts)
+    result.elevations += elevations.differences(coursed, facts)
     for wall in coursed:
         for outcome, off, text in openings.compare(wall, seen.get(wall["stepId"])):
             result.openings[outcome] += 1

@@ -28,6 +28,8 @@ def print_walls(results):
     print_lines("coursable walls that are skipped", of_models, lambda g: g.misses)
     print_lines("walls of which no reader can tell whether they are coursable", of_models, lambda g: g.unknown)
     print_lines("coursed walls of which no reader has a closed mesh no larger than its box, by our own figures", of_models, lambda g: g.unjudged)
+    print_lines("coursed walls whose elevation differs from the faces of their mesh by more than moved ends explain (see elevations.py)", of_models,
+                lambda g: g.elevations)
     skipped = collections.Counter()
     for r in of_models:
         skipped.update(r.judged.not_coursable)
