@@ -1,7 +1,8 @@
 // node junctions.mjs LAYOUT.json: whether walls share out the places where they meet. A JSON line for each junction and fault:
 //   { junction, kind, walls, fault: "overlap" | "hole", named, courses, levels, size, at: [x, y, z] }
 // overlap: pieces of two walls stand in the same place, size mm deep at most; hole: size points of the sampling grid lie in the
-// masonry layers and in no piece, joint, lintel or opening; named: a finding outline-not-filled of one of the walls says so.
+// masonry layers and in no piece, joint, lintel or opening; named: they are strips under
+// 100 mm, and a finding outline-not-filled of one of the walls says so.
 // at: the worst place, model axes, mm. The last line counts: { junctions, levels, points }.
 import fs from 'node:fs';
 
@@ -10,6 +11,7 @@ const { headJointMax, bedJoint, bedMax } = layout.catalog;
 const ALONG = 10, ACROSS = 7;   // grid: mm along a run, points across a layer
 const RIM = 1;                  // mm: nearer than this to a layer's edge nothing is sampled
 const MARGIN = 100;             // mm around the place where two layers cross
+const STRIP = 100;              // mm: lower than this no piece is cut
 const PARALLEL = 0.1;           // sine, below which two runs are in line
 
 const walls = new Map(layout.walls.filter(wall => wall.status === 'coursed').map(wall => [wall.globalId, prepared(wall)]));
@@ -89,7 +91,7 @@ function crossing(a, b) {
   return [Math.min(...places), Math.max(...places)];
 }
 
-// Middles of the bands between all edges near a place, those of joints left out; with depth in z.
+// Middles and depths of the bands between all edges near a place, those of joints left out.
 function levelsOf(members, zones) {
   const edges = new Set();
   members.forEach((wall, i) => {
@@ -101,7 +103,7 @@ function levelsOf(members, zones) {
     for (const [, z] of wall.outline) edges.add(Math.round((z + wall.origin[2]) * 100) / 100);
   });
   const sorted = [...edges].sort((a, b) => a - b);
-  return sorted.slice(1).flatMap((z, i) => z - sorted[i] > Math.max(bedJoint, headJointMax) + 0.5 ? [(z + sorted[i]) / 2] : []);
+  return sorted.slice(1).flatMap((z, i) => z - sorted[i] > Math.max(bedJoint, headJointMax) + 0.5 ? [{ height: (z + sorted[i]) / 2, depth: z - sorted[i] }] : []);
 }
 
 let levelCount = 0, pointCount = 0;
@@ -120,7 +122,7 @@ function faultsOf(junction) {
 
 function overlaps(members, zones, levels) {
   const found = [];
-  for (const height of levels) {
+  for (const { height } of levels) {
     members.forEach((a, i) => members.slice(i + 1).forEach((b, k) => {
       const j = i + 1 + k, near = (wall, [low, high]) => at(wall, height).stones.filter(p => p.to > low && p.from < high);
       for (const p of near(a, zones[i])) for (const q of near(b, zones[j])) {
@@ -138,14 +140,14 @@ function overlaps(members, zones, levels) {
 function holes(members, zones, levels, kind) {
   const found = [];
   const near = [...walls.values()].filter(wall => members.some((a, i) => touches(wall, a, zones[i])));
-  for (const height of levels) {
+  for (const { height, depth } of levels) {
     const open = members.flatMap((a, i) => gridOf(a, zones[i], height, members, kind)).filter(point => {
       pointCount++;
       return !near.some(wall => isClosed(wall, height, point));
     });
     if (open.length) {
       const courses = members.map(wall => wall.stones.find(p => height - wall.origin[2] > p.bottom - p.down && height - wall.origin[2] < p.top + bedJoint)?.course ?? null);
-      found.push({ fault: 'hole', height, size: open.length, courses, place: open[open.length >> 1], walls: members });
+      found.push({ fault: 'hole', height, depth, size: open.length, courses, place: open[open.length >> 1], walls: members });
     }
   }
   return found;
@@ -191,6 +193,9 @@ function isWedge(wall, s, host, point, height) {
   return before && nearly(u, at(host, height).outline, 0) && nearly(s, at(wall, height).outline, wall.thickness);
 }
 
+// A strip too low for a piece, of which a finding says that it is left to mortar.
+const isNamed = hole => hole.depth < STRIP && hole.walls.some(wall => wall.unfilled);
+
 const out = [];
 for (const junction of layout.junctions) {
   const faults = faultsOf(junction);
@@ -198,7 +203,7 @@ for (const junction of layout.junctions) {
     const all = faults.filter(f => f.fault === fault);
     if (all.length === 0) continue;
     const worst = all.reduce((a, b) => b.size > a.size ? b : a);
-    out.push({ junction: junction.id, kind: junction.kind, walls: junction.walls, fault, named: all.every(f => f.walls.some(wall => wall.unfilled)) && fault === 'hole',
+    out.push({ junction: junction.id, kind: junction.kind, walls: junction.walls, fault, named: fault === 'hole' && all.every(isNamed),
       courses: worst.courses, levels: all.length, size: Math.round(worst.size * 10) / 10, at: [...worst.place, worst.height].map(v => Math.round(v * 10) / 10) });
   }
 }
