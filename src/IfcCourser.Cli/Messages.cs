@@ -169,7 +169,7 @@ internal static class Messages
 
     public static string NotLaidOut(FindingCode reason, int count) => Invariant($"  {reason.Id}: {count}. {reason.Remedy}");
 
-    public static string FindingCount(FindingCode code, int count) => Invariant($"  {Severity(code.Severity)} {code.Id}: {count}");
+    public static string FindingCount(Severity severity, FindingCode code, int count) => Invariant($"  {Severity(severity)} {code.Id}: {count}");
 
     public static string MoreCodes(int codes, int findings) => Invariant($"  and {findings} of {codes} other codes");
 

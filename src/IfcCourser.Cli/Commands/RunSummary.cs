@@ -90,14 +90,14 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
         }
     }
 
-    /// <summary>A line a code, the gravest and commonest first; what is too much for a summary is summed up.</summary>
+    /// <summary>A line a code and severity, the gravest and commonest first; what is too much for a summary is summed up.</summary>
     private IEnumerable<string> CodeLines()
     {
-        var codes = Codes()
-            .OrderByDescending(code => code.First().Severity).ThenByDescending(code => code.Count()).ThenBy(code => code.Key, StringComparer.Ordinal)
+        var codes = _listed.GroupBy(listed => (listed.Finding.Code, listed.Finding.Severity))
+            .OrderByDescending(code => code.Key.Severity).ThenByDescending(code => code.Count()).ThenBy(code => code.Key.Code.Id, StringComparer.Ordinal)
             .ToList();
         var shown = codes.Count > MostCodes ? MostCodes - 1 : codes.Count;
-        var lines = codes.Take(shown).Select(code => Messages.FindingCount(code.First().Code, code.Count()));
+        var lines = codes.Take(shown).Select(code => Messages.FindingCount(code.Key.Severity, code.Key.Code, code.Count()));
         return shown == codes.Count ? lines : lines.Append(Messages.MoreCodes(codes.Count - shown, codes.Skip(shown).Sum(code => code.Count())));
     }
 

@@ -1,7 +1,6 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Coursing;
 using IfcCourser.Findings;
-using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 

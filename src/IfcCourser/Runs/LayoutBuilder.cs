@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Coursing;
 using IfcCourser.Findings;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Walls;
