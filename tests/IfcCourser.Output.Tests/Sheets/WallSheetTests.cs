@@ -148,8 +148,8 @@ public static class WallSheetTests
     public static void Findings_name_openings_by_their_tags_and_only_three_of_a_kind_are_written_out()
     {
         var layout = Samples.Metric;
-        var id = layout.Walls[0].Openings[1].Opening.GlobalId;
-        var findings = Enumerable.Range(0, 5).Select(i => new Finding(FindingCodes.PierShort, $"Pier {i} beside {id} is short."));
+        var label = layout.Walls[0].Openings[1].Opening.Label;
+        var findings = Enumerable.Range(0, 5).Select(i => new Finding(FindingCodes.PierShort, $"Pier {i} beside {label} is short."));
         var wall = layout.Walls[0] with { Findings = [.. findings] };
         var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(0, wall) }, wall);
         var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
