@@ -75,6 +75,11 @@ public static class LayoutJson
             json.WriteNumber("course", course);
         }
 
+        if (!at.Walls.IsEmpty)
+        {
+            json.Member("walls", at.Walls);
+        }
+
         foreach (var (name, value) in ((string, string?)[])[("piece", at.Piece), ("core", at.Core), ("opening", at.Opening)])
         {
             if (value is not null)

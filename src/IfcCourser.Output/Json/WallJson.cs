@@ -1,5 +1,6 @@
 using System.Text.Json;
 using IfcCourser.Layouts;
+using IfcCourser.Units;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Json;
@@ -97,6 +98,10 @@ internal static class WallJson
     {
         json.WriteString("kind", JsonNames.Of(end.Kind));
         json.Member("with", end.With.Select(index => layout.WallIds[index]));
+        if (end.Slant != Length.Zero)
+        {
+            json.Member("slant", end.Slant);
+        }
     }
 
     private static void Quantities(Utf8JsonWriter json, WallQuantities quantities)

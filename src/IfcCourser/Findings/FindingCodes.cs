@@ -146,8 +146,12 @@ public static class FindingCodes
         "near-miss", Severity.Warning, "Two walls nearly meet, 20 to 300 mm apart; they are not joined.",
         "Join the walls in the model, or leave them apart if the gap is meant.");
 
+    public static readonly FindingCode EndOnSlant = new(
+        "end-on-slant", Severity.Note, "The wall meets another one at an angle; the pieces at its end are cut on a slant across the thickness.",
+        "Cut these pieces on site or have them cut to the angle; their lengths are those of the longer face.");
+
     public static readonly FindingCode WallsOverlap = new(
-        "walls-overlap", Severity.Warning, "Two walls in line stand in the same place over a part of their runs.",
+        "walls-overlap", Severity.Warning, "Two walls stand in the same place over a part of their runs; it is laid once.",
         "Trim one of the two walls.");
 
     public static readonly FindingCode TeeInOpening = new(

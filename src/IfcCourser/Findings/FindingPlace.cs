@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Units;
 
 namespace IfcCourser.Findings;
@@ -15,6 +16,9 @@ public sealed record FindingPlace
     public string? Piece { get; init; }
 
     public string? Core { get; init; }
+
+    /// <summary>GlobalIds of the walls, for findings about several.</summary>
+    public ImmutableArray<string> Walls { get; init; } = [];
 
     /// <summary>GlobalId of the opening.</summary>
     public string? Opening { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Utilities;
 using NetTopologySuite.Operation.Buffer;
 using NetTopologySuite.Operation.Overlay;
 using NetTopologySuite.Operation.OverlayNG;
@@ -71,6 +72,10 @@ public sealed class Region
     public Region Intersect(Region other) => Overlay(other, SpatialFunction.Intersection);
 
     public Region Subtract(Region other) => Overlay(other, SpatialFunction.Difference);
+
+    /// <summary>The region moved, its first coordinate turned round before that where it is seen from behind.</summary>
+    public Region Moved(bool isMirrored, double along, double up) =>
+        IsEmpty ? this : new(OnGrid(new AffineTransformation(isMirrored ? -1 : 1, 0, along, 0, 1, up).Transform(_shape)));
 
     /// <summary>Whether the regions overlap or come within a distance, mm, of each other.</summary>
     public bool IsNear(Region other, double distance) => !IsEmpty && !other.IsEmpty && _shape.IsWithinDistance(other._shape, distance);

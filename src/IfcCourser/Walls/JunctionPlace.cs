@@ -6,4 +6,5 @@ namespace IfcCourser.Walls;
 /// <param name="Side">At the start, at the end or along the run.</param>
 /// <param name="From">Start of the stretch of the run where the other wall stands (at a corner: the shared corner).</param>
 /// <param name="To">End of that stretch.</param>
-public readonly record struct JunctionPlace(JunctionSide Side, Length From, Length To);
+/// <param name="Slant">Where the walls are not square: place of the other wall on the right face less that on the left face.</param>
+public readonly record struct JunctionPlace(JunctionSide Side, Length From, Length To, Length Slant = default);

@@ -6,7 +6,7 @@ namespace IfcCourser.Walls;
 /// <summary>Every wall of a model: those to be coursed, those skipped, and how they meet.</summary>
 public sealed record WallModel
 {
-    /// <summary>In the order of the model's instances.</summary>
+    /// <summary>In the order of their GlobalIds, then of their instance numbers.</summary>
     public required ImmutableArray<Wall> Walls { get; init; }
 
     public required ImmutableArray<SkippedWall> Skipped { get; init; }

@@ -22,7 +22,10 @@ public static class WallReader
         var reader = new DraftReader(model, selection, catalog);
         var drafts = new List<WallDraft>();
         var skipped = new List<SkippedWall>();
-        foreach (var (draft, skip) in model.Walls.Select(reader.Read))
+
+        // Not in the order of the file, which means nothing.
+        var walls = model.Walls.OrderBy(wall => wall.GlobalId, StringComparer.Ordinal).ThenBy(wall => wall.StepId);
+        foreach (var (draft, skip) in walls.Select(reader.Read))
         {
             if (draft is not null)
             {
@@ -34,8 +37,9 @@ public static class WallReader
             }
         }
 
-        var (kept, coincident) = Overlaps.Sort(LooseFillings.Placed([.. drafts], model));
+        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed([.. drafts], model));
         skipped.AddRange(coincident);
+        (kept, var overlaps) = Overlaps.Apart(kept);
         var (settled, encounters, notes) = Settle(kept, reader, skipped);
         var junctions = Junctions(settled, encounters);
         return new WallModel
@@ -47,7 +51,7 @@ public static class WallReader
             ],
             Skipped = [.. skipped.OrderBy(wall => Place(model, wall))],
             Junctions = junctions,
-            Findings = [.. notes, .. Overlaps.Findings(settled)],
+            Findings = [.. notes, .. overlaps],
         };
     }
 
@@ -61,11 +65,12 @@ public static class WallReader
         {
             var all = EncounterFinder.All(walls);
             var (whole, joined) = FilledGaps.Of(walls, EndSharing.Resolve(walls, [.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]));
-            var settled = RunSettler.Settle(whole, joined);
+            var (cleared, overlaps) = Clearance.Of(RunSettler.Settle(whole, joined), joined);
+            var (settled, _) = Overlaps.Apart(cleared);
             var lost = settled.Select((wall, i) => (Wall: wall, Index: i, Reason: WhyLost(wall, reader))).Where(wall => wall.Reason is not null).ToList();
             if (lost.Count == 0)
             {
-                return (settled, joined, [.. MeetingFindings.Of(whole, all, joined)]);
+                return (settled, joined, [.. MeetingFindings.Of(whole, all, joined), .. overlaps]);
             }
 
             skipped.AddRange(lost.Select(wall => new SkippedWall(wall.Wall.Identity, wall.Reason!, wall.Wall.Body, wall.Wall.Choice)));
@@ -103,12 +108,13 @@ public static class WallReader
         var (from, to) = (Length.FromModelMm(arm.Stretch.From - run.Left), Length.FromModelMm(arm.Stretch.To - run.Left));
         var isCorner = encounter.Kind is JunctionKind.Corner or JunctionKind.Continued;
         var share = Share(walls, encounter, encounter.OtherThan(arm.Wall));
+        var slant = Length.FromModelMm(arm.Slant);
         return (isCorner, arm.Side) switch
         {
-            (true, JunctionSide.Start) => new JunctionPlace(arm.Side, from, from + share),
-            (true, JunctionSide.End) => new JunctionPlace(arm.Side, to - share, to),
-            (false, JunctionSide.Start) when arm == encounter.Second => new JunctionPlace(arm.Side, from - to, Length.Zero),
-            (false, JunctionSide.End) when arm == encounter.Second => new JunctionPlace(arm.Side, length, length + to - from),
+            (true, JunctionSide.Start) => new JunctionPlace(arm.Side, from, from + share, slant),
+            (true, JunctionSide.End) => new JunctionPlace(arm.Side, to - share, to, slant),
+            (false, JunctionSide.Start) when arm == encounter.Second => new JunctionPlace(arm.Side, from + Length.Abs(slant) - to, Length.Zero, slant),
+            (false, JunctionSide.End) when arm == encounter.Second => new JunctionPlace(arm.Side, length, length + to - from - Length.Abs(slant), slant),
             _ => new JunctionPlace(arm.Side, from, to),
         };
     }
@@ -116,11 +122,11 @@ public static class WallReader
     private static WallEnd End(ImmutableArray<Junction> junctions, int wall, JunctionSide side)
     {
         var met = junctions
-            .Select(junction => (junction.Kind, With: With(junction, wall, side)))
+            .Select(junction => (junction.Kind, With: With(junction, wall, side), (junction.First == wall ? junction.FirstPlace : junction.SecondPlace).Slant))
             .Where(end => end.With is not null)
             .OrderBy(end => end.Kind)
             .ToList();
-        return met.Count == 0 ? WallEnd.Free : new WallEnd(Kind(met[0].Kind), [.. met.Select(end => end.With!.Value).Distinct().Order()]);
+        return met.Count == 0 ? WallEnd.Free : new WallEnd(Kind(met[0].Kind), [.. met.Select(end => end.With!.Value).Distinct().Order()], met[0].Slant);
     }
 
     // A host whose end is met by a wall that butts on its side still ends free.

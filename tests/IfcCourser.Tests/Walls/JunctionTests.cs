@@ -63,7 +63,7 @@ public sealed class JunctionTests
     public void A_tee_stops_at_the_near_face_whether_the_body_stops_short_or_runs_in(double from, int notes)
     {
         var text = new ModelText();
-        text.Wall("Host", text.Box(0, 0, 0, 6000, 240, 2500));
+        text.Wall("A", text.Box(0, 0, 0, 6000, 240, 2500));
         text.Wall("B", text.Box(0, 0, 0, 3000 - from, 115, 2500), 2115, from, along: [0, 1, 0]);
 
         var model = text.Walls();
@@ -86,7 +86,7 @@ public sealed class JunctionTests
     public void From_20_to_300_mm_apart_is_a_near_miss(double from, int misses)
     {
         var text = new ModelText();
-        text.Wall("Host", text.Box(0, 0, 0, 6000, 240, 2500));
+        text.Wall("A", text.Box(0, 0, 0, 6000, 240, 2500));
         text.Wall("B", text.Box(0, 0, 0, 3000 - from, 115, 2500), 2115, from, along: [0, 1, 0]);
         var model = text.Walls();
         Assert.Empty(model.Junctions);
@@ -98,8 +98,8 @@ public sealed class JunctionTests
     public void Masonry_layers_are_trimmed_to_each_other_through_plaster_and_lining()
     {
         var text = new ModelText();
-        // Host: 15 plaster, 240 block from y = 15 to 255, 15 plaster. B: 10 + 115 + 10 stops on the plaster at y = 270.
-        text.Layers(text.Wall("Host", text.Box(0, 0, 0, 6000, 270, 2500), material: null), 0, true, ("Plaster", 15), ("Block", 240), ("Plaster", 15));
+        // A: 15 plaster, 240 block from y = 15 to 255, 15 plaster. B: 10 + 115 + 10 stops on the plaster at y = 270.
+        text.Layers(text.Wall("A", text.Box(0, 0, 0, 6000, 270, 2500), material: null), 0, true, ("Plaster", 15), ("Block", 240), ("Plaster", 15));
         text.Layers(text.Wall("B", text.Box(0, 0, 0, 2730, 135, 2500), 2135, 270, along: [0, 1, 0], material: null), 0, true, ("Plaster", 10), ("Block", 115), ("Plaster", 10));
         var model = text.Walls();
         Assert.Equal((Mm(2745), 255), (model.Walls[1].Frame.Length, Math.Round(model.Walls[1].Frame.Origin.Y, 6)));
@@ -199,6 +199,9 @@ public sealed class JunctionTests
         Assert.Equal((JunctionKind.Corner, false), (junction.Kind, junction.IsSquare));
         Assert.Equal(230.940, junction.FirstShare.Mm, 1e-3);
         Assert.Equal(230.940, junction.SecondShare.Mm, 1e-3);
+        // Both ends are cut along the other's faces: 200 cot 60 = 115.470 from face to face.
+        Assert.Equal(115.470, Math.Abs(junction.FirstPlace.Slant.Mm), 1e-3);
+        Assert.Equal(115.470, Math.Abs(junction.SecondPlace.Slant.Mm), 1e-3);
     }
 
     [Fact]
@@ -211,13 +214,147 @@ public sealed class JunctionTests
         Assert.Equal(FindingCodes.TeeInOpening, Assert.Single(text.Walls().Findings).Code);
     }
 
-    [Fact]
-    public void Overlapping_runs_are_reported()
+    /// <summary>The larger wall keeps its run, the other ends where it begins, and the two continue each other.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_two_walls_in_line_share_is_laid_once(bool turnedRound)
     {
         var text = new ModelText();
         text.Straight("A", 3000, 240, 2500);
-        text.Straight("B", 3000, 240, 2500, 2500);
-        Assert.Equal(FindingCodes.WallsOverlap, Assert.Single(text.Walls().Findings).Code);
+        _ = turnedRound ? text.Straight("B", 3500, 240, 2500, 6000, 240, along: [-1, 0, 0]) : text.Straight("B", 3500, 240, 2500, 2500);
+        var model = text.Walls();
+        Assert.Equal([Mm(2500), Mm(3500)], model.Walls.Select(wall => wall.Frame.Length));
+        Assert.Equal(JunctionKind.Continued, Assert.Single(model.Junctions).Kind);
+        var finding = Assert.Single(model.Findings);
+        Assert.Equal(FindingCodes.WallsOverlap, finding.Code);
+        Assert.Equal(["A000000000000000000000", "B000000000000000000000"], finding.At!.Walls);
+    }
+
+    /// <summary>A is 400 high over 4000; B, 1000 x 2500, stands in its middle: A's upper part is free, B stands on it.</summary>
+    [Fact]
+    public void A_high_wall_in_the_place_of_a_low_one_stands_on_it()
+    {
+        var text = new ModelText();
+        text.Straight("A", 10000, 240, 400);
+        text.Straight("B", 1000, 240, 2500, 1500);
+        var model = text.Walls();
+        Assert.Equal([(0, 0), (10000, 0), (10000, 400), (0, 400)], WallReaderTests.Points(model.Walls[0]));
+        Assert.Equal((400, Mm(2100)), (model.Walls[1].Frame.Origin.Z, model.Walls[1].Outline.Max(point => point.Z)));
+    }
+
+    [Fact]
+    public void A_wall_in_the_opening_of_another_is_no_overlap()
+    {
+        var text = new ModelText();
+        var wall = text.Straight("A", 4000, 240, 2500);
+        text.Opening(wall, "O", text.Box(1000, -50, 0, 2000, 290, 2100));
+        text.Straight("B", 1000, 240, 2100, 1000);
+        var model = text.Walls();
+        Assert.Equal(2, model.Walls.Length);
+        Assert.Empty(model.Findings);
+    }
+
+    /// <summary>A partition that runs through a lining of 50 into the wall behind it: the lining is laid around it.</summary>
+    [Fact]
+    public void A_wall_that_runs_through_a_lining_to_turn_a_corner_interrupts_the_lining()
+    {
+        var text = new ModelText();
+        // Main wall along x to x = 4000, lining before it over the whole length and beyond, partition at its end.
+        text.Wall("A", text.Box(0, 0, 0, 4000, 240, 2500));
+        text.Wall("B", text.Box(0, 0, 0, 5000, 50, 2500), 0, 240);
+        text.Wall("C", text.Box(240, 0, 0, 3000, 115, 2500), 4000, 0, along: [0, 1, 0]);
+        var model = text.Walls();
+        Assert.Equal(JunctionKind.Corner, Assert.Single(model.Junctions).Kind);
+        Assert.Equal(FindingCodes.WallsOverlap, Assert.Single(model.Findings).Code);
+        var lining = model.Walls[1];
+        Assert.Equal((Mm(3885), Mm(4000)), (Assert.Single(lining.Openings).Model.Left, lining.Openings[0].Model.Right));
+    }
+
+    /// <summary>C turns a corner with A below 1000 and butts on B above: both hold, at their heights.</summary>
+    [Fact]
+    public void A_corner_below_and_a_tee_above_hold_at_one_end()
+    {
+        var text = new ModelText();
+        text.Wall("A", text.Box(0, 0, 0, 4000, 240, 1000));
+        text.Wall("B", text.Box(0, 0, 1000, 8000, 240, 2500));
+        text.Wall("C", text.Box(240, 0, 0, 3000, 175, 2500), 4000, 0, along: [0, 1, 0]);
+        var model = text.Walls();
+        Assert.Equal(
+            [(JunctionKind.Corner, 0, 2), (JunctionKind.Tee, 1, 2)], model.Junctions.Select(junction => (junction.Kind, junction.First, junction.Second)));
+        Assert.Equal([(0, 0), (3000, 0), (3000, 2500), (240, 2500), (240, 1000), (0, 1000)], WallReaderTests.Points(model.Walls[2]));
+    }
+
+    /// <summary>A low wall on the other side does not turn a high corner into two tees.</summary>
+    [Fact]
+    public void A_corner_twice_as_high_as_the_wall_on_the_other_side_stays_one()
+    {
+        var text = new ModelText();
+        text.Wall("A", text.Box(0, 0, 0, 4000, 240, 2500));
+        text.Wall("B", text.Box(0, 0, 0, 3000, 240, 2500), 4000, 240, along: [0, 1, 0]);
+        text.Wall("C", text.Box(0, 0, 0, 3000, 240, 900), 3760, 0, along: [0, -1, 0]);
+        Assert.Equal(
+            [(JunctionKind.Corner, 0, 1), (JunctionKind.Tee, 0, 2)],
+            text.Walls().Junctions.Select(junction => (junction.Kind, junction.First, junction.Second)));
+    }
+
+    /// <summary>A and its lining B both meet the end of C: the outer one turns the corner, the lining butts.</summary>
+    [Fact]
+    public void Of_two_walls_that_leave_an_end_to_one_side_the_outer_turns_the_corner()
+    {
+        var text = new ModelText();
+        // C's body stops in A, 15 short of the lining.
+        text.Wall("A", text.Box(0, 0, 0, 4000, 60, 2500));
+        text.Wall("B", text.Box(0, 0, 0, 4000, 50, 2500), 0, 60);
+        text.Wall("C", text.Box(45, 0, 0, 3000, 240, 2500), 4240, 0, along: [0, 1, 0]);
+        var model = text.Walls();
+        Assert.Equal(
+            [(JunctionKind.Corner, 0, 2), (JunctionKind.Tee, 2, 1)],
+            model.Junctions.Select(junction => (junction.Kind, junction.First, junction.Second)));
+        Assert.Equal([Mm(4240), Mm(4000), Mm(3000)], model.Walls.Select(wall => wall.Frame.Length));
+    }
+
+    /// <summary>
+    /// B, 100 thick, leaves A, 240 thick, at 60 degrees from (3000, 0). Its left face passes A's near face y = 240 after
+    /// (240 - 50) / sin 60 = 219.393 mm, its right face after 240 / sin 60 = 277.128 mm: 57.735 = 100 cot 60 farther.
+    /// </summary>
+    [Fact]
+    public void An_oblique_tee_reaches_as_far_as_its_longer_face()
+    {
+        var text = new ModelText();
+        text.Wall("A", text.Box(0, 0, 0, 6000, 240, 2500));
+        text.Wall("B", text.Box(0, 0, 0, 3000, 100, 2500), 3000, 0, along: [0.5, Math.Sqrt(0.75), 0]);
+        var model = text.Walls();
+        Assert.Equal((JunctionKind.Tee, 0, 1), (model.Junctions[0].Kind, model.Junctions[0].First, model.Junctions[0].Second));
+        var wall = model.Walls[1];
+        Assert.Equal(3000 - 219.393, wall.Frame.Length.Mm, 1e-3);
+        Assert.Equal(57.735, wall.Start.Slant.Mm, 1e-3);
+        Assert.Equal(Length.Zero, wall.End.Slant);
+        var finding = Assert.Single(wall.Findings, finding => finding.Code == FindingCodes.EndOnSlant);
+        Assert.StartsWith("The end is cut on a slant: its left face is 57.735", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(Length.Zero, finding.At!.S);
+    }
+
+    /// <summary>A's body stops on B's near face below 1500 and on its axis above: both go on to B's outer face.</summary>
+    [Fact]
+    public void Every_step_of_an_end_that_stops_in_the_other_wall_goes_on_to_the_corner()
+    {
+        var text = new ModelText();
+        var axes = text.Axes(0, 240, 0, [1, 0, 0], [0, -1, 0]);
+        text.Wall("A", text.Extruded(240, [(0, 0), (3825, 0), (3825, 1500), (3910, 1500), (3910, 2500), (0, 2500)], axes));
+        text.Wall("B", text.Box(0, 0, 0, 3000, 175, 2500), 4000, 0, along: [0, 1, 0]);
+        Assert.Equal([(0, 0), (4000, 0), (4000, 2500), (0, 2500)], WallReaderTests.Points(text.Walls().Walls[0]));
+    }
+
+    /// <summary>The gable falls from 3000 to 1000 over 3825: at its end it is 1000 high, and so it stays to B's outer face.</summary>
+    [Fact]
+    public void A_sloping_top_is_as_high_in_the_corner_as_at_its_end()
+    {
+        var text = new ModelText();
+        var axes = text.Axes(0, 240, 0, [1, 0, 0], [0, -1, 0]);
+        text.Wall("A", text.Extruded(240, [(0, 0), (3825, 0), (3825, 1000), (0, 3000)], axes));
+        text.Wall("B", text.Box(0, 0, 0, 3000, 175, 2500), 4000, 0, along: [0, 1, 0]);
+        Assert.Equal([(0, 0), (4000, 0), (4000, 1000), (3825, 1000), (0, 3000)], WallReaderTests.Points(text.Walls().Walls[0]));
     }
 
     private static Length Mm(double mm) => Length.FromMm(mm);

@@ -172,10 +172,10 @@ public sealed class WallReaderTests
     public void A_wall_drawn_twice_is_laid_out_once()
     {
         var text = new ModelText();
-        text.Straight("First", 4000, 240, 2500);
-        text.Straight("Again", 4000, 240, 2500);
+        text.Straight("A first", 4000, 240, 2500);
+        text.Straight("B again", 4000, 240, 2500);
         var model = text.Walls();
-        Assert.Equal("First", Assert.Single(model.Walls).Identity.Name);
+        Assert.Equal("A first", Assert.Single(model.Walls).Identity.Name);
         Assert.Equal(FindingCodes.CoincidentWall, Assert.Single(model.Skipped).Reason.Code);
     }
 

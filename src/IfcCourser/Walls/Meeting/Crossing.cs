@@ -26,6 +26,10 @@ public static class Crossing
         return new Slab(places[0], places[^1]);
     }
 
+    /// <summary>How much farther along a wall another one crosses its right face than its left one, mm.</summary>
+    public static double Slant(WallSpace wall, Slab across, WallSpace other) =>
+        Place(wall, across.From, other, 0) - Place(wall, across.To, other, 0);
+
     /// <summary>Where along a wall a line at an offset from its axis meets a line of the other wall.</summary>
     private static double Place(WallSpace wall, double left, WallSpace other, double otherLeft)
     {

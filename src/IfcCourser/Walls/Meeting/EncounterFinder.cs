@@ -23,7 +23,7 @@ public static class EncounterFinder
     private const double LeastHeight = 100;
 
     /// <summary>Below this sine the runs count as parallel.</summary>
-    private const double Parallel = 0.1;
+    public const double Parallel = 0.1;
 
     /// <summary>All encounters, near misses included, by first and second wall.</summary>
     public static ImmutableArray<Encounter> All(ImmutableArray<WallDraft> walls)
@@ -65,8 +65,8 @@ public static class EncounterFinder
             return null;
         }
 
-        var first = new Arm(i, toB.Side, Crossing.On(a.Space, a.Masonry, b.Space, b.Masonry));
-        var second = new Arm(j, toA.Side, Crossing.On(b.Space, b.Masonry, a.Space, a.Masonry));
+        var first = new Arm(i, toB.Side, Crossing.On(a.Space, a.Masonry, b.Space, b.Masonry), Slant(a, b));
+        var second = new Arm(j, toA.Side, Crossing.On(b.Space, b.Masonry, a.Space, a.Masonry), Slant(b, a));
         var gap = Math.Max(toA.Gap, toB.Gap);
         return (toB.Side, toA.Side) switch
         {
@@ -75,6 +75,14 @@ public static class EncounterFinder
             (_, JunctionSide.Along) => new Encounter(JunctionKind.Tee, second, first, gap, sine, height),
             _ => new Encounter(JunctionKind.Corner, first, second, gap, sine, height),
         };
+    }
+
+    // Less than this, mm, is square.
+    private static double Slant(WallDraft wall, WallDraft other)
+    {
+        const double Square = 1;
+        var slant = Crossing.Slant(wall.Space, wall.Masonry, other.Space);
+        return Math.Abs(slant) > Square ? slant : 0;
     }
 
     private static Encounter? InLine(WallDraft a, WallDraft b, int i, int j, Slab height)
@@ -92,8 +100,8 @@ public static class EncounterFinder
         var otherSide = seenFromB > b.Run.Middle ? JunctionSide.End : JunctionSide.Start;
         return new Encounter(
             JunctionKind.Continued,
-            new Arm(i, side, new Slab(middle, middle)),
-            new Arm(j, otherSide, new Slab(seenFromB, seenFromB)),
+            new Arm(i, side, new Slab(middle, middle), 0),
+            new Arm(j, otherSide, new Slab(seenFromB, seenFromB), 0),
             Math.Max(0, gap),
             0,
             height);

@@ -1,21 +1,31 @@
 using System.Collections.Immutable;
+using IfcCourser.Geometry;
 using IfcCourser.Walls.Reading;
 
 namespace IfcCourser.Walls.Meeting;
 
-/// <summary>Settles ends where three and more walls come together, so that no place is claimed twice.</summary>
+/// <summary>
+/// Settles ends where three and more walls come together, so that no place is claimed twice. Encounters at different heights
+/// don't disturb each other.
+/// </summary>
 public static class EndSharing
 {
+    /// <summary>A corner this many times as high as the others at its end stays one, and they butt against it.</summary>
+    private const double Dominates = 2;
+
+    /// <summary>A host that stands before less than this of an abutting wall, mm, does not stop it.</summary>
+    private const double LeastHeld = 5;
+
     /// <summary>
     /// Where a wall goes on in another, a third that meets both there butts against them; where two walls meet an end from
-    /// both sides, they butt against it; an end that turns a corner does not butt as well; doubled encounters are dropped.
+    /// both sides, they butt against it, and where they meet it from one side, all but the outermost; an end that turns a corner does not butt as well; doubled encounters are dropped.
     /// </summary>
     public static ImmutableArray<Encounter> Resolve(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
     {
         var settled = joined;
         foreach (var through in joined.Where(encounter => encounter.Kind == JunctionKind.Continued))
         {
-            settled = [.. settled.Select(other => Butting(Butting(other, through.First), through.Second))];
+            settled = [.. settled.Select(other => AreLevel(through, other) ? Butting(Butting(other, through.First), through.Second) : other)];
         }
 
         var crowded = settled
@@ -26,11 +36,38 @@ public static class EndSharing
             .Select(end => end.First());
         foreach (var end in crowded)
         {
-            settled = [.. settled.Select(other => Butting(other, end))];
+            var corners = settled.Where(encounter => encounter.Kind == JunctionKind.Corner && encounter.TakesEnd(end.Wall, end.Side)).ToList();
+            settled = [.. settled.Select(other => corners.Contains(other) && IsCrowded(walls, end, other, corners) ? Butting(other, end) : other)];
         }
 
         return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled) && !ButtsBesideCorner(encounter, settled))];
     }
+
+    // Of walls that leave an end to the same side, the outermost turns the corner: the others are linings and leaves inside it.
+    private static bool IsCrowded(ImmutableArray<WallDraft> walls, Arm end, Encounter corner, List<Encounter> corners) => corners.Exists(other =>
+        other != corner
+        && AreLevel(corner, other)
+        && (SideOf(walls, end, corner) == SideOf(walls, end, other)
+            ? Reach(end, corner) < Reach(end, other)
+            : corner.Height.Size < Dominates * other.Height.Size));
+
+    // To the left (1) or right (-1) of the end's wall.
+    private static int SideOf(ImmutableArray<WallDraft> walls, Arm end, Encounter corner)
+    {
+        var other = corner.OtherThan(end.Wall);
+        var away = walls[other.Wall].Space.Direction * (other.Side == JunctionSide.Start ? 1 : -1);
+        return Math.Sign(Vector2.Cross(walls[end.Wall].Space.Direction, away));
+    }
+
+    private static double Reach(Arm end, Encounter corner)
+    {
+        var arm = corner.ArmOf(end.Wall);
+        return Math.Round(end.Side == JunctionSide.End ? arm.Stretch.To : -arm.Stretch.From);
+    }
+
+    // Over at least half of the lower one's height.
+    private static bool AreLevel(Encounter a, Encounter b) =>
+        a.Height.Common(b.Height) >= Math.Min(a.Height.Size, b.Height.Size) / 2;
 
     // A corner at this end becomes a tee that has the end's wall as its host.
     private static Encounter Butting(Encounter encounter, Arm end)
@@ -46,18 +83,23 @@ public static class EndSharing
     // An end that turns a corner does not butt as well, on a lining or leaf beyond the corner.
     private static bool ButtsBesideCorner(Encounter encounter, ImmutableArray<Encounter> all) =>
         encounter.Kind == JunctionKind.Tee
-        && all.Any(other => other.Kind == JunctionKind.Corner && other.TakesEnd(encounter.Second.Wall, encounter.Second.Side));
+        && all.Any(other => other.Kind == JunctionKind.Corner
+            && other.TakesEnd(encounter.Second.Wall, encounter.Second.Side)
+            && AreLevel(encounter, other));
 
-    // A wall that butts at one end on two hosts which continue each other keeps the one that takes more of it.
+    // A wall that butts at one end on two hosts which continue each other keeps the one that stands farther out; where both stand
+    // alike, the one that takes more of it.
     private static bool IsDoubled(ImmutableArray<WallDraft> walls, Encounter encounter, ImmutableArray<Encounter> all)
     {
-        double Held(Encounter tee) => walls[tee.First.Wall].Run.Common(tee.First.Stretch);
+        double Held(Encounter tee) => Math.Round(walls[tee.First.Wall].Run.Common(tee.First.Stretch));
+        double Out(Encounter tee) => Held(tee) < LeastHeld ? double.NegativeInfinity : Math.Round(tee.Second.Side == JunctionSide.End ? -tee.Second.Near : tee.Second.Near);
         return encounter.Kind == JunctionKind.Tee && all.Any(other =>
             other.Kind == JunctionKind.Tee
             && other.Second.Wall == encounter.Second.Wall
             && other.Second.Side == encounter.Second.Side
+            && AreLevel(encounter, other)
             && AreContinued(all, other.First.Wall, encounter.First.Wall)
-            && (Held(other), encounter.First.Wall).CompareTo((Held(encounter), other.First.Wall)) > 0);
+            && (Out(other), Held(other), encounter.First.Wall).CompareTo((Out(encounter), Held(encounter), other.First.Wall)) > 0);
     }
 
     private static bool AreContinued(ImmutableArray<Encounter> all, int a, int b) => all.Any(encounter =>

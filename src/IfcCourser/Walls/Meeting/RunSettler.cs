@@ -6,7 +6,8 @@ namespace IfcCourser.Walls.Meeting;
 
 /// <summary>
 /// Trims and extends masonry runs to each other over their common height: at a corner to the other's outer face, at a tee to
-/// the host's near face, in line to the middle of the gap.
+/// the host's near face, in line to the middle of the gap. Where walls are not square an end reaches as far as its longer
+/// face, whose pieces are cut on the slant.
 /// </summary>
 public static class RunSettler
 {
@@ -24,7 +25,9 @@ public static class RunSettler
                 if (EndOf(encounter, arm) is { } place)
                 {
                     var height = encounter.Height.ShiftedBy(-walls[arm.Wall].Space.Origin.Z);
-                    outlines[arm.Wall] = Moved(outlines[arm.Wall], arm.Side, place, height);
+                    var (outline, isEnd) = (outlines[arm.Wall], arm.Side == JunctionSide.End);
+                    var near = Zone(encounter, arm, place);
+                    outlines[arm.Wall] = Extended(Trimmed(outline, isEnd, place, height), isEnd, place, near, height);
                 }
             }
         }
@@ -35,28 +38,57 @@ public static class RunSettler
     private static double? EndOf(Encounter encounter, Arm arm) => (encounter.Kind, arm.Side) switch
     {
         (_, JunctionSide.Along) or (JunctionKind.Cross, _) => null,
-        (JunctionKind.Tee, _) when arm == encounter.First => null,
-        (JunctionKind.Tee, JunctionSide.End) or (not JunctionKind.Tee, JunctionSide.Start) => arm.Stretch.From,
+        (JunctionKind.Tee, _) => arm == encounter.First ? null : arm.Near,
+        (_, JunctionSide.Start) => arm.Stretch.From,
         _ => arm.Stretch.To,
     };
 
-    private static Region Moved(Region outline, JunctionSide side, double place, Slab height)
+    // Ends that stop in the other wall, or short of it by what is joined, are meant to meet it.
+    private static Slab Zone(Encounter encounter, Arm arm, double place)
     {
-        var all = outline.Bounds;
-        var isEnd = side == JunctionSide.End;
-        var end = isEnd ? all.Right : all.Left;
-        var edge = outline.Intersect(Region.Of(isEnd ? new Rect(end - 1, all.Bottom, end, all.Top) : new Rect(end, all.Bottom, end + 1, all.Top))).Bounds;
-        var bottom = height.From <= edge.Bottom + Level ? edge.Bottom : height.From;
-        var top = height.To >= edge.Top - Level ? edge.Top : height.To;
-        var isLonger = isEnd ? place > end : place < end;
-        if (isLonger)
+        const double Joined = EncounterFinder.WidestJoined;
+        return encounter.Kind != JunctionKind.Corner ? new Slab(place - Joined, place + Joined) : new Slab(arm.Stretch.From - Joined, arm.Stretch.To + Joined);
+    }
+
+    // Every upright edge at this end that lies in the zone short of the place goes on to it, as high as it is.
+    private static Region Extended(Region outline, bool isEnd, double place, Slab zone, Slab height)
+    {
+        const double Upright = 0.5;
+        var loop = outline.Outline;
+        var whole = outline;
+        for (var i = 0; i < loop.Length; i++)
         {
-            var added = isEnd ? new Rect(end - 1, bottom, place, top) : new Rect(place, bottom, end + 1, top);
-            return outline.Union(Region.Of(added));
+            // Counter-clockwise, the edges at the end go up and those at the start go down.
+            var (lower, upper) = isEnd ? (loop[i], loop[(i + 1) % loop.Length]) : (loop[(i + 1) % loop.Length], loop[i]);
+            var isShort = isEnd ? lower.X < place : lower.X > place;
+            if (upper.Y > lower.Y && Math.Abs(upper.X - lower.X) <= Upright && isShort && lower.X >= zone.From && lower.X <= zone.To)
+            {
+                var bottom = height.From <= lower.Y + Level ? lower.Y : height.From;
+                var top = height.To >= upper.Y - Level ? upper.Y : height.To;
+                whole = whole.Union(Region.Of(new Rect(Math.Min(lower.X, place), bottom, Math.Max(lower.X, place), top)));
+            }
         }
 
-        var (from, to) = (bottom <= edge.Bottom ? all.Bottom - 1 : bottom, height.To >= all.Top - Level ? all.Top + 1 : top);
-        var cut = outline.Subtract(Region.Of(isEnd ? new Rect(place, from, end + 1, to) : new Rect(end - 1, from, place, to)));
+        return whole;
+    }
+
+    private static Region Trimmed(Region outline, bool isEnd, double place, Slab height)
+    {
+        var all = outline.Bounds;
+        if (isEnd ? place >= all.Right : place <= all.Left)
+        {
+            return outline;
+        }
+
+        var beyond = outline.Intersect(Region.Of(isEnd ? new Rect(place, all.Bottom, all.Right, all.Top) : new Rect(all.Left, all.Bottom, place, all.Top)));
+        if (beyond.IsEmpty)
+        {
+            return outline;
+        }
+
+        var bottom = height.From <= beyond.Bounds.Bottom + Level ? all.Bottom - 1 : height.From;
+        var top = height.To >= beyond.Bounds.Top - Level ? all.Top + 1 : height.To;
+        var cut = outline.Subtract(Region.Of(isEnd ? new Rect(place, bottom, all.Right + 1, top) : new Rect(all.Left - 1, bottom, place, top)));
         return cut.IsEmpty ? cut : cut.Parts[0];
     }
 }

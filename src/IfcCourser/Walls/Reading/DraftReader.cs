@@ -101,9 +101,9 @@ public sealed class DraftReader
             Choice = choice,
             Across = shape.Across,
             Masonry = layer.Across,
-            Run = Shortened(shape.Run, pieces.Outline.Bounds, outline.Bounds),
+            Run = shape.Run,
             Height = shape.Height,
-            Outline = outline,
+            Outline = pieces.Outline.Filled(),
             Openings = openings,
             Body = shape.Facts,
             LoadBearing = wall.IsLoadBearing,
@@ -114,13 +114,9 @@ public sealed class DraftReader
                 .. rims.Select(rim => WallFindings.Opening(FindingCodes.OpeningCutsRim, rim.Opening)),
             ],
         };
+        draft = draft.Cut(outline);
         return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
     }
-
-    // An end that a void takes off is off in all layers.
-    private static Slab Shortened(Slab run, Rect before, Rect after) => new(
-        after.Left > before.Left ? Math.Max(run.From, after.Left) : run.From,
-        after.Right < before.Right ? Math.Min(run.To, after.Right) : run.To);
 
     private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, JoinedPieces pieces, Finding? width)
     {

@@ -25,7 +25,7 @@ public static class LooseFillings
 
         var extents = new FillingExtents(model);
         var placed = walls.ToArray();
-        foreach (var filling in model.LooseFillings)
+        foreach (var filling in model.LooseFillings.OrderBy(filling => filling.GlobalId, StringComparer.Ordinal))
         {
             var points = extents.Points(filling);
             if (!points.IsEmpty)

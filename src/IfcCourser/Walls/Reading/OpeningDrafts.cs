@@ -57,7 +57,7 @@ public static class OpeningDrafts
     /// <summary>Identity, filling and kind of an opening; its rectangle is not yet known.</summary>
     public static WallOpening Described(IfcOpeningRecord record)
     {
-        var filling = record.Fillings.OrderByDescending(f => f.IsDoor).ThenByDescending(f => f.IsWindow).FirstOrDefault();
+        var filling = record.Fillings.OrderByDescending(f => f.IsDoor).ThenByDescending(f => f.IsWindow).ThenBy(f => f.GlobalId, StringComparer.Ordinal).FirstOrDefault();
         var opening = new WallOpening(record.GlobalId, record.StepId, record.Name, OpeningKind.Void, null, null, default, null);
         return filling is null ? opening : Filled(opening, filling);
     }

@@ -24,7 +24,7 @@ public static class SharedVoids
     {
         var kept = new List<OpeningDraft>();
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        foreach (var opening in openings.OrderByDescending(opening => Math.Round(opening.Shape.Area)).ThenBy(opening => opening.Opening.StepId))
+        foreach (var opening in openings.OrderByDescending(opening => Math.Round(opening.Shape.Area)).ThenBy(opening => opening.Opening.GlobalId, StringComparer.Ordinal))
         {
             var same = kept.FindIndex(other => AreOne(other, opening));
             if (same < 0)

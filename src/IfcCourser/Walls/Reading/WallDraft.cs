@@ -38,4 +38,23 @@ public sealed record WallDraft
     public required MasonryChoice Choice { get; init; }
 
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>What through openings leave of the elevation.</summary>
+    public Region Net => Openings.Where(opening => opening.GoesThrough).Aggregate(Outline, (rest, opening) => rest.Subtract(opening.Shape));
+
+    /// <summary>The wall with ends, foot or top taken off: what is off is off in all layers.</summary>
+    public WallDraft Cut(Region outline)
+    {
+        const double Same = 1;
+        var (before, after) = (Outline.Bounds, outline.Bounds);
+        double From(double body, double was, double isNow) => isNow > was + Same ? Math.Max(body, isNow) : body;
+        double To(double body, double was, double isNow) => isNow < was - Same ? Math.Min(body, isNow) : body;
+        var height = Height.ShiftedBy(-Space.Origin.Z);
+        return this with
+        {
+            Outline = outline,
+            Run = new Slab(From(Run.From, before.Left, after.Left), To(Run.To, before.Right, after.Right)),
+            Height = new Slab(From(height.From, before.Bottom, after.Bottom), To(height.To, before.Top, after.Top)).ShiftedBy(Space.Origin.Z),
+        };
+    }
 }

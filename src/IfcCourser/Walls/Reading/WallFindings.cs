@@ -90,9 +90,15 @@ public static class WallFindings
     public static Finding NotLonger(double length, double thickness) =>
         new(FindingCodes.NotLongerThanThick, $"The wall is {Mm(length)} long and {Mm(thickness)} thick.");
 
+    /// <summary>An end against a wall that is not square.</summary>
+    public static Finding EndOnSlant(Length slant, Length place) => new(
+        FindingCodes.EndOnSlant,
+        $"The end is cut on a slant: its {(slant > Length.Zero == (place > Length.Zero) ? "right" : "left")} face is {Length.Abs(slant)} longer than the other; lengths are those of the longer face.",
+        new FindingPlace { S = place });
+
     /// <summary>A finding about two walls.</summary>
-    public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) =>
-        new(code, $"{code.Meaning} {Name(first)} and {Name(second)}: {Mm(mm)}.");
+    public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) => new(
+        code, $"{code.Meaning} {Name(first)} and {Name(second)}: {Mm(mm)}.", new FindingPlace { Walls = [first.GlobalId, second.GlobalId] });
 
     private static string Name(WallIdentity wall) =>
         string.IsNullOrWhiteSpace(wall.Name) ? wall.Label : Text($"{wall.Name} (#{wall.StepId})");

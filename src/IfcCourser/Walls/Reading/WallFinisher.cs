@@ -29,7 +29,7 @@ public static class WallFinisher
                 Length.FromModelMm(draft.Masonry.Size)),
             Body = draft.Body,
             Outline = Points(outline, box),
-            Openings = [.. openings.OfType<WallOpening>().OrderBy(o => o.Model.Left).ThenBy(o => o.Model.Bottom).ThenBy(o => o.StepId)],
+            Openings = [.. openings.OfType<WallOpening>().OrderBy(o => o.Model.Left).ThenBy(o => o.Model.Bottom).ThenBy(o => o.GlobalId, StringComparer.Ordinal)],
             Start = start,
             End = end,
             LoadBearing = draft.LoadBearing,
@@ -39,11 +39,16 @@ public static class WallFinisher
                 .. draft.Findings,
                 .. within.Where(opening => opening.Opening.IsFixed).Select(gap => WallFindings.InPieces(gap.Shape)),
                 .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening)),
+                .. Slanted(start, Length.Zero),
+                .. Slanted(end, Length.FromModelMm(box.Width)),
                 .. draft.Loose.Select(filling => WallFindings.Loose(filling, box)),
                 .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening)),
             ],
         };
     }
+
+    private static IEnumerable<Finding> Slanted(WallEnd end, Length place) =>
+        end.Slant == Length.Zero ? [] : [WallFindings.EndOnSlant(end.Slant, place)];
 
     /// <summary>Whether anything of the wall stands beside and over its openings.</summary>
     public static bool LeavesMasonry(WallDraft draft)
