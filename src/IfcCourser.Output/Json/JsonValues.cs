@@ -44,6 +44,9 @@ internal static class JsonValues
     public static void Member(this Utf8JsonWriter json, string name, Vector3 point) =>
         json.Numbers(name, Decimals, point.X, point.Y, point.Z);
 
+    public static void Member(this Utf8JsonWriter json, string name, Vector2 point) =>
+        json.Numbers(name, Decimals, point.X, point.Y);
+
     public static void Direction(this Utf8JsonWriter json, string name, Vector2 unit) =>
         json.Numbers(name, DirectionDecimals, unit.X, unit.Y);
 

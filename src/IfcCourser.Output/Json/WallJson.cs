@@ -69,6 +69,14 @@ internal static class WallJson
         json.Direction("normal", frame.Normal);
         json.Member("length", frame.Length);
         json.Member("thickness", frame.Thickness);
+        if (frame.Curve is { } curve)
+        {
+            json.Line("curve", line =>
+            {
+                line.Member("centre", curve.Centre);
+                line.Member("radius", curve.Radius);
+            });
+        }
     }
 
     private static void Body(Utf8JsonWriter json, BodyFacts body) => json.Line("body", line =>

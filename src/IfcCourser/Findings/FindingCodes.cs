@@ -75,8 +75,8 @@ public static class FindingCodes
         "Delete one of the two walls.");
 
     public static readonly FindingCode CurvedInPlan = new(
-        "curved-in-plan", Severity.Warning, "The wall is curved in plan, which straight units and their head joints do not follow.",
-        "Split the wall into straight ones, or have units cut to the curve.");
+        "curved-in-plan", Severity.Warning, "The wall is curved in plan, more tightly or in more than one arc than straight units and their head joints follow.",
+        "Split the wall into straight ones, have units cut to the curve, or choose a catalog with shorter units or wider joints.");
 
     public static readonly FindingCode TurnsInPlan = new(
         "turns-in-plan", Severity.Warning, "The body turns corners or branches in plan, so that most of it stands out of any two parallel faces.",
@@ -98,6 +98,10 @@ public static class FindingCodes
         "opening-takes-wall", Severity.Warning, "Openings leave nothing of the wall.", "Check the opening, or delete the wall.");
 
     // How walls stand and meet
+    public static readonly FindingCode CurveUnrolled = new(
+        "curve-unrolled", Severity.Note, "The wall is curved in plan and laid out along its centre line; it is not joined with its neighbours.",
+        "Check its ends, and keep to the joints given for its centre line.");
+
     public static readonly FindingCode BodyInPieces = new(
         "body-in-pieces", Severity.Note, "The masonry falls into pieces side by side; the gap between them is taken as an opening over its height.",
         "Model each piece as a wall of its own, or the gap as an opening.");

@@ -6,7 +6,17 @@ namespace IfcCourser.Geometry;
 public static class CircleArc
 {
     /// <summary>No chord spans more than this angle, radians (5 degrees).</summary>
-    public const double Step = Math.PI / 36;
+    private const double WidestStep = Math.PI / 36;
+
+    /// <summary>No chord stands farther than this, mm, off its arc.</summary>
+    private const double Sagitta = 0.25;
+
+    /// <summary>Chords that an arc of a radius, mm, and an angle, radians, is made of.</summary>
+    public static int Steps(double radius, double angle)
+    {
+        var step = radius > Sagitta ? Math.Min(WidestStep, 2 * Math.Acos(1 - (Sagitta / radius))) : WidestStep;
+        return Math.Max(1, (int)Math.Ceiling((Math.Abs(angle) / step) - 1e-9));
+    }
 
     /// <summary>Points on an ellipse from one angle to another, both included, in equal steps.</summary>
     /// <param name="place">The ellipse's axes.</param>
@@ -16,7 +26,7 @@ public static class CircleArc
     /// <param name="to">Radians; may be less than <paramref name="from"/>.</param>
     public static ImmutableArray<Vector3> Chords(Transform3 place, double a, double b, double from, double to)
     {
-        var steps = Math.Max(1, (int)Math.Ceiling((Math.Abs(to - from) / Step) - 1e-9));
+        var steps = Steps(Math.Max(a, b), to - from);
         return
         [
             .. Enumerable.Range(0, steps + 1).Select(i =>

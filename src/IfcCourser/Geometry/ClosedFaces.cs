@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace IfcCourser.Geometry;
 
 /// <summary>Faces of a model as a solid, if they close.</summary>

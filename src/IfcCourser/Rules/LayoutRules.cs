@@ -29,6 +29,11 @@ public sealed record LayoutRules
     /// <summary>Least distance of a core's centre from a head joint's centre; zero where the catalog has no cores.</summary>
     public required Length CoreClearance { get; init; }
 
+    /// <summary>The rules of a wall that is curved in plan: head joints on its centre line leave room to open towards the outer face.</summary>
+    /// <param name="radius">Of the centre line.</param>
+    public LayoutRules Around(Length radius, Length thickness) =>
+        CurvedJoints.On(Catalog, radius, thickness) is { } joints ? this with { Catalog = Catalog with { HeadJoint = joints } } : this;
+
     public static LayoutRules For(RuleSet set, Catalog catalog, OpeningPolicy openings, Length? maxShift = null) => new()
     {
         Set = set,

@@ -24,7 +24,7 @@ public static class LayoutBuilder
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
-                layouts[i] = new WallRun(lines[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), rules).Solve();
+                layouts[i] = new WallRun(lines[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), RulesOf(model.Walls[i], rules)).Solve();
             }
         });
         return new Layout
@@ -38,6 +38,9 @@ public static class LayoutBuilder
             Findings = [.. model.Findings, .. steps],
         };
     }
+
+    private static LayoutRules RulesOf(Wall wall, LayoutRules rules) =>
+        wall.Frame.Curve is { } curve ? rules.Around(curve.Radius, wall.Frame.Thickness) : rules;
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, int wall) =>
     [

@@ -8,8 +8,8 @@ namespace IfcCourser.Tests.Walls;
 public sealed class PlanShapeTests
 {
     /// <summary>
-    /// Radius 3000 on the centre line, 240 thick. Head joints of 0 to 3 mm let units of 624 follow (624 + 1.5) x 240 / 3 = 50040 mm,
-    /// pieces of 100 follow 101.5 x 240 / 3 = 8120 mm.
+    /// Radius 3000 on the centre line, 240 thick. Head joints of 0 to 3 mm, less 1 mm that the saw leaves to them, let units of
+    /// 624 follow (624 + 3) x 240 / 2 = 75240 mm, pieces of 100 follow 103 x 240 / 2 = 12360 mm.
     /// </summary>
     [Theory]
     [InlineData(90)]
@@ -23,7 +23,7 @@ public sealed class PlanShapeTests
         var reason = Assert.Single(text.Walls().Skipped).Reason;
         Assert.Equal(FindingCodes.CurvedInPlan, reason.Code);
         Assert.Contains("radius of 3000 mm", reason.Message, StringComparison.Ordinal);
-        Assert.Contains("50040 mm or more, least pieces 8120 mm", reason.Message, StringComparison.Ordinal);
+        Assert.Contains("75240 mm or more, pieces of 100 mm 12360 mm", reason.Message, StringComparison.Ordinal);
     }
 
     [Fact]

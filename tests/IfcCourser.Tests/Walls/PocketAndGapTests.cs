@@ -39,7 +39,7 @@ public sealed class PocketAndGapTests
         var wall = Assert.Single(text.Walls().Walls);
         Assert.Equal([(0, 0), (4000, 0), (4000, 2000), (1500, 2000), (1500, 2500), (0, 2500)], WallReaderTests.Points(wall));
         var opening = Assert.Single(wall.Openings);
-        Assert.Equal((OpeningKind.Void, 1500, 2000, 0, 2000), (opening.Kind, opening.Model.Left.Mm, opening.Model.Right.Mm, opening.Model.Bottom.Mm, opening.Model.Top.Mm));
+        Assert.Equal((OpeningKind.Void, true, 1500, 2000, 0, 2000), (opening.Kind, opening.IsFixed, opening.Model.Left.Mm, opening.Model.Right.Mm, opening.Model.Bottom.Mm, opening.Model.Top.Mm));
         Assert.Contains("500 mm", Assert.Single(wall.Findings, finding => finding.Code == FindingCodes.BodyInPieces).Message, StringComparison.Ordinal);
     }
 

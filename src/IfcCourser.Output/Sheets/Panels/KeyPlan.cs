@@ -32,13 +32,12 @@ internal static class KeyPlan
 
     private static ImmutableArray<Point> Footprint(WallLayout wall)
     {
+        const int ChordsOfCurve = 24;
         var frame = wall.Frame;
         var zero = Units.Length.Zero;
-        return
-        [
-            Plan(frame.PointAt(zero, frame.Thickness, zero)), Plan(frame.PointAt(frame.Length, frame.Thickness, zero)),
-            Plan(frame.PointAt(frame.Length, zero, zero)), Plan(frame.PointAt(zero, zero, zero)),
-        ];
+        var chords = frame.Curve is null ? 1 : ChordsOfCurve;
+        var places = Enumerable.Range(0, chords + 1).Select(i => i == chords ? frame.Length : frame.Length / chords * i).ToArray();
+        return [.. places.Select(s => Plan(frame.PointAt(s, frame.Thickness, zero))), .. places.Reverse().Select(s => Plan(frame.PointAt(s, zero, zero)))];
     }
 
     private static Point Plan(Vector3 p) => new(p.X, p.Y);
@@ -50,8 +49,7 @@ internal static class KeyPlan
         var along = new Point(frame.Direction.X, frame.Direction.Y);
         var away = new Point(frame.Normal.X, frame.Normal.Y) * -1;
         var corners = Footprint(wall);
-        var (start, end) = (placed(corners[0]), placed(corners[1]));
-        var middle = (start + end) * 0.5;
+        var (start, middle, end) = (placed(corners[0]), placed(Plan(frame.PointAt(frame.Length / 2, frame.Thickness, Units.Length.Zero))), placed(corners[(corners.Length / 2) - 1]));
         var tip = middle + (away * 1.5);
         yield return new LineItem(Pen.Text, tip, tip + (away * 4));
         yield return new HatchItem(

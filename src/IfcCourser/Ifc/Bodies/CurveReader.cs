@@ -4,7 +4,7 @@ using IfcCourser.Step21;
 
 namespace IfcCourser.Ifc.Bodies;
 
-/// <summary>Curves as chains of points, mm; arcs in steps of five degrees. Plane curves lie at z = 0.</summary>
+/// <summary>Curves as chains of points, mm; arcs in chords. Plane curves lie at z = 0.</summary>
 public sealed class CurveReader
 {
     private const int DeepestNesting = 16;

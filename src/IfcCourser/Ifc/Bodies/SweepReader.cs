@@ -55,7 +55,7 @@ public sealed class SweepReader
         return ClosedFaces.Enclosed([.. sides, .. FaceReader.Faces([.. from.Reverse()], []), .. FaceReader.Faces(to, [])]);
     }
 
-    // In steps of five degrees: the quadrilateral between an edge and its turned copy is plane.
+    // In steps: the quadrilateral between an edge and its turned copy is plane.
     private Solid? Revolved(StepInstance item, Profile profile, Transform3 place)
     {
         if (_source.Follow(item[2]) is not { } axis || (item[3].AsReal ?? 0) * _source.AngleUnit is var angle && Math.Abs(angle) < 1e-6)
@@ -65,7 +65,8 @@ public sealed class SweepReader
 
         var line = place.Direction(_source.Direction(axis[1]) ?? new Vector3(0, 0, 1));
         var foot = place.Point(_source.Point(axis[0]) ?? default);
-        var steps = Math.Max(1, (int)Math.Ceiling((Math.Abs(angle) / CircleArc.Step) - 1e-9));
+        var reach = profile.Loops.SelectMany(loop => loop).Max(point => Vector3.Cross(place.Point(new Vector3(point.X, point.Y, 0)) - foot, line).Length);
+        var steps = CircleArc.Steps(reach, angle);
         ImmutableArray<Vector3> Turned(ImmutableArray<Vector2> loop, int step) =>
             [.. loop.Select(point => Transform3.Turn(foot, line, angle * step / steps).Point(place.Point(new Vector3(point.X, point.Y, 0))))];
         var faces = new List<PlanarFace>();

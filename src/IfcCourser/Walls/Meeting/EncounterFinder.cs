@@ -6,7 +6,7 @@ namespace IfcCourser.Walls.Meeting;
 
 /// <summary>
 /// Finds which walls meet, from their bodies: a body that stops on its partner's face, on its axis or on its far side, a
-/// mitre and a corner left open all give the same encounter.
+/// mitre and a corner left open all give the same encounter. Curved walls are left out.
 /// </summary>
 public static class EncounterFinder
 {
@@ -46,6 +46,11 @@ public static class EncounterFinder
     private static Encounter? Between(ImmutableArray<WallDraft> walls, int i, int j)
     {
         var (a, b) = (walls[i], walls[j]);
+        if (a.Curve is not null || b.Curve is not null)
+        {
+            return null;
+        }
+
         var height = a.Height.Intersect(b.Height);
         var reach = a.Run.Size + b.Run.Size + a.Across.Size + b.Across.Size + FarthestGap;
         if (height.Size < LeastHeight || (a.Space.ToModel(a.Run.Middle, a.Across.Middle, 0) - b.Space.ToModel(b.Run.Middle, b.Across.Middle, 0)).Plan.Length > reach)

@@ -5,7 +5,7 @@ using IfcCourser.Walls.Reading;
 
 namespace IfcCourser.Walls.Meeting;
 
-/// <summary>Parallel walls that stand in the same place: what they share is laid once.</summary>
+/// <summary>Parallel straight walls that stand in the same place: what they share is laid once.</summary>
 public static class Overlaps
 {
     /// <summary>A wall of which this share lies in another is the same wall drawn twice.</summary>
@@ -92,7 +92,8 @@ public static class Overlaps
     private static Region? Common(WallDraft wall, WallDraft other)
     {
         const double Parallel = 0.004;
-        if (Math.Abs(Vector2.Cross(wall.Space.Direction, other.Space.Direction)) > Parallel
+        if (wall.Curve is not null || other.Curve is not null
+            || Math.Abs(Vector2.Cross(wall.Space.Direction, other.Space.Direction)) > Parallel
             || wall.Height.Common(other.Height) <= Least
             || wall.Run.Common(EncounterFinder.SeenFrom(wall.Space, other.Space, other.Run, along: true)) <= Least
             || Across(wall, other) <= Least)

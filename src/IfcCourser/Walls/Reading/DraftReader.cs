@@ -61,10 +61,10 @@ public sealed class DraftReader
 
         if (shape.Space is not { } space)
         {
-            return (null, Skip(shape.Curve is { } curve ? WallFindings.Curved(curve, _catalog) : WallFindings.Of(shape.Fault!), shape.Facts, unchosen));
+            return (null, Skip(shape.Curve is { } bend ? WallFindings.Curved(bend.Radius, bend.Thickness, _catalog) : WallFindings.Of(shape.Fault!), shape.Facts, unchosen));
         }
 
-        var (layer, missing) = MasonryLayer.Of(wall, names, shape.Across, Axis(wall, space), shape.Items);
+        var (layer, missing) = MasonryLayer.Of(wall, names, shape.Across, Axis(wall, space, shape.Curve), shape.Items);
         layer ??= _selection.Walls == WallChoice.All ? MasonryLayer.Whole(shape.Across) : null;
         if (layer is null)
         {
@@ -84,13 +84,20 @@ public sealed class DraftReader
             return (null, width);
         }
 
-        var elevation = MasonryElevation.Of(layer.Place.Body ?? shape.Gross, layer.Across);
+        var curve = shape.Curve?.MeasuredAt(layer.Across.Middle);
+        if (curve is not null && CurvedJoints.On(_catalog, Length.FromModelMm(curve.Line), Length.FromModelMm(layer.Across.Size)) is null)
+        {
+            return (null, WallFindings.Curved(curve.Line, layer.Across.Size, _catalog));
+        }
+
+        var view = new ElevationView(curve);
+        var elevation = MasonryElevation.Of(layer.Place.Body ?? shape.Gross, layer.Across, view);
         if (elevation.Shape.IsEmpty || elevation.Bevelled > MostBevelled * (elevation.Bevelled + elevation.Shape.Area))
         {
             return (null, WallFindings.Of(FindingCodes.FacesNotUpright));
         }
 
-        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Drafts: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across))).ToList();
+        var cut = shape.Openings.Select(opening => (opening.Record, opening.Solid, Drafts: OpeningDrafts.Of(opening.Record, opening.Solid, layer.Across, view))).ToList();
         var pieces = JoinedPieces.Of(OpeningDrafts.PutBack(elevation.Shape, cut.SelectMany(opening => opening.Drafts)));
         var voids = Voids(wall, cut, pieces, elevation.Pockets, shape.Across);
         var (outline, openings, rims) = RimVoids.Of(pieces.Outline.Filled(), voids.Openings);
@@ -98,10 +105,11 @@ public sealed class DraftReader
         {
             Identity = identity,
             Space = shape.Space!,
+            Curve = curve,
             Choice = choice,
             Across = shape.Across,
             Masonry = layer.Across,
-            Run = shape.Run,
+            Run = curve is null ? shape.Run : new Slab(0, curve.Length),
             Height = shape.Height,
             Outline = pieces.Outline.Filled(),
             Openings = openings,
@@ -124,6 +132,11 @@ public sealed class DraftReader
         if (width is not null)
         {
             yield return width;
+        }
+
+        if (shape.Curve is not null)
+        {
+            yield return WallFindings.Of(FindingCodes.CurveUnrolled);
         }
 
         if (!layer.Others.IsEmpty)
@@ -244,10 +257,11 @@ public sealed class DraftReader
         return along.Unit();
     }
 
-    private (double Offset, bool YIsLeft) Axis(IfcWallRecord wall, WallSpace space)
+    private (double Offset, bool YIsLeft) Axis(IfcWallRecord wall, WallSpace space, PlanCurve? curve)
     {
         var start = _bodies.Axis(wall.Representation)?.From ?? default;
-        var offset = space.Plan(wall.Placement.Point(new Vector3(start.X, start.Y, 0)).Plan).Y;
+        var point = wall.Placement.Point(new Vector3(start.X, start.Y, 0)).Plan;
+        var offset = curve?.Left(point - space.Origin.Plan) ?? space.Plan(point).Y;
         return (offset, Vector2.Dot(wall.Placement.Y.Plan, space.Direction.Left) >= 0);
     }
 }

@@ -8,9 +8,6 @@ namespace IfcCourser.Walls.Reading;
 /// <param name="Bevelled">Area, mm2, left out because the top or bottom is bevelled or stepped across the thickness.</param>
 public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevelled)
 {
-    /// <summary>The elevation is cut this far inside the layer's faces, mm: on them, the next layer would show.</summary>
-    private const double Inside = 0.1;
-
     /// <summary>Slivers narrower than this, mm, are no masonry.</summary>
     private const double Narrow = 1;
 
@@ -18,12 +15,13 @@ public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevel
     private const double LongestEnd = 3;
 
     /// <summary>The elevation of the part of a body in a layer.</summary>
-    /// <param name="body">In wall coordinates, openings put back.</param>
+    /// <param name="body">Openings put back.</param>
     /// <param name="layer">From the right to the left face of the masonry.</param>
-    public static MasonryElevation Of(Solid body, Slab layer)
+    /// <param name="view">The wall, straight or unrolled.</param>
+    public static MasonryElevation Of(Solid body, Slab layer, ElevationView view)
     {
-        var inside = Math.Min(Inside, layer.Size / 4);
-        var both = Projection.Section(body, layer.From + inside).Intersect(Projection.Section(body, layer.To - inside));
+        var inside = Math.Min(view.Inside, layer.Size / 4);
+        var both = view.Section(body, layer.From + inside).Intersect(view.Section(body, layer.To - inside));
         if (both.IsEmpty)
         {
             return new MasonryElevation(both, both, 0);
@@ -31,7 +29,7 @@ public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevel
 
         // Where a part of the thickness is missing: beyond an end it is a mitre and stays, between masonry it is the pocket of
         // another wall or a niche and is filled up, above or below it is a bevel and goes.
-        var any = Projection.Elevation(body, layer.From + inside, layer.To - inside).Union(both);
+        var any = view.Between(body, layer.From + inside, layer.To - inside).Union(both);
         var between = RowHull.Of(both);
         var pockets = between.Intersect(any).Subtract(both).WithoutNarrow(Narrow);
         var shape = both.Union(pockets).Union(Ends(between, RowHull.Of(both, LongestEnd * layer.Size), any)).WithoutNarrow(Narrow);

@@ -15,20 +15,21 @@ public static class OpeningDrafts
 
     /// <summary>The voids of an opening in the masonry layer: none where it misses the layer; two where it is an opening in a recess.</summary>
     /// <param name="record">Identity and fillings.</param>
-    /// <param name="solid">Its body, in wall coordinates.</param>
+    /// <param name="solid">Its body.</param>
     /// <param name="layer">From the right to the left face of the masonry.</param>
-    public static ImmutableArray<OpeningDraft> Of(IfcOpeningRecord record, Solid solid, Slab layer)
+    /// <param name="view">The wall, straight or unrolled.</param>
+    public static ImmutableArray<OpeningDraft> Of(IfcOpeningRecord record, Solid solid, Slab layer, ElevationView view)
     {
-        var shape = Projection.Elevation(solid, layer.From, layer.To);
+        var shape = view.Between(solid, layer.From, layer.To);
         if (shape.IsEmpty)
         {
             return [];
         }
 
         var inside = Math.Min(ThroughTolerance, layer.Size / 4);
-        var through = Projection.Section(solid, layer.From + inside)
-            .Intersect(Projection.Elevation(solid, layer.Middle - inside, layer.Middle + inside))
-            .Intersect(Projection.Section(solid, layer.To - inside));
+        var through = view.Section(solid, layer.From + inside)
+            .Intersect(view.Between(solid, layer.Middle - inside, layer.Middle + inside))
+            .Intersect(view.Section(solid, layer.To - inside));
         var opening = Described(record);
         return through.IsEmpty ? [new OpeningDraft(shape, GoesThrough: false, opening)]
             : through.Area >= LeastThrough * shape.Area ? [new OpeningDraft(shape, GoesThrough: true, opening)]

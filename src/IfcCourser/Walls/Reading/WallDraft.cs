@@ -11,6 +11,9 @@ public sealed record WallDraft
 
     public required WallSpace Space { get; init; }
 
+    /// <summary>What a curved wall is unrolled along, relative to the space's origin; null for a straight one.</summary>
+    public PlanCurve? Curve { get; init; }
+
     /// <summary>The whole body across the wall, all layers.</summary>
     public required Slab Across { get; init; }
 

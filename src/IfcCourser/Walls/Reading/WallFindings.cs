@@ -69,16 +69,15 @@ public static class WallFindings
             new FindingPlace { S = Length.FromModelMm(box.Left - elevation.Left), Z = Length.FromModelMm(box.Bottom - elevation.Bottom), Opening = record.GlobalId });
     }
 
-    /// <summary>
-    /// Between units laid around a curve a head joint opens by thickness times length of unit and joint over radius; from the
-    /// least joint at the inner face it may open to the largest at the outer one.
-    /// </summary>
-    public static Finding Curved(PlanCurve curve, Catalog catalog)
+    /// <summary>A wall that bends more tightly than its head joints follow, or bends in more than one arc.</summary>
+    public static Finding Curved(double radius, double thickness, Catalog catalog)
     {
-        var (least, largest) = (catalog.HeadJoint.Min.Mm, catalog.HeadJoint.Max.Mm);
-        Length Radius(Length unit) => Length.FromModelMm((unit.Mm + ((least + largest) / 2)) * curve.Thickness / (largest - least)).CeilingTo(Length.FromMm(1));
-        return new(FindingCodes.CurvedInPlan, $"The wall bends around a radius of {Mm(curve.Radius)} on its centre line; joints from {catalog.HeadJoint.Min} to {catalog.HeadJoint.Max} "
-            + $"let units follow a radius of {Radius(catalog.UnitLength)} or more, least pieces {Radius(catalog.MinPiece)}.");
+        var joints = $"head joints from {catalog.HeadJoint.Min} to {catalog.HeadJoint.Max}";
+        Length? Least(Length unit) => CurvedJoints.LeastRadius(catalog, unit, Length.FromModelMm(thickness));
+        var allowed = Least(catalog.UnitLength) is { } units && Least(catalog.MinPiece) is { } pieces
+            ? $"{joints} let units of {catalog.UnitLength} follow a radius of {units} or more, pieces of {catalog.MinPiece} {pieces}."
+            : $"{joints} leave no play to follow a curve.";
+        return new(FindingCodes.CurvedInPlan, $"The wall is {Mm(thickness)} thick and bends around a radius of {Mm(radius)} on its centre line; {allowed}");
     }
 
     public static Finding LowerThan(double height, Length least) =>

@@ -22,11 +22,7 @@ public static class WallFinisher
         return new Wall
         {
             Identity = draft.Identity,
-            Frame = new WallFrame(
-                draft.Space.ToModel(box.Left, draft.Masonry.To, box.Bottom),
-                draft.Space.Direction,
-                Length.FromModelMm(box.Width),
-                Length.FromModelMm(draft.Masonry.Size)),
+            Frame = Frame(draft, box),
             Body = draft.Body,
             Outline = Points(outline, box),
             Openings = [.. openings.OfType<WallOpening>().OrderBy(o => o.Model.Left).ThenBy(o => o.Model.Bottom).ThenBy(o => o.GlobalId, StringComparer.Ordinal)],
@@ -56,6 +52,21 @@ public static class WallFinisher
         const double LeastWidth = 50;
         var rest = draft.Openings.Where(opening => opening.GoesThrough).Aggregate(draft.Outline, (left, opening) => left.Subtract(opening.Shape));
         return !rest.WithoutNarrow(LeastWidth).IsEmpty;
+    }
+
+    private static WallFrame Frame(WallDraft draft, Rect box)
+    {
+        var (length, thickness) = (Length.FromModelMm(box.Width), Length.FromModelMm(draft.Masonry.Size));
+        if (draft.Curve is not { } curve)
+        {
+            return new WallFrame(draft.Space.ToModel(box.Left, draft.Masonry.To, box.Bottom), draft.Space.Direction, length, thickness);
+        }
+
+        var (start, origin) = (curve.Plan(box.Left, draft.Masonry.To), draft.Space.Origin);
+        return new WallFrame(origin + new Vector3(start.X, start.Y, box.Bottom), curve.Direction(box.Left), length, thickness)
+        {
+            Curve = new WallCurve(origin.Plan + curve.Centre, Length.FromModelMm(curve.Line)),
+        };
     }
 
     // A void that slopes off the wall's top or end shapes the wall, it is no opening to course around.

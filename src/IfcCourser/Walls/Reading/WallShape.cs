@@ -11,7 +11,7 @@ public sealed record WallShape
 {
     public required BodyFacts Facts { get; init; }
 
-    /// <summary>The wall's own coordinates; null where the body has no two parallel faces.</summary>
+    /// <summary>The wall's own coordinates, those at the start of the run where it is curved; null where the body is no wall of one thickness.</summary>
     public required WallSpace? Space { get; init; }
 
     /// <summary>Why there is no space, where the body does not bend around a curve.</summary>
@@ -20,13 +20,13 @@ public sealed record WallShape
     /// <summary>The tightest bend of a body that is curved in plan.</summary>
     public PlanCurve? Curve { get; init; }
 
-    /// <summary>Openings put back, wall coordinates; like all that follows, empty where there is no space.</summary>
+    /// <summary>Openings put back, wall coordinates; axes as in the model where the wall is curved. Like all that follows, empty where there is no space.</summary>
     public Solid Gross { get; init; } = Solid.Empty;
 
-    /// <summary>The body's items, wall coordinates.</summary>
+    /// <summary>The body's items, wall coordinates; none where the wall is curved.</summary>
     public ImmutableArray<BodyItem> Items { get; init; } = [];
 
-    /// <summary>Bodies of the openings, wall coordinates.</summary>
+    /// <summary>Bodies of the openings, in the same coordinates as the body.</summary>
     public ImmutableArray<(IfcOpeningRecord Record, Solid Solid)> Openings { get; init; } = [];
 
     /// <summary>From the right to the left face, mm.</summary>
@@ -57,9 +57,19 @@ public sealed record WallShape
         var voids = openings.Select(opening => (opening.Record, Solid: opening.Solid.Transformed(near))).ToImmutableArray();
         var gross = new Body(items, []).Solid;
         var facts = Measured(gross, voids.Select(opening => opening.Solid), origin);
-        if (PlanCurve.In(Projection.Plan(gross)) is { } curve)
+        if (PlanCurve.In(Projection.Plan(gross), hint) is { } curve)
         {
-            return new WallShape { Facts = facts, Space = null, Curve = curve };
+            return !curve.IsWhole ? new WallShape { Facts = facts, Space = null, Curve = curve } : new WallShape
+            {
+                Facts = facts,
+                Space = new WallSpace(origin, curve.Direction(0)),
+                Curve = curve,
+                Gross = gross,
+                Openings = voids,
+                Across = curve.Across,
+                Run = new Slab(0, curve.Length),
+                Height = new Slab(origin.Z + gross.Box.Min.Z, origin.Z + gross.Box.Max.Z),
+            };
         }
 
         if (UprightFaces.Of(gross, hint) is not { } faces)

@@ -7,9 +7,6 @@ namespace IfcCourser.Tests.Ifc.Bodies;
 /// <summary>Advanced breps: plane faces with curved edges, and faces swept by a straight line.</summary>
 public sealed class BentFaceTests
 {
-    /// <summary>Chords of five degrees hold this share of a sector: (36 / pi) sin(pi / 36).</summary>
-    private static readonly double _chords = 36 / Math.PI * Math.Sin(Math.PI / 36);
-
     /// <summary>A quarter ring of radii 1000 and 1240, 2500 high; its bent faces as cylinders or as extruded arcs.</summary>
     [Theory]
     [InlineData(false)]
@@ -19,7 +16,7 @@ public sealed class BentFaceTests
         var brep = new BrepText(new ModelText());
         var solid = brep.Read(QuarterRing(brep, radius => extrudedArcs ? brep.ExtrudedArc(radius) : brep.Cylinder(radius)), out var unread);
         Assert.Empty(unread);
-        Assert.Equal(1, solid.Volume / (Math.PI / 4 * ((1240.0 * 1240) - (1000.0 * 1000)) * _chords * 2500), 1e-6);
+        Assert.Equal(1, solid.Volume / (Chords.QuarterRing * 2500), 1e-6);
         Assert.Equal((0, 1240, 2500), (Math.Round(solid.Box.Min.X, 3), Math.Round(solid.Box.Max.Y, 3), Math.Round(solid.Box.Max.Z, 3)));
     }
 
@@ -36,15 +33,15 @@ public sealed class BentFaceTests
             ? brep.Face(brep.Cylinder(500), brep.Loop((low, true), (brep.Line(foot, head), true), (high, false), (brep.Line(foot, head), false)))
             : brep.Face(brep.Cylinder(500), brep.Loop((low, true)), brep.Loop((high, false)));
         int[] faces = [side, brep.Face(brep.Flat(), brep.Loop((low, false))), brep.Face(brep.Flat(), brep.Loop((high, true)))];
-        Assert.Equal(1, brep.Read(faces, out _).Volume / (Math.PI * 500 * 500 * _chords * 2000), 1e-6);
+        Assert.Equal(1, brep.Read(faces, out _).Volume / (Chords.Disc(500) * 2000), 1e-6);
     }
 
-    /// <summary>A window of a sixth of a turn by 1200 mm is cut through a quarter ring's two bent faces.</summary>
+    /// <summary>A window of half the ring by 1200 mm is cut through a quarter ring's two bent faces.</summary>
     [Fact]
     public void A_bent_face_may_have_a_hole()
     {
         var brep = new BrepText(new ModelText());
-        (double A, double B, double Foot, double Head) = (15, 75, 900, 2100);
+        (double A, double B, double Foot, double Head) = (22.5, 67.5, 900, 2100);
         var corners = new[] { 1000.0, 1240.0 }.ToDictionary(radius => radius, radius => new[] { brep.At(radius, A, Foot), brep.At(radius, B, Foot), brep.At(radius, B, Head), brep.At(radius, A, Head) });
         var rims = corners.ToDictionary(side => side.Key, side => new[]
         {
@@ -67,8 +64,7 @@ public sealed class BentFaceTests
             faces.Add(brep.Face(brep.Flat(), brep.Loop((rims[1240][i], along[i]), (through[next], false), (rims[1000][i], !along[i]), (through[i], true))));
         }
 
-        var ring = Math.PI / 4 * ((1240.0 * 1240) - (1000.0 * 1000)) * _chords;
-        Assert.Equal(1, brep.Read([.. faces], out _).Volume / ((ring * 2500) - (ring * 60 / 90 * 1200)), 1e-6);
+        Assert.Equal(1, brep.Read([.. faces], out _).Volume / (Chords.QuarterRing * (2500 - (1200 / 2))), 1e-6);
     }
 
     [Fact]

@@ -7,9 +7,6 @@ namespace IfcCourser.Tests.Ifc.Bodies;
 /// <summary>Each kind of profile once, extruded by 1000 mm; areas (cm2) and boxes worked out by hand.</summary>
 public sealed class ProfileTests
 {
-    /// <summary>Chords of five degrees hold this share of a disc: (36 / pi) sin(pi / 36).</summary>
-    private static readonly double _chords = 36 / Math.PI * Math.Sin(Math.PI / 36);
-
     [Theory]
     // Web 10 x 180, flanges 100 x 10 each: 1800 + 2000 mm2.
     [InlineData("IFCISHAPEPROFILEDEF(.AREA.,$,$,100.,200.,10.,10.,$,$,$)", 38, 100, 200)]
@@ -36,21 +33,21 @@ public sealed class ProfileTests
         Assert.Equal((width, height), (Math.Round(solid.Box.Size.X, 6), Math.Round(solid.Box.Size.Y, 6)));
     }
 
-    /// <summary>A corner of radius r lacks (1 - pi / 4) r2; with chords a little more, for a filled corner a little less.</summary>
+    /// <summary>A rounded corner lacks its square less a quarter disc.</summary>
     [Fact]
     public void Corners_are_rounded()
     {
-        var lacking = 1 - (Math.PI / 4 * _chords);
-        Assert.Equal((300 * 200) - (4 * 400 * lacking), Extruded("IFCROUNDEDRECTANGLEPROFILEDEF(.AREA.,$,$,300.,200.,20.)").Volume / 1000, 1e-6);
-        Assert.Equal(3800 + (4 * 144 * lacking), Extruded("IFCISHAPEPROFILEDEF(.AREA.,$,$,100.,200.,10.,10.,12.,$,$)").Volume / 1000, 1e-6);
+        double Lacking(double radius) => (radius * radius) - Chords.Sector(radius, 90);
+        Assert.Equal((300 * 200) - (4 * Lacking(20)), Extruded("IFCROUNDEDRECTANGLEPROFILEDEF(.AREA.,$,$,300.,200.,20.)").Volume / 1000, 1e-6);
+        Assert.Equal(3800 + (4 * Lacking(12)), Extruded("IFCISHAPEPROFILEDEF(.AREA.,$,$,100.,200.,10.,10.,12.,$,$)").Volume / 1000, 1e-6);
     }
 
     [Fact]
-    public void Round_profiles_are_chords_of_five_degrees()
+    public void Round_profiles_are_chords()
     {
-        Assert.Equal(Math.PI * 10000 * _chords, Extruded("IFCCIRCLEPROFILEDEF(.AREA.,$,$,100.)").Volume / 1000, 1e-6);
-        Assert.Equal(Math.PI * (10000 - 8100) * _chords, Extruded("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,100.,10.)").Volume / 1000, 1e-6);
-        Assert.Equal(Math.PI * 100 * 50 * _chords, Extruded("IFCELLIPSEPROFILEDEF(.AREA.,$,$,100.,50.)").Volume / 1000, 1e-6);
+        Assert.Equal(Chords.Disc(100), Extruded("IFCCIRCLEPROFILEDEF(.AREA.,$,$,100.)").Volume / 1000, 1e-6);
+        Assert.Equal(Chords.Disc(100) - Chords.Disc(90), Extruded("IFCCIRCLEHOLLOWPROFILEDEF(.AREA.,$,$,100.,10.)").Volume / 1000, 1e-6);
+        Assert.Equal(Chords.Disc(100) / 2, Extruded("IFCELLIPSEPROFILEDEF(.AREA.,$,$,100.,50.)").Volume / 1000, 1e-6);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public sealed class SweepTests
         Assert.Equal(4000 * 300 * 2500.0, solid.Volume, 1e-2);
     }
 
-    /// <summary>A quarter ring of radii 1000 and 1240, 2500 high, in chords of five degrees.</summary>
+    /// <summary>A quarter ring of radii 1000 and 1240, 2500 high; both turn in the chords of the outer one.</summary>
     [Theory]
     [InlineData(1.5707963267948966)]
     [InlineData(-1.5707963267948966)]
@@ -28,8 +28,7 @@ public sealed class SweepTests
         var axis = text.Add($"IFCAXIS1PLACEMENT(#{text.Point(0, 0, 0)},#{text.Direction(0, 1, 0)})");
         var angleText = FormattableString.Invariant($"{angle:R}");
         var solid = Read(text, text.Add($"IFCREVOLVEDAREASOLID(#{rectangle},#{text.Axes(0, 0, 0, [1, 0, 0], [0, -1, 0])},#{axis},{angleText})"));
-        var ring = Math.PI / 4 * ((1240.0 * 1240) - (1000.0 * 1000)) * (36 / Math.PI * Math.Sin(Math.PI / 36));
-        Assert.Equal(1, solid.Volume / (ring * 2500), 1e-6);
+        Assert.Equal(1, solid.Volume / (Chords.Sector(1240, 90) * (1 - (1000.0 * 1000 / 1240 / 1240)) * 2500), 1e-6);
         Assert.Equal((0, 2500), (Math.Round(solid.Box.Min.Z, 6), Math.Round(solid.Box.Max.Z, 6)));
     }
 
@@ -62,7 +61,6 @@ public sealed class SweepTests
         Assert.Equal(volume, Read(text, text.Add($"IFCCSGSOLID(#{item})")).Volume, 1e-2);
     }
 
-    /// <summary>Chords of five degrees hold (36 / pi) sin(pi / 36) of the round foot.</summary>
     [Theory]
     [InlineData("IFCRIGHTCIRCULARCYLINDER(#{0},600.,500.)", 1.0)]
     [InlineData("IFCRIGHTCIRCULARCONE(#{0},600.,500.)", 1 / 3.0)]
@@ -70,8 +68,7 @@ public sealed class SweepTests
     {
         var text = new ModelText();
         var item = text.Add(primitive.Replace("{0}", FormattableString.Invariant($"{text.Axes(0, 0, 0)}"), StringComparison.Ordinal));
-        var foot = Math.PI * 500 * 500 * (36 / Math.PI * Math.Sin(Math.PI / 36));
-        Assert.Equal(1, Read(text, text.Add($"IFCCSGSOLID(#{item})")).Volume / (foot * 600 * share), 1e-6);
+        Assert.Equal(1, Read(text, text.Add($"IFCCSGSOLID(#{item})")).Volume / (Chords.Disc(500) * 600 * share), 1e-6);
     }
 
     private static Solid Read(ModelText text, int item)
