@@ -150,25 +150,8 @@ internal sealed class WallBond
         zones.AddRange(_bars
             .Where(bar => bar.Passes(_shapes[i].Band))
             .Select(bar => new JointZone(bar.At, _rules.CoreClearance, BondWeights.Breach)));
-        zones.AddRange(BearingZones(_shapes[i].Band));
+        zones.AddRange(LintelZones.Of(_lintels, _shapes[i].Band, _rules));
         return zones;
-    }
-
-    /// <summary>Under a lintel's bearing lies a full unit, or a piece of the bearing's length and the least piece.</summary>
-    private IEnumerable<JointZone> BearingZones(CourseBand band)
-    {
-        foreach (var lintel in _lintels.Where(lintel => lintel.Bottom - band.Top == _rules.Catalog.BedJoint.Nominal))
-        {
-            foreach (var (bearing, jamb, inward) in new[]
-            {
-                (lintel.BearingLeft, lintel.From + lintel.BearingLeft, -1),
-                (lintel.BearingRight, lintel.To - lintel.BearingRight, 1),
-            })
-            {
-                var reach = Length.Min(bearing + _rules.MinPiece, _rules.Catalog.UnitLength) / 2;
-                yield return new JointZone(jamb + (reach * inward), reach, BondWeights.Bearing);
-            }
-        }
     }
 
     /// <summary>Where the first course that is laid puts its cut pieces: what suits it best may cost the next course cuts.</summary>
