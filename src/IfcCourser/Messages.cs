@@ -57,7 +57,7 @@ internal static class Messages
         FormattableString.Invariant($"{Text(gap, units)} are left open above the last course");
 
     public static string StripOpen(double squareMetres) =>
-        FormattableString.Invariant($"{squareMetres:0.0000} m2 in strips too small for a piece are left to mortar");
+        FormattableString.Invariant($"{squareMetres:0.0000} m2 are left without masonry: strips too small for a piece, or between a head and its lintel");
 
     public static string CrossedBy(string wall) =>
         FormattableString.Invariant($"The crossing wall {wall} runs through this wall");
@@ -101,7 +101,7 @@ internal static class Messages
         FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line, its lintel seated there among pieces cut in height");
 
     public static string HeadOpen(string name, Length gap, UnitSystem units) =>
-        FormattableString.Invariant($"The head of {name} lies {Text(gap, units)} under its lintel, which no course would carry lower down: close the gap over the frame with packing; no block hangs there");
+        FormattableString.Invariant($"The head of {name} lies {Text(gap, units)} under its lintel, which can't be seated lower: close the gap over the frame with packing, no block can hang there");
 
     public static string HeadAboveCourses(string name) =>
         FormattableString.Invariant($"The head of {name} lies above the last course line");

@@ -52,15 +52,18 @@ internal sealed class LintelFitter(LintelSite site, Length thickness, LayoutRule
         return fits.Find(HasBearings) ?? fits.FirstOrDefault();
     }
 
-    /// <summary>The lowest formed beam of the height wanted, else the highest there is room for; it ends with a course.</summary>
+    /// <summary>
+    /// The lowest formed beam of the height wanted, else the highest there is room for, no lower than a piece may be; it ends
+    /// with a course.
+    /// </summary>
     /// <param name="carried">The openings, from left to right.</param>
     /// <param name="underside">Where it lies.</param>
     /// <param name="limits">How far other lintels let it reach.</param>
     public LintelFit? Formed(ImmutableArray<OpeningLayout> carried, Length underside, Interval limits)
     {
-        var pitch = rules.Catalog.CoursePitch;
-        var wanted = (Clear(carried) / SpanToHeight).CeilingTo(pitch) - rules.Catalog.BedJoint.Nominal;
-        var fits = site.Courses.Where(course => course.To > underside)
+        var wanted = ((Clear(carried) - rules.Catalog.HeadJoint.Nominal) / SpanToHeight) - rules.Catalog.BedJoint.Nominal;
+        var least = rules.Catalog.LeastRip ?? (rules.Catalog.UnitHeight / 2);
+        var fits = site.Courses.Where(course => course.To - underside >= least)
             .Select(course => Fit(carried, null, new Interval(underside, course.To), limits))
             .TakeWhile(fit => fit is not null)
             .OfType<LintelFit>()

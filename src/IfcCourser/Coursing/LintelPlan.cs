@@ -45,7 +45,7 @@ internal sealed class LintelPlan
     public (ImmutableArray<Lintel> Lintels, ImmutableArray<Finding> Findings) Solve()
     {
         var groups = Groups();
-        var fits = new LintelRoom(_rules).Settle([.. groups.Select(group => (Func<Interval, LintelFit?>)(limits => At(group.Carried, group.Level, limits)))]);
+        var fits = new LintelRoom(_site, _rules).Settle([.. groups.Select(group => (Func<Interval, LintelFit?>)(limits => At(group.Carried, group.Level, limits)))]);
         ImmutableArray<LintelFit> placed = [.. fits.OfType<LintelFit>().OrderBy(fit => fit.Rows.First).ThenBy(fit => fit.Run.From)];
         var findings = groups.Zip(fits)
             .Where(pair => pair.Second is null)
@@ -83,7 +83,7 @@ internal sealed class LintelPlan
     private bool IsShared(OpeningLayout left, OpeningLayout right, Length level)
     {
         var pier = new Interval(left.Placed.Right, right.Placed.Left);
-        return pier.Size < _fitter.Bearing([left]) + _joint + _fitter.Bearing([right]) && !_site.IsBarred(pier, level);
+        return pier.Size < _fitter.Bearing([left]) + _joint + _fitter.Bearing([right]) && !_site.IsInterrupted(pier, new Interval(level, level + _rules.Catalog.UnitHeight));
     }
 
     /// <summary>The openings together, or each alone where no lintel fits over them all.</summary>
@@ -117,16 +117,19 @@ internal sealed class LintelPlan
         return null;
     }
 
-    /// <summary>Levels for a head in mid-course, the best first: a lintel seated there, one on the line over it, a beam formed there.</summary>
+    /// <summary>
+    /// Levels for a head in mid-course, the best first: a lintel of the catalog seated there, one on the line over it, a beam
+    /// formed there, one on the line.
+    /// </summary>
     private IEnumerable<Length?> InMidCourse(OpeningLayout opening, Length? line)
     {
         ImmutableArray<OpeningLayout> alone = [opening];
         var head = opening.Placed.Top;
         Length? IfFits(LintelFit? fit) => fit?.Heights.From;
         yield return IfFits(_fitter.OfCatalog(alone, head, LintelRoom.Everywhere));
-        yield return _fitter.IsServed(alone) ? null : IfFits(_fitter.Formed(alone, head, LintelRoom.Everywhere));
-        yield return line is { } over ? IfFits(At(alone, over, LintelRoom.Everywhere)) : null;
+        yield return line is { } over ? IfFits(_fitter.OfCatalog(alone, over, LintelRoom.Everywhere)) : null;
         yield return IfFits(_fitter.Formed(alone, head, LintelRoom.Everywhere));
+        yield return line is { } next ? IfFits(_fitter.Formed(alone, next, LintelRoom.Everywhere)) : null;
     }
 
     private static Lintel AsLintel(LintelFit fit, int number) => new(

@@ -9,7 +9,7 @@ namespace IfcCourser.Coursing;
 /// Lets lintels beside each other have room: where they would meet, the pier between is shared by halves; where less than
 /// the least piece would be left between their ends, one runs on to the other.
 /// </summary>
-internal sealed class LintelRoom(LayoutRules rules)
+internal sealed class LintelRoom(LintelSite site, LayoutRules rules)
 {
     /// <summary>No limit.</summary>
     public static readonly Interval Everywhere = new(new Length(long.MinValue), new Length(long.MaxValue));
@@ -66,7 +66,8 @@ internal sealed class LintelRoom(LayoutRules rules)
     private bool AreCrowded(LintelFit left, LintelFit right)
     {
         var gap = right.Run.From - left.Run.To;
-        return left.Heights.Overlaps(right.Heights) && gap != _joint && gap < rules.MinPiece + (2 * _joint);
+        return left.Heights.Overlaps(right.Heights) && gap != _joint && gap < rules.MinPiece + (2 * _joint)
+            && !(gap > Length.Zero && site.IsInterrupted(new Interval(left.Run.To, right.Run.From), left.Heights));
     }
 
     /// <summary>Limits to try, the best first: to the left lintel's end and to the right one's.</summary>

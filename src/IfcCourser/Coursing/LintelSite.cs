@@ -30,9 +30,9 @@ internal sealed class LintelSite(
             && other.Top > opening.Top && other.Bottom < over.To + over.Size);
     }
 
-    /// <summary>Whether no lintel may lie at a height over a stretch of the run.</summary>
-    public bool IsBarred(Interval run, Length height) =>
-        barred.Any(rect => rect.Left < run.To && rect.Right > run.From && rect.Bottom <= height && rect.Top > height);
+    /// <summary>Whether an opening or a bar stands in a stretch of the run, so that a lintel ends before it and another begins behind.</summary>
+    public bool IsInterrupted(Interval run, Interval heights) => openings.Concat(barred).Any(rect =>
+        rect.Left < run.To && rect.Right > run.From && rect.Bottom < heights.To && rect.Top > heights.From);
 
     /// <summary>
     /// How far a lintel over openings may reach: to the wall's ends, a neighbour's face, a bar or the next opening, and under

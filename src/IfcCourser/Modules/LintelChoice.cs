@@ -20,19 +20,20 @@ internal static class LintelChoice
         Length.Max(lintel?.Bearing ?? rules.Catalog.LintelBearing, rules.Set.LeastBearing);
 
     /// <summary>
-    /// Whether something can carry an opening with its head where it is, in mid-course: a lintel of the catalog seated
-    /// there, or a formed beam where none spans it.
+    /// Whether an opening is best carried with its head where it is, in mid-course: by a lintel of the catalog seated there,
+    /// or by a formed beam where no lintel of the catalog finds room on the course line over it.
     /// </summary>
     /// <param name="opening">The masonry opening.</param>
+    /// <param name="line">The course line over its head.</param>
     /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
     /// <param name="thickness">The wall's.</param>
     /// <param name="rules">The catalog's lintels, the load class asked for.</param>
-    public static bool HoldsInMidCourse(ElevationRect opening, ImmutableArray<Interval> courses, Length thickness, LayoutRules rules)
+    public static bool HoldsInMidCourse(ElevationRect opening, Length line, ImmutableArray<Interval> courses, Length thickness, LayoutRules rules)
     {
-        var serving = Serving(opening.Width, thickness, rules).ToList();
-        return serving.Count == 0
-            ? courses.Any(course => LintelRows.Of(opening.Top, course.To, courses, rules.Catalog) is not null)
-            : serving.Exists(lintel => LintelRows.Of(opening.Top, opening.Top + lintel.Height, courses, rules.Catalog) is not null);
+        var heights = Serving(opening.Width, thickness, rules).Select(lintel => lintel.Height).ToList();
+        bool IsBuiltIn(Length from, Length to) => LintelRows.Of(from, to, courses, rules.Catalog) is not null;
+        return heights.Exists(height => IsBuiltIn(opening.Top, opening.Top + height))
+            || (!heights.Exists(height => IsBuiltIn(line, line + height)) && courses.Any(course => IsBuiltIn(opening.Top, course.To)));
     }
 
     private static bool IsMadeFor(LintelProduct lintel, Length thickness, Catalog catalog) => lintel.Widths.IsEmpty

@@ -71,7 +71,7 @@ internal sealed class OpeningHeights(Wall wall, ImmutableArray<Interval> courses
         }
 
         var leavesWholeCourse = courses.Any(course => course.From >= line && course.Size >= rules.Catalog.UnitHeight);
-        return (line - design.Top <= rules.MaxShift && leavesWholeCourse) || !LintelChoice.HoldsInMidCourse(design, courses, wall.Frame.Thickness, rules)
+        return (line - design.Top <= rules.MaxShift && leavesWholeCourse) || !LintelChoice.HoldsInMidCourse(design, line, courses, wall.Frame.Thickness, rules)
             ? line
             : design.Top;
     }

@@ -57,7 +57,8 @@ internal sealed class HeightFindings(ImmutableArray<Interval> courses, Immutable
     private Finding? SillOffCourse(OpeningLayout opening)
     {
         var (placed, design) = (opening.Placed, opening.Design);
-        if (placed.Bottom <= courses[0].From || courses.Any(course => course.To == placed.Bottom))
+        var bed = rules.Catalog.BedJoint.Nominal;
+        if (placed.Bottom <= courses[0].From || courses.Any(course => placed.Bottom >= course.To && placed.Bottom <= course.To + bed))
         {
             return null;
         }

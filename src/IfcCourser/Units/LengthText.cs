@@ -112,13 +112,14 @@ public static partial class LengthText
 
     private static decimal Parsed(string digits) => decimal.Parse(digits, CultureInfo.InvariantCulture);
 
+    // Not backtracking: a time limit would make the answer depend on how busy the machine is.
     [GeneratedRegex(
         "^(?<minus>-)?(?:(?<feet>" + Number + @")\s*(?:ft|foot|feet|'|′)(?:\s*-?\s*(?<inches>" + Number + @")\s*(?:" + Inch + "))?" +
         "|(?<inches>" + Number + @")\s*(?:" + Inch + ")" +
         "|(?<mm>" + Number + @")\s*mm|(?<cm>" + Number + @")\s*cm|(?<m>" + Number + @")\s*m)$",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Pattern();
 
-    [GeneratedRegex(@"^\s*-?(" + Number + @")\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^\s*-?(" + Number + @")\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex BareNumber();
 }
