@@ -13,8 +13,8 @@ namespace IfcCourser.Runs;
 /// </summary>
 internal static class ArchFindings
 {
-    /// <summary>Corners that outlines miss by less are corners.</summary>
-    private static readonly Length _dust = Length.FromMm(1);
+    /// <summary>Points of outlines that miss a corner or a jamb by less lie on it.</summary>
+    private static readonly Length _dust = Length.FromMm(0.01);
 
     /// <param name="openings">A wall's openings.</param>
     /// <param name="rules">Units of the messages.</param>
