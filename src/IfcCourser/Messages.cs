@@ -8,20 +8,45 @@ internal static class Messages
 {
     public const string FormedBeam = "formed beam";
 
+    public const string RefusedToKeep = "openings are kept as designed";
+
+    public const string RefusedToWiden = "widths are kept";
+
+    public const string RefusedToLower = "the opening would be lower than wanted";
+
+    public const string RefusedForOthers = "openings beside or above it, which move with it, stand better without";
+
     public static string NoCourseForLintel(string opening) =>
         FormattableString.Invariant($"No course of the wall stands above the head of {opening} to carry a lintel");
+
+    public static string OpeningInPlaceOfLintel(string opening) =>
+        FormattableString.Invariant($"Another opening stands where the lintel over {opening} would lie");
+
+    public static string NoRoomForLintel(string opening) =>
+        FormattableString.Invariant($"A neighbouring lintel, a movement joint or the wall's outline leaves no room for a lintel over {opening}");
 
     public static string BearingShort(Length bearing, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"The lintel bears on {Text(bearing, units)} only; {Text(wanted, units)} are asked for");
 
-    public static string LintelFormed(Length span, UnitSystem units) =>
-        FormattableString.Invariant($"No lintel of the catalog spans {Text(span, units)}; a formed beam takes its place: to be designed, formed and shored");
+    public static string LintelFormed(Length span, int loadClass, UnitSystem units) =>
+        FormattableString.Invariant($"No lintel of the catalog spans {Text(span, units)} in this wall under load class {loadClass}; a formed beam takes its place and its courses are left out: to be designed, formed and shored");
 
-    public static string LintelLacksCourse(string product, Length left, UnitSystem units) =>
-        FormattableString.Invariant($"Only {Text(left, units)} of masonry stand in the course above the head, too low for {product}; a formed beam takes its place");
+    public static string LintelLacksRoom(Length height, UnitSystem units) =>
+        FormattableString.Invariant($"No lintel of the catalog that spans the opening finds room over it; a formed beam of {Text(height, units)} takes its place and its courses are left out: to be designed, formed and shored");
+
+    public static string LintelInMidCourse(Length seat, Length closer, UnitSystem units) =>
+        (seat > Length.Zero, closer > Length.Zero) switch
+        {
+            (true, true) => FormattableString.Invariant($"The lintel lies in mid-course: {Text(seat, units)} of the pieces are kept under its bearings and {Text(closer, units)} over it, notched to its ends"),
+            (true, false) => FormattableString.Invariant($"The lintel lies in mid-course: {Text(seat, units)} of the pieces are kept under its bearings, notched to its ends"),
+            _ => FormattableString.Invariant($"The lintel ends in mid-course: {Text(closer, units)} of the pieces are kept over it, notched to its ends"),
+        };
 
     public static string OverlapShort(int course, Length lap, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"Courses {course - 1} and {course} lap {Text(lap, units)} only; {Text(wanted, units)} are asked for");
+
+    public static string OverlapShortAtLintel(int course, Length lap, Length wanted, UnitSystem units) =>
+        FormattableString.Invariant($"A head joint of course {course} stands {Text(lap, units)} from the end of the lintel in it; {Text(wanted, units)} are asked for");
 
     public static string PieceShort(string piece, Length length, Length least, UnitSystem units) =>
         FormattableString.Invariant($"Piece {piece} is {Text(length, units)} long, under the least piece of {Text(least, units)}");
@@ -52,7 +77,7 @@ internal static class Messages
         $"The first course lies on the wall under it, on a bed of {Text(bed, units)} above its top";
 
     public static string StripOpen(double squareMetres) =>
-        FormattableString.Invariant($"{squareMetres:0.0000} m2 in strips too small for a piece are left to mortar");
+        FormattableString.Invariant($"{squareMetres:0.0000} m2 are left without masonry: strips too small for a piece, or between a head and its lintel");
 
     public static string CrossedBy(string wall) =>
         FormattableString.Invariant($"The crossing wall {wall} runs through this wall");
@@ -69,32 +94,55 @@ internal static class Messages
     public static string OpeningResized(string name, Length left, Length right, Length sill, Length head, UnitSystem units) =>
         FormattableString.Invariant($"{name} changed: left jamb {Signed(left, units)}, right jamb {Signed(right, units)}, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
 
-    public static string OffModule(string name, Length move, UnitSystem units) =>
-        FormattableString.Invariant($"{name} is off the module: moved by {Signed(move, units)} it stands on it");
+    public static string OffModule(string name, Length move, Length widen, string why, UnitSystem units) =>
+        (move == Length.Zero, widen == Length.Zero) switch
+        {
+            (_, true) => FormattableString.Invariant($"{name} is off the module: moved by {Signed(move, units)} it stands on it; not done: {why}"),
+            (true, false) => FormattableString.Invariant($"{name} is off the module: widened by {Text(widen, units)} it stands on it; not done: {why}"),
+            _ => FormattableString.Invariant($"{name} is off the module: with its left jamb moved by {Signed(move, units)} and widened by {Text(widen, units)} it stands on it; not done: {why}"),
+        };
 
-    public static string OffModule(string name, Length move, Length widen, UnitSystem units) =>
-        move == Length.Zero
-            ? FormattableString.Invariant($"{name} is off the module: widened by {Text(widen, units)} it stands on it")
-            : FormattableString.Invariant($"{name} is off the module: with its left jamb moved by {Signed(move, units)} and widened by {Text(widen, units)} it stands on it");
+    public static string OneJambOffModule(Length move, string why, UnitSystem units) =>
+        FormattableString.Invariant($"; moved by {Signed(move, units)} one jamb stands on a line; not done: {why}");
+
+    public static string RefusedPastLargestShift(Length largest, UnitSystem units) =>
+        FormattableString.Invariant($"further than the largest shift of {Text(largest, units)}");
+
+    public static string RefusedForPier(Length pier, Length least, UnitSystem units) =>
+        FormattableString.Invariant($"a pier of {Text(Length.Max(pier, Length.Zero), units)} would be left, under the least pier of {Text(least, units)}");
+
+    public static string HeadRaised(string name, Length up, Length? down, Length largest, UnitSystem units) =>
+        FormattableString.Invariant($"The head of {name} goes up {Text(up, units)}, further than the largest shift of {Text(largest, units)}, because no lintel can be seated in mid-course there: close the gap over the frame with packing or a higher frame{LowerInstead(down, units)}");
 
     public static string HeadOffCourse(string name, Length up, UnitSystem units) =>
         FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line");
 
+    public static string HeadInMidCourse(string name, Length up, UnitSystem units) =>
+        FormattableString.Invariant($"The head of {name} lies {Text(up, units)} under the next course line, its lintel seated there among pieces cut in height");
+
+    public static string HeadOpen(string name, Length gap, UnitSystem units) =>
+        FormattableString.Invariant($"The head of {name} lies {Text(gap, units)} under its lintel, which can't be seated lower: close the gap over the frame with packing, no block can hang there");
+
     public static string HeadAboveCourses(string name, Length above, UnitSystem units) =>
         $"The head of {name} lies {Text(above, units)} above the last course line";
 
-    public static string SillOffCourse(string name, Length? above, Length? below, UnitSystem units)
-    {
-        var places = new[]
-        {
-            above is { } up ? $"{Text(up, units)} above the top of a course" : null,
-            below is { } down ? $"{Text(down, units)} below the top of a course" : null,
-        };
-        return $"The sill of {name} lies {string.Join(" and ", places.OfType<string>())}";
-    }
+    public static string HeadInLastCourse(string name, Length above, UnitSystem units) =>
+        FormattableString.Invariant($"The head of {name} lies {Text(above, units)} above the last course line, its beam seated there among pieces cut in height");
 
-    public static string PierShort(Length pier, Length least, UnitSystem units) =>
-        FormattableString.Invariant($"A pier of {Text(pier, units)} is under the least pier of {Text(least, units)}");
+    public static string SillOffCourse(string name, Length way, string why, UnitSystem units) =>
+        FormattableString.Invariant($"The sill of {name} lies on no course's top: moved by {Signed(way, units)} it does; not done: {why}");
+
+    public static string PierShort(Length pier, Length least, Length modular, UnitSystem units) =>
+        FormattableString.Invariant($"A pier of {Text(pier, units)} is under the least pier of {Text(least, units)}: {Text(least - pier, units)} more would do, {Text(modular, units)} is the next length on the module");
+
+    public static string PierNotBondable(Length pier, Length piece, Length lap, Length? under, Length? over, Length modular, UnitSystem units) =>
+        FormattableString.Invariant($"No two courses of a pier of {Text(pier, units)} lap {Text(lap, units)} with pieces of {Text(piece, units)} or more: {string.Join(" or ", new[] { under, over }.OfType<Length>().Select(length => Text(length, units)))} would do, {Text(modular, units)} on the module");
+
+    public static string OpeningArched(string name, Length width, Length height, Length rise, double open, UnitSystem units) =>
+        FormattableString.Invariant($"{name} has no straight head: courses leave {Text(width, units)} by {Text(height, units)} around it, with the lintel over the crown; from {Text(rise, units)} under the crown up, {open:0.000} m2 beside the outline are closed with pieces cut to it over a centring, or with a formed arch");
+
+    public static string OpeningRound(string name, Length width, Length height, double open, UnitSystem units) =>
+        FormattableString.Invariant($"{name} is no rectangle: courses leave {Text(width, units)} by {Text(height, units)} around it, with a straight lintel and sill; {open:0.000} m2 beside the outline are closed with pieces cut to it over a centring, or with a formed ring");
 
     public static string CoreOnJoint(string core, int course, Length distance, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"Core {core} stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
@@ -110,6 +158,9 @@ internal static class Messages
 
     private static string WorkingSteps(Length lower, Length higher, UnitSystem units) =>
         $"a step of {Text(lower, units)} or {Text(higher, units)} would do";
+
+    private static string LowerInstead(Length? down, UnitSystem units) =>
+        down is { } way ? FormattableString.Invariant($", or lower it {Text(way, units)} in the design") : string.Empty;
 
     private static string Text(Length length, UnitSystem units) => LengthText.WithUnit(length, units);
 

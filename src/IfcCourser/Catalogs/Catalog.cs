@@ -78,4 +78,8 @@ public sealed record Catalog
 
     /// <summary>The pitch of courses: unit height and nominal bed joint.</summary>
     public Length CoursePitch => UnitHeight + BedJoint.Nominal;
+
+    /// <summary>Whether a piece of this height can be bought or ripped.</summary>
+    public bool CanBeLaid(Length height) =>
+        height == UnitHeight || OtherHeights.Contains(height) || (height < UnitHeight && LeastRip is { } least && height >= least);
 }

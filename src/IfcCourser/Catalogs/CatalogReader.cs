@@ -57,7 +57,7 @@ public static class CatalogReader
             LeastPier = layout.Length("least-pier"),
             Module = layout.Length("module"),
             LintelBearing = layout.Length("lintel-bearing"),
-            Lintels = [.. root.Tables("lintels").Select(Lintel)],
+            Lintels = [],
             Cores = [.. root.Tables("cores").Select(Core).OrderByDescending(core => core.LeastWall)],
             MasonryWords = words.Masonry,
             OtherWords = words.Other,
@@ -65,7 +65,7 @@ public static class CatalogReader
         CatalogCheck.Unit(unit, catalog);
         CatalogCheck.Cutting(cutting, catalog);
         CatalogCheck.Layout(layout, catalog);
-        return catalog;
+        return catalog with { Lintels = [.. root.Tables("lintels").Select(table => LintelReader.Read(table, catalog))] };
     }
 
     private static UnitWidth Width(SettingsTable table)
@@ -75,17 +75,6 @@ public static class CatalogReader
         table.CheckPositive("actual", actual);
         table.Check(actual <= nominal, "actual", "must not be more than the nominal width");
         return new UnitWidth(nominal, actual);
-    }
-
-    private static LintelProduct Lintel(SettingsTable table)
-    {
-        var span = table.Length("max-clear-span");
-        table.CheckPositive("max-clear-span", span);
-        return new LintelProduct(
-            table.Text("name"),
-            table.Choice("kind", ("solid", LintelKind.Solid), ("trough", LintelKind.Trough)),
-            span,
-            table.Whole("courses", 1, 10));
     }
 
     private static CoreOption Core(SettingsTable table)

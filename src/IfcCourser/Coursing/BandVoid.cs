@@ -9,7 +9,7 @@ namespace IfcCourser.Coursing;
 /// <param name="Run">From the leftmost to the rightmost jamb.</param>
 /// <param name="Edge">What masonry beside it stands against.</param>
 /// <param name="Strips">Heights left for masonry, from the bottom up; empty where the course is interrupted.</param>
-/// <param name="Gaps">Heights left that are too low for a piece.</param>
+/// <param name="Gaps">Heights left without masonry: too low for a piece, or over a head, where nothing would carry one.</param>
 internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Interval> Strips, ImmutableArray<Interval> Gaps)
 {
     /// <summary>The voids of a course; openings above each other within it count as one.</summary>
@@ -43,19 +43,20 @@ internal sealed record BandVoid(Interval Run, EdgeKind Edge, ImmutableArray<Inte
 
     private static BandVoid Merge(Interval band, List<(ElevationRect Rect, EdgeKind Edge)> group, Length leastStrip)
     {
-        var free = new List<Interval>();
-        var from = band.From;
-        foreach (var rect in group.Select(r => r.Rect).OrderBy(rect => rect.Bottom))
+        var free = new List<(Interval Height, EdgeKind Under)>();
+        var (from, under) = (band.From, EdgeKind.Free);
+        foreach (var (rect, edge) in group.OrderBy(r => r.Rect.Bottom).ThenBy(r => r.Rect.Top))
         {
-            free.Add(new Interval(from, rect.Bottom));
-            from = Length.Max(from, rect.Top);
+            free.Add((new Interval(from, rect.Bottom), under));
+            (from, under) = rect.Top >= from ? (rect.Top, edge) : (from, under);
         }
 
-        free.Add(new Interval(from, band.To));
+        free.Add((new Interval(from, band.To), under));
+        bool IsLaid((Interval Height, EdgeKind Under) strip) => strip.Height.Size >= leastStrip && strip.Under != EdgeKind.Jamb;
         return new BandVoid(
             new Interval(group.Min(r => r.Rect.Left), group.Max(r => r.Rect.Right)),
             group.Exists(r => r.Edge == EdgeKind.Jamb) ? EdgeKind.Jamb : EdgeKind.Free,
-            [.. free.Where(strip => strip.Size >= leastStrip)],
-            [.. free.Where(strip => !strip.IsEmpty && strip.Size < leastStrip)]);
+            [.. free.Where(IsLaid).Select(strip => strip.Height)],
+            [.. free.Where(strip => !strip.Height.IsEmpty && !IsLaid(strip)).Select(strip => strip.Height)]);
     }
 }

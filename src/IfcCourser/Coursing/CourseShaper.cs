@@ -8,7 +8,8 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// Cuts a course's band out of the wall: the outline, less openings, lintels and what neighbouring walls take.
-/// Openings that end in mid-course leave lower pieces under the sill or over the head, with joints at the jambs.
+/// A sill in mid-course leaves lower pieces under it, with joints at the jambs; a lintel that lies in a part of the course's
+/// height is cut out of its pieces.
 /// </summary>
 internal sealed class CourseShaper(
     ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, LayoutRules rules)
@@ -30,7 +31,7 @@ internal sealed class CourseShaper(
     {
         var voids = BandVoid.Of(
             new Interval(band.Bottom, band.Top),
-            openings.Select(opening => (opening, EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
+            openings.Select(opening => (WithLintel(opening, band), EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
             _leastStrip,
             _joint * 2);
         var blockers = Blockers(band, voids, taken);
@@ -66,6 +67,13 @@ internal sealed class CourseShaper(
 
         return new ShapedCourse(band, spans.ToImmutable(), segments.ToImmutable(), EdgeJoints(spans), jambs.ToImmutable());
     }
+
+    /// <summary>An opening and what of a lintel seated in mid-course lies over it within a band.</summary>
+    private ElevationRect WithLintel(ElevationRect opening, CourseBand band) =>
+        lintels.Any(lintel => lintel.Bottom == opening.Top && lintel.From <= opening.Left && lintel.To >= opening.Right
+            && lintel.Bottom > band.Bottom && lintel.Bottom < band.Top)
+            ? opening with { Top = band.Top }
+            : opening;
 
     /// <summary>Rectangular notches of the outline within a band, which are coursed around like openings.</summary>
     private ImmutableArray<ElevationRect> Notches(CourseBand band)
@@ -108,14 +116,14 @@ internal sealed class CourseShaper(
         var blockers = new List<Blocker>();
         blockers.AddRange(taken.Select(run => new Blocker(run, EdgeKind.Wall)));
         blockers.AddRange(lintels
-            .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom)
+            .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom && !LetInLintel.IsIn(lintel, band, rules))
             .Select(lintel => new Blocker(new Interval(lintel.From - _joint, lintel.To + _joint), EdgeKind.Lintel)));
         blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Edge)));
         blockers.Sort((a, b) => (a.Run.From, a.Run.To).CompareTo((b.Run.From, b.Run.To)));
         return blockers;
     }
 
-    /// <summary>Strips under a sill or over a head that are too low for a piece.</summary>
+    /// <summary>Strips that are too low for a piece, and those over a head.</summary>
     private void LeaveGapsOpen(ElevationRect part, ImmutableArray<BandVoid> voids)
     {
         foreach (var v in voids)

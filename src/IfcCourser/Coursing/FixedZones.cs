@@ -5,7 +5,7 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 
-/// <summary>What joints of a course cost by their place, whatever pieces lie beside them: near bars, over fixed joints, under bearings.</summary>
+/// <summary>What joints of a course cost by their place, whatever pieces lie beside them: near bars, over fixed joints, by lintels.</summary>
 internal sealed class FixedZones(
     ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, RowLaps laps, LayoutRules rules)
 {
@@ -19,23 +19,6 @@ internal sealed class FixedZones(
         .. bars
             .Where(bar => bar.Passes(shapes[course].Band))
             .Select(bar => new JointZone(bar.At, rules.CoreClearance, BondAims.Breach)),
-        .. BearingZones(shapes[course].Band),
+        .. LintelZones.Of(lintels, shapes[course].Band, rules),
     ];
-
-    /// <summary>Under a lintel's bearing lies a full unit, or a piece of the bearing's length and the least piece.</summary>
-    private IEnumerable<JointZone> BearingZones(CourseBand band)
-    {
-        foreach (var lintel in lintels.Where(lintel => lintel.Bottom - band.Top == rules.Catalog.BedJoint.Nominal))
-        {
-            foreach (var (bearing, jamb, inward) in new[]
-            {
-                (lintel.BearingLeft, lintel.From + lintel.BearingLeft, -1),
-                (lintel.BearingRight, lintel.To - lintel.BearingRight, 1),
-            })
-            {
-                var reach = Length.Min(bearing + rules.MinPiece, rules.Catalog.UnitLength) / 2;
-                yield return new JointZone(jamb + (reach * inward), reach, rules.Set.Aims.Bearing);
-            }
-        }
-    }
 }

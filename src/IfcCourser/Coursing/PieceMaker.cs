@@ -6,8 +6,8 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 
-/// <summary>Turns the fillings of a course into pieces: named, cut to the outline, their cuts told.</summary>
-internal sealed class PieceMaker(ElevationOutline outline, LayoutRules rules)
+/// <summary>Turns the fillings of a course into pieces: named, cut to the outline and to lintels let in, their cuts told.</summary>
+internal sealed class PieceMaker(ElevationOutline outline, ImmutableArray<Lintel> lintels, LayoutRules rules)
 {
     public Course Make(LaidCourse course, ImmutableArray<Core> cores)
     {
@@ -27,7 +27,8 @@ internal sealed class PieceMaker(ElevationOutline outline, LayoutRules rules)
 
     private Piece Make(string id, ElevationRect box, CourseBand band, ImmutableArray<Core> cores)
     {
-        var part = outline.Within(box).MaxBy(part => part.Area);
+        var letIn = lintels.Where(lintel => LetInLintel.IsIn(lintel, band, rules)).Select(lintel => LetInLintel.WithJoints(lintel, rules));
+        var part = outline.Within(box, letIn).MaxBy(part => part.Area);
         var shape = part?.Points;
         var (bottom, top) = part is null ? (box.Bottom, box.Top) : (part.Box.Bottom, part.Box.Top);
         var isWhole = box.Width == rules.Catalog.UnitLength;

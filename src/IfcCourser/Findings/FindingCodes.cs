@@ -239,14 +239,26 @@ public static class FindingCodes
 
     public static readonly FindingCode HeadOffCourse = new(
         "head-off-course", Severity.Warning, "The head of the opening does not lie on a course line.",
-        "Move the head to a course line, where the message names one, or accept filler pieces.");
+        "Move the head to a course line, or accept pieces cut in height at the lintel or a gap over the frame, as the message says.");
+
+    public static readonly FindingCode HeadRaised = new(
+        "head-raised", Severity.Warning, "The head of the opening was raised to a course line, further than openings may move otherwise.",
+        "Accept packing over the frame or a higher frame, or move the head to a course line.");
 
     public static readonly FindingCode SillOffCourse = new(
         "sill-off-course", Severity.Note, "The sill of the opening does not lie on a course line.",
         "Move the sill to the top of a course, or accept lower pieces under it.");
 
     public static readonly FindingCode PierShort = new(
-        "pier-short", Severity.Warning, "A pier is shorter than the least pier.", "Move the openings apart.");
+        "pier-short", Severity.Warning, "A pier is shorter than the least pier.", "Make the pier as long as the message says.");
+
+    public static readonly FindingCode PierNotBondable = new(
+        "pier-not-bondable", Severity.Warning, "No two courses of a pier lap enough with pieces that are long enough.",
+        "Make the pier one of the lengths that the message names.");
+
+    public static readonly FindingCode OpeningNotRectangular = new(
+        "opening-not-rectangular", Severity.Note, "The opening is no rectangle; courses leave a rectangular one around it.",
+        "Have its crown or ring formed, or built with pieces cut to the outline.");
 
     public static readonly FindingCode LintelMissing = new(
         "lintel-missing", Severity.Warning, "There is no room for a lintel or its bearing over the opening.",
@@ -259,6 +271,10 @@ public static class FindingCodes
     public static readonly FindingCode LintelFormed = new(
         "lintel-formed", Severity.Warning, "No lintel of the catalog spans the opening; a formed beam takes its place.",
         "Have the beam, its bearings and its shoring designed by an engineer.");
+
+    public static readonly FindingCode LintelInMidCourse = new(
+        "lintel-in-mid-course", Severity.Note, "A lintel lies in mid-course, among pieces that are cut in height and notched to its ends.",
+        "Move the head to a course line to save the cuts.");
 
     /// <summary>All codes, in the order of this file.</summary>
     public static ImmutableArray<FindingCode> All { get; } =

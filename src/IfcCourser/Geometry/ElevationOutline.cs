@@ -51,18 +51,36 @@ public sealed class ElevationOutline
             return common.Width > Length.Zero && common.Height > Length.Zero ? [new OutlinePart(common, null, AreaOf(common))] : [];
         }
 
-        var box = GeometryFactory.Default.ToGeometry(new Envelope(rect.Left.Mm, rect.Right.Mm, rect.Bottom.Mm, rect.Top.Mm));
-        var cut = OverlayNGRobust.Overlay(_polygon!, box, SpatialFunction.Intersection);
-        return
+        return Parts(OverlayNGRobust.Overlay(_polygon!, ToGeometry(rect), SpatialFunction.Intersection));
+    }
+
+    private NetTopologySuite.Geometries.Geometry Own() => _polygon ?? ToGeometry(Box);
+
+    private static NetTopologySuite.Geometries.Geometry ToGeometry(ElevationRect rect) =>
+        GeometryFactory.Default.ToGeometry(new Envelope(rect.Left.Mm, rect.Right.Mm, rect.Bottom.Mm, rect.Top.Mm));
+
+    private static ImmutableArray<OutlinePart> Parts(NetTopologySuite.Geometries.Geometry shape) =>
         [
-            .. Enumerable.Range(0, cut.NumGeometries)
-                .Select(cut.GetGeometryN)
+            .. Enumerable.Range(0, shape.NumGeometries)
+                .Select(shape.GetGeometryN)
                 .OfType<Polygon>()
                 .Where(polygon => polygon.Area > LeastAreaMm2)
                 .Select(ToPart)
                 .OrderBy(part => part.Box.Left)
                 .ThenBy(part => part.Box.Bottom),
         ];
+
+    /// <summary>What lies in a rectangle beside others, from left to right.</summary>
+    public ImmutableArray<OutlinePart> Within(ElevationRect rect, IEnumerable<ElevationRect> without)
+    {
+        var cuts = without.Where(cut => cut.Left < rect.Right && cut.Right > rect.Left && cut.StandsBeside(rect)).ToList();
+        if (cuts.Count == 0)
+        {
+            return Within(rect);
+        }
+
+        var left = OverlayNGRobust.Overlay(Own(), ToGeometry(rect), SpatialFunction.Intersection);
+        return Parts(cuts.Aggregate(left, (rest, cut) => OverlayNGRobust.Overlay(rest, ToGeometry(cut), SpatialFunction.Difference)));
     }
 
     /// <summary>The highest point of the outline between two places of the run.</summary>

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using IfcCourser.Geometry;
+using IfcCourser.Units;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Layouts;
@@ -12,4 +14,11 @@ public sealed record OpeningLayout(WallOpening Opening, ElevationRect Design, El
 {
     /// <summary>Whether courses stop at it; recesses and drilled holes do not interrupt the coursing.</summary>
     public bool Interrupts => Opening.Kind is OpeningKind.Door or OpeningKind.Window or OpeningKind.Void;
+
+    /// <summary>The void's own outline where it is no rectangle, as it stands in the placed opening: moved with the sill, in the middle of the width.</summary>
+    public ImmutableArray<ElevationPoint>? Outline => Opening.Outline is { } outline
+        ? [.. outline.Select(point => new ElevationPoint(point.S + Along, point.Z + (Placed.Bottom - Design.Bottom)))]
+        : null;
+
+    private Length Along => (Placed.Left - Design.Left + (Placed.Right - Design.Right)) / 2;
 }

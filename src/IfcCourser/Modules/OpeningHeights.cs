@@ -2,24 +2,27 @@ using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;
+using IfcCourser.Walls;
 
 namespace IfcCourser.Modules;
 
 /// <summary>
-/// Puts heads and sills on course lines: the head goes up to the next course's underside, the sill to the nearest top of
-/// a course (or the wall's base) that leaves the opening as high as wanted; neither further than the largest shift, and no
-/// head into the wall's last course where it would leave a lintel no whole course.
+/// Puts heads and sills on course lines. The head goes up to the next course's underside where that is no further than the
+/// largest shift; further, but never past that line, where nothing can carry it in mid-course. The sill goes to the nearest
+/// top of a course (or the wall's base) that leaves the opening as high as wanted, no further than the largest shift.
 /// </summary>
-internal static class OpeningHeights
+/// <param name="wall">The wall.</param>
+/// <param name="courses">Its courses from the bottom up, each from its underside to its top.</param>
+/// <param name="rules">Largest shift, unit height, lintels.</param>
+internal sealed class OpeningHeights(Wall wall, ImmutableArray<Interval> courses, LayoutRules rules)
 {
+    private readonly ElevationOutline _outline = new(wall.Outline);
+
     /// <summary>Snaps a wall's openings; of two that stand above each other and would then touch, both keep their heights.</summary>
     /// <param name="designs">The masonry openings wanted.</param>
-    /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
-    /// <param name="rules">Largest shift, unit height.</param>
-    public static ImmutableArray<ElevationRect> SnapAll(
-        ImmutableArray<ElevationRect> designs, ImmutableArray<Interval> courses, LayoutRules rules)
+    public ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs)
     {
-        var snapped = designs.Select(design => Snap(design, courses, rules)).ToArray();
+        var snapped = designs.Select(Snap).ToArray();
         var settled = false;
         while (!settled)
         {
@@ -40,32 +43,40 @@ internal static class OpeningHeights
             && snapped[i].StandsBeside(snapped[j]) && !designs[i].StandsBeside(designs[j]);
     }
 
-    /// <param name="design">The masonry opening wanted.</param>
-    /// <param name="courses">The wall's courses from the bottom up, each from its underside to its top.</param>
-    /// <param name="rules">Largest shift, unit height.</param>
-    public static ElevationRect Snap(ElevationRect design, ImmutableArray<Interval> courses, LayoutRules rules)
-    {
-        var line = Head(design.Top, courses);
-        var leavesLintel = courses.Any(course => course.From >= line && course.Size >= rules.Catalog.UnitHeight);
-        var head = line - design.Top <= rules.MaxShift && leavesLintel ? line : design.Top;
-        return design with { Top = head, Bottom = Sill(design, head, courses, rules.MaxShift) };
-    }
-
-    /// <summary>The underside of the first course at or above a head; the head itself where no course stands there.</summary>
-    public static Length Head(Length wanted, ImmutableArray<Interval> courses)
+    /// <summary>The underside of the first course at or above a head; null where none stands there.</summary>
+    public static Length? LineOver(Length head, ImmutableArray<Interval> courses)
     {
         foreach (var course in courses)
         {
-            if (course.From >= wanted)
+            if (course.From >= head)
             {
                 return course.From;
             }
         }
 
-        return wanted;
+        return null;
     }
 
-    private static Length Sill(ElevationRect design, Length head, ImmutableArray<Interval> courses, Length maxShift)
+    private ElevationRect Snap(ElevationRect design)
+    {
+        var head = Head(design);
+        return design with { Top = head, Bottom = Sill(design, head) };
+    }
+
+    private Length Head(ElevationRect design)
+    {
+        if (LineOver(design.Top, courses) is not { } line || line >= _outline.HighestWithin(design.Left, design.Right))
+        {
+            return design.Top;
+        }
+
+        var leavesWholeCourse = courses.Any(course => course.From >= line && course.Size >= rules.Catalog.UnitHeight);
+        return (line - design.Top <= rules.MaxShift && leavesWholeCourse) || !LintelChoice.HoldsInMidCourse(design, line, courses, wall.Frame.Thickness, rules)
+            ? line
+            : design.Top;
+    }
+
+    private Length Sill(ElevationRect design, Length head)
     {
         if (design.Bottom <= Length.Zero)
         {
@@ -82,6 +93,6 @@ internal static class OpeningHeights
             }
         }
 
-        return best.Move > maxShift ? design.Bottom : best.Sill;
+        return best.Move > rules.MaxShift ? design.Bottom : best.Sill;
     }
 }

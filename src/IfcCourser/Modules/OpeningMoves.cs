@@ -1,150 +1,163 @@
 using System.Collections.Immutable;
 using IfcCourser.Geometry;
-using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Modules;
 
 /// <summary>
-/// Puts a wall's openings on module lines, all of them together: the most jambs on lines, then the least total movement
-/// of jambs, exactly, by branch and bound over each opening's places within the largest shift. Widths are kept (move) or
-/// grow (resize); piers do not fall under the least, unless they were under it as designed and do not shrink further.
+/// Puts openings on module lines, all of them together: the most jambs on lines, then the least total movement of jambs.
+/// Widths are kept (move) or grow (resize); piers do not fall under the least, unless they were under it as designed and do
+/// not shrink further. Exact: from left to right, of all choices that leave the openings yet to come the same room only the
+/// best is carried on.
 /// </summary>
 internal sealed class OpeningMoves
 {
     private readonly LayoutRules _rules;
     private readonly ModuleGrid _grid;
-    private readonly Interval _run;
-    private readonly ImmutableArray<ElevationRect> _designs;
-    private readonly ImmutableArray<ImmutableArray<Place>> _places;
-    private readonly Score[] _bestFrom;
-    private readonly ElevationRect[] _chosen;
-    private ImmutableArray<ElevationRect> _best = [];
-    private Score _bestScore = new(int.MaxValue, 0, Length.Zero);
+    private readonly ImmutableArray<ImmutableArray<MovableOpening>> _stacks;
+    private readonly ImmutableArray<ImmutableArray<(JambShift Shift, MoveScore Score)>> _places;
 
-    private OpeningMoves(ImmutableArray<ElevationRect> designs, Interval run, ModuleLines lines, LayoutRules rules)
+    /// <summary>Of each stack, those before it that it might crowd.</summary>
+    private readonly ImmutableArray<ImmutableArray<int>> _rivals;
+
+    private OpeningMoves(ImmutableArray<ImmutableArray<MovableOpening>> stacks, ModuleGrid grid, LayoutRules rules)
     {
         _rules = rules;
-        _grid = new ModuleGrid(lines, rules.Catalog.HeadJoint.Nominal);
-        _run = run;
-        _designs = designs;
-        _places = [.. designs.Select(Places)];
-        _chosen = new ElevationRect[designs.Length];
-        _bestFrom = new Score[designs.Length + 1];
-        for (var i = designs.Length - 1; i >= 0; i--)
-        {
-            _bestFrom[i] = _bestFrom[i + 1].Plus(_places[i][0].Score);
-        }
+        _grid = grid;
+        _stacks = stacks;
+        _places = [.. stacks.Select(Places)];
+        _rivals = [.. Enumerable.Range(0, stacks.Length).Select(stack => Enumerable.Range(0, stack).Where(other => MayCrowd(other, stack)).ToImmutableArray())];
     }
 
-    /// <summary>Where the openings go on given lines, and how many jambs stay off them and how far the others move.</summary>
-    /// <param name="designs">Masonry openings wanted, their heights settled, from left to right.</param>
-    /// <param name="run">The wall's run.</param>
-    /// <param name="lines">The wall's module lines.</param>
+    /// <summary>Where the openings go on given lines.</summary>
+    /// <param name="openings">The openings, their heights settled.</param>
+    /// <param name="grid">The module lines, counted along the same run.</param>
     /// <param name="rules">Policy, largest shift, tolerance, least pier.</param>
-    public static (ImmutableArray<ElevationRect> Placed, Score Score) Solve(
-        ImmutableArray<ElevationRect> designs, Interval run, ModuleLines lines, LayoutRules rules)
+    /// <returns>The shift of each opening, in their order, and the score of all.</returns>
+    public static (ImmutableArray<JambShift> Shifts, MoveScore Score) Solve(
+        ImmutableArray<MovableOpening> openings, ModuleGrid grid, LayoutRules rules)
     {
-        var moves = new OpeningMoves(designs, run, lines, rules);
-        moves.Branch(0, default);
-        return (moves._best, moves._bestScore);
+        var stacks = openings.GroupBy(opening => opening.Stack)
+            .OrderBy(stack => stack.Min(opening => opening.Design.Left)).ThenBy(stack => stack.Key)
+            .ToImmutableArray();
+        var (places, score) = new OpeningMoves([.. stacks.Select(stack => stack.ToImmutableArray())], grid, rules).Best();
+        var shifts = stacks.Select((stack, i) => (stack.Key, Shift: places[i])).ToDictionary(pair => pair.Key, pair => pair.Shift);
+        return ([.. openings.Select(opening => shifts[opening.Stack])], score);
     }
 
-    private void Branch(int opening, Score score)
+    /// <summary>
+    /// Whether a pier may be left: it is at least the least pier, or no smaller than designed; where none was designed, none
+    /// under the least arises.
+    /// </summary>
+    public static bool PierHolds(Length pier, Length designed, Length least) =>
+        pier >= least || pier == designed || (pier > designed && designed > Length.Zero);
+
+    private (ImmutableArray<JambShift> Shifts, MoveScore Score) Best()
     {
-        if (score.Plus(_bestFrom[opening]).CompareTo(_bestScore) >= 0)
+        var states = new List<State> { new([], default) };
+        for (var stack = 0; stack < _stacks.Length; stack++)
         {
-            return;
-        }
-
-        if (opening == _designs.Length)
-        {
-            (_best, _bestScore) = ([.. _chosen], score);
-            return;
-        }
-
-        foreach (var place in _places[opening])
-        {
-            _chosen[opening] = place.Rect;
-            if (Fits(opening))
+            var awaited = Enumerable.Range(0, stack + 1).Where(i => _rivals.Skip(stack + 1).Any(rivals => rivals.Contains(i))).ToImmutableArray();
+            var next = new Dictionary<string, int>(StringComparer.Ordinal);
+            var kept = new List<State>();
+            foreach (var state in states)
             {
-                Branch(opening + 1, score.Plus(place.Score));
+                foreach (var (shift, score) in _places[stack])
+                {
+                    if (_rivals[stack].All(rival => Fit(_stacks[rival], state.Shifts[rival], _stacks[stack], shift)))
+                    {
+                        var reached = new State(state.Shifts.Add(shift), state.Score + score);
+                        Keep(reached, string.Join(' ', awaited.Select(i => reached.Shifts[i])), next, kept);
+                    }
+                }
             }
+
+            states = kept;
+        }
+
+        var best = states.MinBy(state => state.Score)!;
+        return (best.Shifts, best.Score);
+    }
+
+    private static void Keep(State reached, string key, Dictionary<string, int> index, List<State> kept)
+    {
+        if (!index.TryGetValue(key, out var i))
+        {
+            index.Add(key, kept.Count);
+            kept.Add(reached);
+        }
+        else if (reached.Score.CompareTo(kept[i].Score) < 0)
+        {
+            kept[i] = reached;
         }
     }
 
-    /// <summary>An opening's places, the cheapest first; as designed is always among them, and always fits.</summary>
-    private ImmutableArray<Place> Places(ElevationRect design)
+    /// <summary>A stack's places, the cheapest first; as designed is always among them, and always fits.</summary>
+    private ImmutableArray<(JambShift Shift, MoveScore Score)> Places(ImmutableArray<MovableOpening> stack)
     {
-        var lefts = Shifts(design.Left, _grid.LeftJambToLine(design.Left));
-        var rights = Shifts(design.Right, _grid.RightJambToLine(design.Right));
-        var rects = _rules.Openings switch
+        var lefts = stack.SelectMany(opening => Shifts(_grid.LeftJambToLine(opening.Design.Left))).Append(Length.Zero).Distinct().ToList();
+        var rights = stack.SelectMany(opening => Shifts(_grid.RightJambToLine(opening.Design.Right))).Append(Length.Zero).Distinct().ToList();
+        var shifts = _rules.Openings switch
         {
-            OpeningPolicy.Keep => [design],
-            OpeningPolicy.Move => lefts.Concat(rights).Append(Length.Zero).Select(shift => design.ShiftedBy(shift, Length.Zero)),
-            _ => lefts.Append(Length.Zero).Where(shift => shift <= Length.Zero).SelectMany(
-                left => rights.Append(Length.Zero).Where(right => right >= Length.Zero),
-                (left, right) => design with { Left = design.Left + left, Right = design.Right + right }),
+            OpeningPolicy.Keep => [default],
+            OpeningPolicy.Move => lefts.Concat(rights).Distinct().Select(shift => new JambShift(shift, shift)),
+            _ => from left in lefts
+                 where left <= Length.Zero
+                 from right in rights
+                 where right >= Length.Zero
+                 select new JambShift(left, right),
         };
         return
         [
-            .. rects.Distinct()
-                .Select(rect => new Place(rect, ScoreOf(rect, design)))
-                .OrderBy(place => place.Score)
-                .ThenBy(place => place.Rect.Left)
-                .ThenBy(place => place.Rect.Right),
+            .. shifts.Where(shift => stack.All(opening => FitsRun(opening, shift)) && Fit(stack, shift, stack, shift))
+                .Select(shift => (Shift: shift, Score: stack.Select(opening => ScoreOf(opening.Design, shift)).Aggregate((a, b) => a + b)))
+                .OrderBy(place => place.Score).ThenBy(place => place.Shift.Left).ThenBy(place => place.Shift.Right),
         ];
     }
 
     /// <summary>Shifts that put a jamb on a line, within the largest shift.</summary>
-    private IEnumerable<Length> Shifts(Length jamb, Length toNearest)
+    private IEnumerable<Length> Shifts(Length toNearest)
     {
         var pitch = _rules.Module;
         for (var shift = toNearest - (((toNearest + _rules.MaxShift) / pitch) * pitch); shift <= _rules.MaxShift; shift += pitch)
         {
-            if (shift >= -_rules.MaxShift && jamb + shift >= _run.From && jamb + shift <= _run.To)
+            if (shift >= -_rules.MaxShift)
             {
                 yield return shift;
             }
         }
     }
 
-    private Score ScoreOf(ElevationRect rect, ElevationRect design)
+    private MoveScore ScoreOf(ElevationRect design, JambShift shift)
     {
-        var toLines = new[] { Length.Abs(_grid.LeftJambToLine(rect.Left)), Length.Abs(_grid.RightJambToLine(rect.Right)) };
-        return new Score(
-            toLines.Count(toLine => toLine > _rules.ModuleTolerance),
-            toLines.Count(toLine => toLine > Length.Zero),
-            Length.Abs(rect.Left - design.Left) + Length.Abs(rect.Right - design.Right));
+        var rect = shift.Of(design);
+        var left = Length.Abs(_grid.LeftJambToLine(rect.Left));
+        var right = Length.Abs(_grid.RightJambToLine(rect.Right));
+        return new MoveScore(
+            (left > _rules.ModuleTolerance ? 1 : 0) + (right > _rules.ModuleTolerance ? 1 : 0),
+            (left > Length.Zero ? 1 : 0) + (right > Length.Zero ? 1 : 0),
+            Length.Abs(shift.Left) + Length.Abs(shift.Right));
     }
 
-    private bool Fits(int opening)
+    private bool FitsRun(MovableOpening opening, JambShift shift)
     {
-        var (rect, design) = (_chosen[opening], _designs[opening]);
-        return PierHolds(rect.Left - _run.From, design.Left - _run.From)
-            && PierHolds(_run.To - rect.Right, _run.To - design.Right)
-            && Enumerable.Range(0, opening)
-                .Where(other => _designs[other].StandsBeside(design))
-                .All(other => PierHolds(Gap(_chosen[other], rect), Gap(_designs[other], design)));
+        var rect = shift.Of(opening.Design);
+        return PierHolds(rect.Left - opening.Run.From, opening.Design.Left - opening.Run.From)
+            && PierHolds(opening.Run.To - rect.Right, opening.Run.To - opening.Design.Right);
     }
+
+    private bool MayCrowd(int a, int b) =>
+        _places[a].Any(place => _places[b].Any(other => !Fit(_stacks[a], place.Shift, _stacks[b], other.Shift)));
+
+    private bool Fit(ImmutableArray<MovableOpening> stack, JambShift shift, ImmutableArray<MovableOpening> others, JambShift shiftOfOthers) =>
+        stack.All(one => others.All(other =>
+            one == other || one.Wall != other.Wall || !one.Design.StandsBeside(other.Design)
+            || PierHolds(Gap(shift.Of(one.Design), shiftOfOthers.Of(other.Design)), Gap(one.Design, other.Design))));
 
     private static Length Gap(ElevationRect a, ElevationRect b) => Length.Max(b.Left - a.Right, a.Left - b.Right);
 
-    /// <summary>A pier is at least the least pier, or no smaller than designed.</summary>
-    private bool PierHolds(Length pier, Length designed) => pier >= _rules.Catalog.LeastPier || pier >= designed;
+    private bool PierHolds(Length pier, Length designed) => PierHolds(pier, designed, _rules.Catalog.LeastPier);
 
-    private readonly record struct Place(ElevationRect Rect, Score Score);
-
-    /// <summary>
-    /// Jambs off their lines by more than the tolerance, jambs not exactly on a line (the tolerance is the mason's, not to
-    /// be spent here), then the sum of the jambs' movements.
-    /// </summary>
-    internal readonly record struct Score(int OffLines, int NotExact, Length Movement) : IComparable<Score>
-    {
-        public Score Plus(Score other) => new(OffLines + other.OffLines, NotExact + other.NotExact, Movement + other.Movement);
-
-        public int CompareTo(Score other) =>
-            (OffLines, NotExact, Movement).CompareTo((other.OffLines, other.NotExact, other.Movement));
-    }
+    private sealed record State(ImmutableArray<JambShift> Shifts, MoveScore Score);
 }

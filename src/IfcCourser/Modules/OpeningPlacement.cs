@@ -7,37 +7,19 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Modules;
 
-/// <summary>Settles a wall's openings: the masonry openings wanted, course lines, module lines and the moves onto them.</summary>
+/// <summary>Settles the openings of walls: the masonry openings wanted, course lines, module lines and the moves onto them.</summary>
 public static class OpeningPlacement
 {
-    /// <param name="wall">The wall.</param>
-    /// <param name="courses">Its courses from the bottom up, each from its underside to its top.</param>
-    /// <param name="rules">Allowances, policy, module.</param>
-    /// <returns>The openings in the wall's order, and the wall's module lines.</returns>
-    public static (ImmutableArray<OpeningLayout> Openings, ModuleLines Lines) Settle(
-        Wall wall, ImmutableArray<Interval> courses, LayoutRules rules)
+    /// <param name="walls">Walls, each with its courses from the bottom up, from their undersides to their tops.</param>
+    /// <param name="rules">Allowances, policy, module; whether stacked openings move together.</param>
+    /// <returns>Of each wall its openings, in the wall's order, and its module lines.</returns>
+    public static ImmutableArray<PlacedOpenings> Settle(ImmutableArray<(Wall Wall, ImmutableArray<Interval> Courses)> walls, LayoutRules rules)
     {
-        var designs = wall.Openings.Select(opening => Design(opening, rules.Set.Allowances)).ToImmutableArray();
-        var movable = Enumerable.Range(0, designs.Length).Where(i => IsCoursedAround(wall.Openings[i]) && !wall.Openings[i].IsFixed).ToImmutableArray();
-        ImmutableArray<ElevationRect> wanted = [.. movable.Select(i => designs[i])];
-        var heights = rules.Openings == OpeningPolicy.Keep ? wanted : OpeningHeights.SnapAll(wanted, courses, rules);
-        var run = new Interval(Length.Zero, wall.Frame.Length);
-        var best = Datums(wall, heights, rules)
-            .Select(start => new ModuleLines(start, rules.Module))
-            .Select(lines => (Lines: lines, Moves: OpeningMoves.Solve(heights, run, lines, rules)))
-            .MinBy(choice => choice.Moves.Score);
-        var placed = designs.ToArray();
-        for (var i = 0; i < movable.Length; i++)
-        {
-            placed[movable[i]] = best.Moves.Placed[i];
-        }
-
-        var grid = new ModuleGrid(best.Lines, rules.Catalog.HeadJoint.Nominal);
-        bool IsOnModule(ElevationRect rect) =>
-            Length.Abs(grid.LeftJambToLine(rect.Left)) <= rules.ModuleTolerance && Length.Abs(grid.RightJambToLine(rect.Right)) <= rules.ModuleTolerance;
-        return (
-            [.. wall.Openings.Select((opening, i) => new OpeningLayout(opening, designs[i], placed[i], IsOnModule(placed[i])))],
-            best.Lines);
+        var placed = new PlacedOpenings[walls.Length];
+        ImmutableArray<Wall> all = [.. walls.Select(wall => wall.Wall)];
+        var facades = rules.Set.StackOpenings ? Facade.Stacked(all) : Facade.Single(all);
+        Parallel.ForEach(facades, facade => Settle(facade, walls, WallRules.Of(all[facade.Walls[0]], rules), placed));
+        return [.. placed];
     }
 
     /// <summary>The masonry opening wanted: the void as drawn and the rules' allowances.</summary>
@@ -56,21 +38,90 @@ public static class OpeningPlacement
     public static bool IsCoursedAround(WallOpening opening) =>
         opening.Kind is OpeningKind.Door or OpeningKind.Window or OpeningKind.Void;
 
-    /// <summary>Starts of the module lines to choose from; the first counts where they are equal.</summary>
-    private static IEnumerable<Length> Datums(Wall wall, ImmutableArray<ElevationRect> openings, LayoutRules rules)
+    /// <summary>Gaps that the wall's own body leaves stay where they are.</summary>
+    private static bool IsMovable(WallOpening opening) => IsCoursedAround(opening) && !opening.IsFixed;
+
+    private static void Settle(
+        Facade facade, ImmutableArray<(Wall Wall, ImmutableArray<Interval> Courses)> walls, LayoutRules rules, PlacedOpenings[] placed)
+    {
+        var heights = facade.Walls.Select(wall => Heights(walls[wall].Wall, walls[wall].Courses, rules)).ToList();
+        ImmutableArray<MovableOpening> openings =
+            [.. heights.SelectMany((wanted, member) => wanted.Select(rect => Movable(facade, member, walls[facade.Walls[member]].Wall, rect)))];
+        openings = rules.Set.StackOpenings ? OpeningStacks.InLine(openings, rules.ModuleTolerance) : OpeningStacks.Alone(openings);
+        var (start, shifts) = Best(facade, walls, openings, rules);
+        var next = 0;
+        for (var member = 0; member < facade.Walls.Length; member++)
+        {
+            var wall = walls[facade.Walls[member]].Wall;
+            var own = shifts.Skip(next).Take(heights[member].Length).Select(shift => facade.ToWall(member, shift)).ToList();
+            next += own.Count;
+            var lines = new ModuleLines(facade.LineToWall(member, start, rules.Catalog.HeadJoint.Nominal).Modulo(rules.Module), rules.Module);
+            placed[facade.Walls[member]] = new PlacedOpenings(Layouts(wall, heights[member], own, lines, rules), lines);
+        }
+    }
+
+    /// <summary>The wall's openings that may move, with heads and sills on course lines where they may go there.</summary>
+    private static ImmutableArray<ElevationRect> Heights(Wall wall, ImmutableArray<Interval> courses, LayoutRules rules)
+    {
+        ImmutableArray<ElevationRect> wanted = [.. wall.Openings.Where(IsMovable).Select(opening => Design(opening, rules.Set.Allowances))];
+        return rules.Openings == OpeningPolicy.Keep ? wanted : new OpeningHeights(wall, courses, rules).SnapAll(wanted);
+    }
+
+    private static MovableOpening Movable(Facade facade, int member, Wall wall, ElevationRect rect)
+    {
+        var jambs = facade.FromWall(member, new Interval(rect.Left, rect.Right));
+        return new MovableOpening(
+            rect with { Left = jambs.From, Right = jambs.To }, facade.FromWall(member, new Interval(Length.Zero, wall.Frame.Length)), member, 0);
+    }
+
+    /// <summary>The module lines on which the openings need to move least, and their moves; the first wall's start counts where equal.</summary>
+    private static (Length Start, ImmutableArray<JambShift> Shifts) Best(
+        Facade facade, ImmutableArray<(Wall Wall, ImmutableArray<Interval> Courses)> walls, ImmutableArray<MovableOpening> openings, LayoutRules rules)
     {
         var joint = rules.Catalog.HeadJoint.Nominal;
-        var start = wall.Start.Kind is EndKind.Tee or EndKind.Cross ? joint : Length.Zero;
-        var end = (wall.Frame.Length + (wall.End.Kind is EndKind.Tee or EndKind.Cross ? Length.Zero : joint)).Modulo(rules.Module);
-        return rules.Set.Datum switch
+        var first = walls[facade.Walls[0]].Wall;
+        var starts = ModuleDatums.Fixed(first, rules) is { } start
+            ? [start]
+            : facade.Walls
+                .SelectMany((wall, member) => new[] { ModuleDatums.AtStart(walls[wall].Wall, rules), ModuleDatums.AtEnd(walls[wall].Wall, rules) }
+                    .Select(line => facade.LineFromWall(member, line, joint).Modulo(rules.Module)))
+                .Concat(ModuleDatums.Critical(openings, rules))
+                .Distinct();
+        var best = (Start: Length.Zero, Shifts: ImmutableArray<JambShift>.Empty, Score: new MoveScore(int.MaxValue, 0, Length.Zero));
+        foreach (var line in starts)
         {
-            Datum.Start => [start],
-            Datum.End => [end],
-            _ => openings
-                .SelectMany(opening => new[] { (opening.Left + joint).Modulo(rules.Module), opening.Right.Modulo(rules.Module) })
-                .Prepend(end)
-                .Prepend(start)
-                .Distinct(),
-        };
+            var (shifts, score) = OpeningMoves.Solve(openings, new ModuleGrid(new ModuleLines(line, rules.Module), joint), rules);
+            best = score.CompareTo(best.Score) < 0 ? (line, shifts, score) : best;
+            if (score == default)
+            {
+                break;
+            }
+        }
+
+        return (best.Start, best.Shifts);
+    }
+
+    private static ImmutableArray<OpeningLayout> Layouts(
+        Wall wall, ImmutableArray<ElevationRect> heights, List<JambShift> shifts, ModuleLines lines, LayoutRules rules)
+    {
+        var grid = new ModuleGrid(lines, rules.Catalog.HeadJoint.Nominal);
+        bool IsOnModule(ElevationRect rect) =>
+            Length.Abs(grid.LeftJambToLine(rect.Left)) <= rules.ModuleTolerance && Length.Abs(grid.RightJambToLine(rect.Right)) <= rules.ModuleTolerance;
+        var layouts = ImmutableArray.CreateBuilder<OpeningLayout>();
+        var next = 0;
+        foreach (var opening in wall.Openings)
+        {
+            var design = Design(opening, rules.Set.Allowances);
+            var placed = design;
+            if (IsMovable(opening))
+            {
+                placed = shifts[next].Of(heights[next]);
+                next++;
+            }
+
+            layouts.Add(new OpeningLayout(opening, design, placed, IsOnModule(placed)));
+        }
+
+        return layouts.ToImmutable();
     }
 }

@@ -9,6 +9,9 @@ public enum Datum
     /// <summary>At the end of the run.</summary>
     End,
 
+    /// <summary>On the building grid: the same lines for all walls of a direction.</summary>
+    Grid,
+
     /// <summary>Where the openings need to move least; the start where equal.</summary>
     Best,
 }

@@ -40,6 +40,15 @@ public sealed record RuleSet
 
     public required Datum Datum { get; init; }
 
+    /// <summary>Where the building grid's module lines cross, in model axes, for <see cref="Datum.Grid"/>.</summary>
+    public required GridOrigin GridOrigin { get; init; }
+
+    /// <summary>Whether openings that stand above each other with a jamb or their middles in line move together.</summary>
+    public required bool StackOpenings { get; init; }
+
+    /// <summary>The column of the catalog's lintel table that openings need: the engineer's choice.</summary>
+    public required int LintelLoadClass { get; init; }
+
     /// <summary>What the masonry opening must be larger than the void, by kind.</summary>
     public required OpeningAllowances Allowances { get; init; }
 

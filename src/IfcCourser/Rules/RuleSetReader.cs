@@ -8,6 +8,8 @@ namespace IfcCourser.Rules;
 /// <summary>Reads rule sets: TOML, every length a text with its unit.</summary>
 public static class RuleSetReader
 {
+    private const int LargestLoadClass = 9;
+
     private static readonly (string Name, HeightAim Aim)[] _aims =
     [
         ("cut-courses", HeightAim.CutCourses),
@@ -58,7 +60,10 @@ public static class RuleSetReader
             LeastBearing = NotNegative(openings, "least-bearing"),
             ModuleTolerance = NotNegative(openings, "module-tolerance"),
             MaxShiftPercent = openings.Whole("max-shift-percent", 0, 100),
-            Datum = openings.Choice("datum", ("best", Datum.Best), ("start", Datum.Start), ("end", Datum.End)),
+            Datum = openings.Choice("datum", ("best", Datum.Best), ("start", Datum.Start), ("end", Datum.End), ("grid", Datum.Grid)),
+            GridOrigin = openings.OptionalTable("grid-origin") is { } origin ? new GridOrigin(origin.Length("x"), origin.Length("y")) : default,
+            StackOpenings = openings.Flag("stack"),
+            LintelLoadClass = openings.Whole("lintel-load-class", 1, LargestLoadClass),
             Allowances = new OpeningAllowances(Allowance(openings.Table("door")), Allowance(openings.Table("window"))),
             DrilledUnder = NotNegative(openings, "drilled-under"),
             Ties = Ties(junctions),

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using IfcCourser.Coursing;
 using IfcCourser.Findings;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Modules;
 using IfcCourser.Rules;
 using IfcCourser.Walls;
 
@@ -19,12 +21,14 @@ public static class LayoutBuilder
         var (lines, steps) = LevelGroups.Of(model, rules);
         var plan = new JunctionPlan(lines, model.Junctions, rules);
         var turns = new CornerTurns(lines, model.Junctions, plan, rules).Choose();
+        var placed = OpeningPlacement.Settle(
+            [.. lines.Select(wall => (wall.Wall, wall.Bands.Select(band => new Interval(band.Bottom, band.Top)).ToImmutableArray()))], rules);
         var layouts = new WallLayout?[lines.Length];
         Parallel.For(0, lines.Length, i =>
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
-                layouts[i] = new WallRun(lines[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), RulesOf(model.Walls[i], rules)).Solve();
+                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), WallRules.Of(model.Walls[i], rules)).Solve();
             }
         });
         return new Layout
@@ -38,9 +42,6 @@ public static class LayoutBuilder
             Findings = [.. model.Findings, .. steps],
         };
     }
-
-    private static LayoutRules RulesOf(Wall wall, LayoutRules rules) =>
-        wall.Frame.Curve is { } curve ? rules.Around(curve.Radius, wall.Frame.Thickness) : rules;
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, int wall) =>
     [

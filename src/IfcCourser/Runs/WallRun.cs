@@ -23,21 +23,25 @@ internal sealed class WallRun
     private readonly Func<CourseBand, ImmutableArray<Interval>> _taken;
     private readonly ImmutableArray<CornerBar> _corners;
     private readonly ImmutableArray<string> _crossedBy;
+    private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
 
     /// <param name="lines">The wall and its courses.</param>
+    /// <param name="placed">Its openings and module lines.</param>
     /// <param name="taken">What neighbouring walls take of a course.</param>
     /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
     /// <param name="crossedBy">What people call the walls that run through this one.</param>
     /// <param name="rules">The rules of the run.</param>
     public WallRun(
         WallLines lines,
+        PlacedOpenings placed,
         Func<CourseBand, ImmutableArray<Interval>> taken,
         ImmutableArray<CornerBar> corners,
         ImmutableArray<string> crossedBy,
         LayoutRules rules)
     {
         _lines = lines;
+        _placed = placed;
         _taken = taken;
         _corners = corners;
         _crossedBy = crossedBy;
@@ -47,15 +51,14 @@ internal sealed class WallRun
 
     public WallLayout Solve()
     {
-        var (openings, moduleLines) = OpeningPlacement.Settle(
-            _wall, [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], _rules);
-        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), _rules).Solve();
+        var (openings, moduleLines) = _placed;
+        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), [], _rules).Solve();
         var shaper = new CourseShaper(
             _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, _rules);
         var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band))).ToImmutableArray();
         var (laid, bars) = Bond(shapes, openings, lintels);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
-        var maker = new PieceMaker(_lines.Outline, _rules);
+        var maker = new PieceMaker(_lines.Outline, lintels, _rules);
         var courses = laid.Select(course => maker.Make(course, cores)).ToImmutableArray();
         return new WallLayout
         {
@@ -74,11 +77,15 @@ internal sealed class WallRun
             Findings =
             [
                 .. _wall.Findings,
-                .. OpeningFindings.Of(_wall, openings, moduleLines, _lines.Bands, _rules),
+                .. OpeningFindings.Of(_wall, openings, moduleLines, _rules),
+                .. new OpeningHeightFindings([.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], lintels, _rules).Of(openings),
+                .. new PierFindings(_lines, _taken, _rules).Of(openings),
+                .. ArchFindings.Of(openings, _rules),
                 .. lintelFindings,
                 .. HeightFindings.Of(_lines, _rules),
                 .. FillFindings.Of(_lines, shaper.LeftOpen),
                 .. BondFindings.Of(laid, courses, cores, _rules),
+                .. LintelLaps.Of(laid, lintels, _rules),
                 .. ThinForCores(),
                 .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
                 .. Crossings(),
@@ -203,7 +210,7 @@ internal sealed class WallRun
 
     private static ImmutableArray<string> RestsOn(Lintel lintel, ImmutableArray<Course> courses)
     {
-        var below = courses.LastOrDefault(course => course.Top <= lintel.Bottom);
+        var below = courses.LastOrDefault(course => course.Bottom < lintel.Bottom);
         var (jambLeft, jambRight) = (lintel.From + lintel.BearingLeft, lintel.To - lintel.BearingRight);
         return below is null ? [] :
         [

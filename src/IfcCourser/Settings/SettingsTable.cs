@@ -68,6 +68,13 @@ internal sealed class SettingsTable
         return least;
     }
 
+    public bool Flag(string key)
+    {
+        var value = Read<object>(key, "true or false");
+        Check(value is null or bool, key, "must be true or false");
+        return value is true;
+    }
+
     public T Choice<T>(string key, params ReadOnlySpan<(string Name, T Value)> choices)
     {
         var text = Text(key);

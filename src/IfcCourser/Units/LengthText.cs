@@ -112,6 +112,7 @@ public static partial class LengthText
 
     private static decimal Parsed(string digits) => decimal.Parse(digits, CultureInfo.InvariantCulture);
 
+    // Not backtracking: a time limit would make the answer depend on how busy the machine is.
     [GeneratedRegex(
         "^(?<minus>-)?(?:(?<feet>" + Number + @")\s*(?:ft|foot|feet|'|′)(?:\s*-?\s*(?<inches>" + Number + @")\s*(?:" + Inch + "))?" +
         "|(?<inches>" + Number + @")\s*(?:" + Inch + ")" +

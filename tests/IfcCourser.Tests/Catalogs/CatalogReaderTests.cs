@@ -47,8 +47,28 @@ public sealed class CatalogReaderTests
         Assert.Null(catalog.LeastRip);
         Assert.Empty(catalog.Cores);
         var lintel = Assert.Single(catalog.Lintels);
-        Assert.Equal(("L1", LintelKind.Solid, 1000d, 1), (lintel.Name, lintel.Kind, lintel.MaxClearSpan.Mm, lintel.Height));
+        Assert.Equal(("L1", LintelKind.Solid, 1000d, 200d), (lintel.Name, lintel.Kind, lintel.MaxClearSpan.Mm, lintel.Height.Mm));
+        Assert.Equal((1, null), (lintel.LoadClass, lintel.Bearing));
+        Assert.Empty(lintel.Widths);
+        Assert.Empty(lintel.Lengths);
     }
+
+    /// <summary>Two courses of 200 mm and the 2 mm bed joint between them measure 402 mm.</summary>
+    [Fact]
+    public void A_lintel_says_what_it_is_made_for()
+    {
+        var text = Good.Replace(
+            "courses = 1", "courses = 2\nload-class = 3\nbearing = \"150 mm\"\nwidths = [\"100 mm\", \"200 mm\"]\nlengths = [\"1.5 m\", \"1.2 m\"]", StringComparison.Ordinal);
+        var lintel = Assert.Single(CatalogReader.Read(text, "mine.toml").Value!.Lintels);
+
+        Assert.Equal((402d, 3, 150d), (lintel.Height.Mm, lintel.LoadClass, lintel.Bearing!.Value.Mm));
+        Assert.Equal([100, 200], lintel.Widths.Select(width => width.Mm));
+        Assert.Equal([1200, 1500], lintel.Lengths.Select(length => length.Mm));
+    }
+
+    [Fact]
+    public void A_lintel_may_have_a_height_of_its_own() =>
+        Assert.Equal(124, CatalogReader.Read(Good.Replace("courses = 1", "height = \"124 mm\"", StringComparison.Ordinal), "mine.toml").Value!.Lintels[0].Height.Mm);
 
     [Theory]
     [InlineData("length = \"500 mm\"", "lenght = \"500 mm\"", 6, "there is no key \"unit.lenght\". Did you mean \"length\"?")]
@@ -62,6 +82,11 @@ public sealed class CatalogReaderTests
     [InlineData("preferred-piece = \"150 mm\"", "preferred-piece = \"99 mm\"", 19, "cutting.preferred-piece must lie between")]
     [InlineData("kind = \"solid\"", "kind = \"wood\"", 26, "lintels.kind is \"wood\", which is none of solid, trough")]
     [InlineData("courses = 1", "courses = 0", 28, "lintels.courses must be a whole number from 1 to 10")]
+    [InlineData("courses = 1", "courses = 1\nheight = \"124 mm\"", 29, "lintels.height and courses are both given")]
+    [InlineData("courses = 1", "courses = 1\nwidths = [\"150 mm\"]", 29, "lintels.widths names a width that no unit of the catalog has")]
+    [InlineData("courses = 1", "courses = 1\nload-class = 0", 29, "lintels.load-class must be a whole number from 1 to 9")]
+    [InlineData("courses = 1", "courses = 1\nbearing = \"0 mm\"", 29, "lintels.bearing must be more than nothing")]
+    [InlineData("courses = 1", "courses = 1\nlengths = [\"400 mm\"]", 29, "lintels.lengths must leave a span between the bearings")]
     [InlineData("units = \"mm\"", "units = mm", 4, "this is no valid TOML")]
     [InlineData("units = \"mm\"", "units = \"mm\"\nunits = \"mm\"", 5, "this is no valid TOML")]
     [InlineData("[layout]", "[words]\nmasonry = [\"block\", \"*\"]\nother = []\n[layout]", 21, "words.masonry must hold words of two letters or more")]

@@ -12,6 +12,10 @@ public sealed class LayoutLawTests
         given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 60);
 
     [Fact]
+    public void Every_lintel_keeps_the_laws() => WallGen.AloneOrBox.Sample(
+        given => Assert.Empty(LintelLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 40);
+
+    [Fact]
     public void The_same_walls_give_the_same_pieces() => WallGen.AloneOrBox.Sample(
         given => Assert.Equal(Pieces(given), Pieces(given)), iter: 20);
 

@@ -33,6 +33,10 @@ internal static class Legend
                 SheetText.LegendLintel,
                 new HatchItem(Pen.LintelHatch, [Sample.Corners()], HatchKind.Carries),
                 PolylineItem.Rectangle(Pen.Lintel, Sample))),
+            (wall.Openings.Any(opening => opening is { Interrupts: true, Outline: not null }), Row(
+                SheetText.LegendArch,
+                new HatchItem(Pen.CutHatch, [Sample.Corners()], HatchKind.Formed),
+                PolylineItem.Rectangle(Pen.CutBlock, Sample))),
             (NeighbourEnds.Of(facts).Any(), Row(
                 SheetText.LegendNeighbour, [.. NeighbourEnds.Cross(Sample)])),
             (Abutments.Of(facts).Any(), Row(SheetText.LegendAbuts, Abutments.Bar(Sample with { Bottom = -3.75, Top = -2.25 }))),

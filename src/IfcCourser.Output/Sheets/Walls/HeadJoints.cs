@@ -36,11 +36,16 @@ internal static class HeadJoints
             : means.Take(1).Select(span => (span.Mean, (Length?)null, course.Number));
     }
 
-    /// <summary>Between neighbours of one row; where a span has pieces above each other, each row has its own.</summary>
-    private static Length[] Gaps(Course course, Span span) =>
-    [
-        .. course.Pieces.Where(piece => piece.From >= span.Run.From && piece.To <= span.Run.To)
-            .GroupBy(piece => piece.Bottom)
-            .SelectMany(row => row.OrderBy(piece => piece.From).Zip(row.OrderBy(piece => piece.From).Skip(1), (left, right) => right.From - left.To)),
-    ];
+    /// <summary>Between neighbours that share a height: a span may have pieces above each other, or lower ones over a lintel.</summary>
+    private static Length[] Gaps(Course course, Span span)
+    {
+        var pieces = course.Pieces.Where(piece => piece.From >= span.Run.From && piece.To <= span.Run.To).OrderBy(piece => piece.From).ToList();
+        return
+        [
+            .. pieces.Select((left, i) => pieces.Skip(i + 1).FirstOrDefault(right => right.Bottom < left.Top && right.Top > left.Bottom) is { } right
+                    ? (Length?)(right.From - left.To)
+                    : null)
+                .OfType<Length>(),
+        ];
+    }
 }

@@ -2,7 +2,10 @@ using IfcCourser.Geometry;
 
 namespace IfcCourser.Output.Sheets.Walls;
 
-/// <summary>Openings: heavy edge, inside nothing but tag and masonry size; where one moved, its designed place dashed.</summary>
+/// <summary>
+/// Openings: heavy edge, inside nothing but tag and masonry size; where one moved, its designed place dashed; where one is no
+/// rectangle, what is closed beside its outline hatched.
+/// </summary>
 internal static class Openings
 {
     private const double TagHeight = 3.5;
@@ -19,10 +22,11 @@ internal static class Openings
                 Designed(canvas, BoxOf(opening.Design));
             }
 
-            if (opening.Interrupts && opening.Opening.Outline is { } outline)
+            if (opening.Interrupts && opening.Outline is { } outline)
             {
                 var points = outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToImmutableArray();
-                canvas.Add(new PolylineItem(Pen.DesignedJamb, points, PathEnd.Closed));
+                canvas.Add(new HatchItem(Pen.CutHatch, [placed.Corners(), points], HatchKind.Formed));
+                canvas.Add(new PolylineItem(Pen.CutBlock, points, PathEnd.Closed));
             }
 
             Label(canvas, placed, tag, SheetText.Size(facts.Text, opening.Placed));

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using IfcCourser.Coursing;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Modules;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Runs;
+
+/// <summary>Piers that are too short, or of a length that no two courses can bond, with the lengths that would work.</summary>
+internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableArray<Interval>> taken, LayoutRules rules)
+{
+    private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
+    private readonly UnitSystem _units = rules.Catalog.Units;
+    private readonly Dictionary<Length, (PierLengths Possible, PierLengths Nominal)> _lengths = [];
+
+    /// <param name="openings">The wall's openings.</param>
+    public IEnumerable<Finding> Of(ImmutableArray<OpeningLayout> openings)
+    {
+        foreach (var pier in Pier.Of(lines.Outline, openings))
+        {
+            var length = pier.Rect.Width;
+            if (length < rules.Catalog.LeastPier)
+            {
+                var modular = OnModule(pier, rules.Catalog.LeastPier);
+                yield return Told(FindingCodes.PierShort, pier, Messages.PierShort(length, rules.Catalog.LeastPier, modular, _units));
+                continue;
+            }
+
+            var shift = Shift(pier);
+            if (Bands(pier).Count() > 1 && shift < length && !LengthsFor(shift).Possible.Contains(length))
+            {
+                var nominal = LengthsFor(shift).Nominal;
+                var (under, over) = nominal.Nearest(length);
+                yield return Told(FindingCodes.PierNotBondable, pier, Messages.PierNotBondable(
+                    length, rules.MinPiece, rules.MinOverlap, under, over, BondedOnModule(pier, nominal, over ?? length), _units));
+            }
+        }
+    }
+
+    /// <summary>The shortest length on the module, no shorter than one asked for.</summary>
+    private Length OnModule(Pier pier, Length least) => (least - Offset(pier)).CeilingTo(rules.Module) + Offset(pier);
+
+    /// <summary>Masonry starts on a line and ends a joint before one; against another wall's face the joint is the run's last.</summary>
+    private Length Offset(Pier pier)
+    {
+        var end = pier.Left is null ? lines.Wall.Start.Kind : pier.Right is null ? lines.Wall.End.Kind : Walls.EndKind.Free;
+        return end is Walls.EndKind.Tee or Walls.EndKind.Cross ? Length.Zero : -_joint;
+    }
+
+    private Length BondedOnModule(Pier pier, PierLengths bonded, Length least)
+    {
+        var length = OnModule(pier, least);
+        while (!bonded.Contains(length))
+        {
+            length += rules.Module;
+        }
+
+        return length;
+    }
+
+    /// <summary>How far apart the starts of its courses lie, where they share a corner with another wall.</summary>
+    private Length Shift(Pier pier)
+    {
+        var ends = Bands(pier).Select(band => taken(band)
+            .Where(run => pier.Left is null ? run.From <= pier.Rect.Left && run.To > pier.Rect.Left : run.To >= pier.Rect.Right && run.From < pier.Rect.Right)
+            .Select(run => pier.Left is null ? run.To - pier.Rect.Left : pier.Rect.Right - run.From)
+            .DefaultIfEmpty(Length.Zero).Max()).ToList();
+        return ends.Count == 0 || (pier.Left is not null && pier.Right is not null) ? Length.Zero : ends.Max() - ends.Min();
+    }
+
+    private IEnumerable<CourseBand> Bands(Pier pier) => lines.Bands.Where(band => band.Bottom < pier.Rect.Top && band.Top > pier.Rect.Bottom);
+
+    private (PierLengths Possible, PierLengths Nominal) LengthsFor(Length shift)
+    {
+        if (!_lengths.TryGetValue(shift, out var lengths))
+        {
+            lengths = (PierLengths.Possible(rules, shift), PierLengths.Nominal(rules, shift));
+            _lengths.Add(shift, lengths);
+        }
+
+        return lengths;
+    }
+
+    private static Finding Told(FindingCode code, Pier pier, string message) => new(code, message, new FindingPlace
+    {
+        S = pier.Rect.Left,
+        Z = pier.Rect.Bottom,
+        Opening = (pier.Right ?? pier.Left)!.Opening.GlobalId,
+    });
+}
