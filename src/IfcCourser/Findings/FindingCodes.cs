@@ -66,6 +66,10 @@ public static class FindingCodes
         "body-not-read", Severity.Warning, "The wall's body has a part whose shape can't be read, or whose faces do not close.",
         "Export the wall as an extrusion, a closed brep or a closed tessellation.");
 
+    public static readonly FindingCode SizeImplausible = new(
+        "size-implausible", Severity.Warning, "The body is of a size that no wall has; the model's length unit is wrong by its looks.",
+        "Check the length unit of the export: millimetres marked as metres, or the other way round.");
+
     public static readonly FindingCode MadeOfWalls = new(
         "made-of-walls", Severity.Note, "The wall is only the sum of other walls of the model, which are laid out themselves.",
         "Nothing.");

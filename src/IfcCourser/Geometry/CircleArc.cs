@@ -11,11 +11,14 @@ public static class CircleArc
     /// <summary>No chord stands farther than this, mm, off its arc.</summary>
     private const double Sagitta = 0.25;
 
-    /// <summary>Chords that an arc of a radius, mm, and an angle, radians, is made of.</summary>
+    /// <summary>Chords that an arc of a radius, mm, and an angle, radians, is made of; a whole circle's meet its axes.</summary>
     public static int Steps(double radius, double angle)
     {
+        const int Quarters = 4;
+        const double Dust = 1e-9;
         var step = radius > Sagitta ? Math.Min(WidestStep, 2 * Math.Acos(1 - (Sagitta / radius))) : WidestStep;
-        return Math.Max(1, (int)Math.Ceiling((Math.Abs(angle) / step) - 1e-9));
+        var steps = Math.Max(1, (int)Math.Ceiling((Math.Abs(angle) / step) - Dust));
+        return Math.Abs(angle) >= (2 * Math.PI) - Dust ? (steps + Quarters - 1) / Quarters * Quarters : steps;
     }
 
     /// <summary>Points on an ellipse from one angle to another, both included, in equal steps.</summary>

@@ -12,6 +12,15 @@ public static class Projection
     public static Region Elevation(Solid solid, double from, double to) =>
         Silhouette(solid.Behind(Before(to)).Behind(Before(from).Reversed).Cells, Front);
 
+    /// <summary>What a solid shows in the upright plane at a y, as x and z: its faces there that look to one side, and the cut of what goes on.</summary>
+    /// <param name="side">1 for faces that look towards larger y, -1 for the others.</param>
+    public static Region Face(Solid solid, double y, int side)
+    {
+        var faces = solid.Cells.SelectMany(cell => cell.Faces)
+            .Where(face => face.Plane.Normal.Y * side > 0 && face.Loop.All(point => Math.Abs(point.Y - y) <= Plane3.Tolerance));
+        return Region.Of(faces.Select(face => Hull(face.Loop.Select(Front)))).Union(Section(solid, y));
+    }
+
     /// <summary>The cut by the upright plane at a y, as x and z.</summary>
     public static Region Section(Solid solid, double y) =>
         Region.Of(solid.Cells.Select(cell => cell.Section(Before(y))).OfType<PlanarFace>().Select(face => Hull(face.Loop.Select(Front))));

@@ -32,7 +32,8 @@ internal static class HouseMaps
         [
             .. wall.Openings.Select(o => o with { Left = o.Left / mm, Width = o.Width / mm, Sill = o.Sill / mm, Height = o.Height / mm }),
         ],
-    }) with { Units = units };
+    }) with
+    { Units = units };
 
     private static House With(this House house, double up, Func<Wall, Wall> map) => house with
     {

@@ -1,6 +1,5 @@
-using System.Collections.Immutable;
-using IfcCourser.Layouts;
 using IfcCourser.Geometry;
+using IfcCourser.Layouts;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Models;

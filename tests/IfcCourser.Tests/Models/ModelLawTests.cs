@@ -76,6 +76,6 @@ public sealed class ModelLawTests
     private static void AssertSame(Layout expected, Layout actual)
     {
         Assert.NotEmpty(expected.Walls);
-        Assert.Equal(LayoutLines.Of(expected), LayoutLines.Of(actual));
+        Assert.Equal(LayoutLines.Of(expected), LayoutLines.Of(actual), StringComparer.Ordinal);
     }
 }

@@ -23,7 +23,7 @@ public sealed class ReturnTests
         var layout = LayoutBuilder.Build(text.Walls(), rules, new ModelFacts("t.ifc", string.Empty, "IFC4", 1, null, null, string.Empty));
 
         Assert.Empty(layout.Skipped);
-        Assert.Single(layout.Walls.Select(wall => wall.Group).Distinct());
+        Assert.Single(layout.Walls.Select(wall => wall.Group).Distinct(StringComparer.Ordinal));
         Assert.Equal(JunctionHow.Bonded, Assert.Single(layout.Junctions).How);
         Assert.Equal(length, layout.Walls[1].Wall.Frame.Length.Mm);
         Assert.All(layout.Walls[1].Courses, course => Assert.NotEmpty(course.Pieces));

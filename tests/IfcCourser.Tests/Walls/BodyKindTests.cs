@@ -16,7 +16,7 @@ public sealed class BodyKindTests
     public void Extruded_upwards_and_clipped_by_a_half_space()
     {
         var text = new ModelText();
-        Check(text, text.Clipped(text.Box(0, 0, 0, 4000, 240, 2500), (2000, 0, 2500), Slope), "Clipping");
+        Check(text, text.Clipped(text.Box(0, 0, 0, 4000, 240, 2500), (2000, 0, 2500), _slope), "Clipping");
     }
 
     [Fact]
@@ -31,7 +31,7 @@ public sealed class BodyKindTests
     {
         var text = new ModelText();
         var lowered = text.Clipped(text.Box(0, 0, 0, 4000, 240, 3000), (0, 0, 2500), [0, 0, 1]);
-        var plane = text.Add($"IFCPLANE(#{text.Axes(2000, 0, 2500, [0, 1, 0], Slope)})");
+        var plane = text.Add($"IFCPLANE(#{text.Axes(2000, 0, 2500, [0, 1, 0], _slope)})");
         var half = text.Add($"IFCPOLYGONALBOUNDEDHALFSPACE(#{plane},.F.,#{text.Axes(0, 0, 0)},#{text.Polyline((1000, -100), (5000, -100), (5000, 400), (1000, 400))})");
         Check(text, text.Add($"IFCBOOLEANCLIPPINGRESULT(.DIFFERENCE.,#{lowered},#{half})"), "Clipping");
     }
@@ -74,9 +74,9 @@ public sealed class BodyKindTests
     public void Bounded_by_faces(string solid, string shell, string face, string kind)
     {
         var text = new ModelText();
-        var corners = Corners.Select(p => text.Point(p.X, p.Y, p.Z)).ToList();
+        var corners = _corners.Select(p => text.Point(p.X, p.Y, p.Z)).ToList();
         var plane = text.Add($"IFCPLANE(#{text.Axes(0, 0, 0)})");
-        var faces = Polygons.Select(polygon =>
+        var faces = _polygons.Select(polygon =>
         {
             var loop = text.Add($"IFCPOLYLOOP(({string.Join(",", polygon.Select(i => $"#{corners[i]}"))}))");
             var bound = text.Add($"IFCFACEOUTERBOUND(#{loop},.T.)");
@@ -91,15 +91,15 @@ public sealed class BodyKindTests
     public void Tessellated(bool triangles)
     {
         var text = new ModelText();
-        var points = text.Add($"IFCCARTESIANPOINTLIST3D(({string.Join(",", Corners.Select(p => $"({text.Length(p.X)},{text.Length(p.Y)},{text.Length(p.Z)})"))}))");
+        var points = text.Add($"IFCCARTESIANPOINTLIST3D(({string.Join(",", _corners.Select(p => $"({text.Length(p.X)},{text.Length(p.Y)},{text.Length(p.Z)})"))}))");
         if (triangles)
         {
-            var corners = Polygons.SelectMany(polygon => Enumerable.Range(1, polygon.Length - 2).Select(i => FormattableString.Invariant($"({polygon[0] + 1},{polygon[i] + 1},{polygon[i + 1] + 1})")));
+            var corners = _polygons.SelectMany(polygon => Enumerable.Range(1, polygon.Length - 2).Select(i => FormattableString.Invariant($"({polygon[0] + 1},{polygon[i] + 1},{polygon[i + 1] + 1})")));
             Check(text, text.Add($"IFCTRIANGULATEDFACESET(#{points},$,.T.,({string.Join(",", corners)}),$)"), "Tessellation");
             return;
         }
 
-        var faces = Polygons.Select(polygon => $"#{text.Add($"IFCINDEXEDPOLYGONALFACE(({string.Join(",", polygon.Select(i => i + 1))}))")}").ToList();
+        var faces = _polygons.Select(polygon => $"#{text.Add($"IFCINDEXEDPOLYGONALFACE(({string.Join(",", polygon.Select(i => i + 1))}))")}").ToList();
         Check(text, text.Add($"IFCPOLYGONALFACESET(#{points},.T.,({string.Join(",", faces)}),$)"), "Tessellation");
     }
 
@@ -128,20 +128,20 @@ public sealed class BodyKindTests
     public void Thirty_thousand_kilometres_away_nothing_changes()
     {
         var text = new ModelText(1000, east: 3e10, north: -2e10);
-        var item = text.Clipped(text.Box(0, 0, 0, 4000, 240, 2500), (2000, 0, 2500), Slope);
+        var item = text.Clipped(text.Box(0, 0, 0, 4000, 240, 2500), (2000, 0, 2500), _slope);
         text.Wall("A", item, along: [0.6, 0.8, 0], kind: "Clipping");
         Check(text);
     }
 
-    private static readonly double[] Slope = [1, 0, 2];
+    private static readonly double[] _slope = [1, 0, 2];
 
-    private static readonly Vector3[] Corners =
+    private static readonly Vector3[] _corners =
     [
         new(0, 0, 0), new(4000, 0, 0), new(4000, 0, 1500), new(2000, 0, 2500), new(0, 0, 2500),
         new(0, 240, 0), new(4000, 240, 0), new(4000, 240, 1500), new(2000, 240, 2500), new(0, 240, 2500),
     ];
 
-    private static readonly int[][] Polygons =
+    private static readonly int[][] _polygons =
         [[0, 1, 2, 3, 4], [9, 8, 7, 6, 5], [0, 5, 6, 1], [1, 6, 7, 2], [2, 7, 8, 3], [3, 8, 9, 4], [4, 9, 5, 0]];
 
     // Drawn in elevation on the far side and extruded towards the viewer.

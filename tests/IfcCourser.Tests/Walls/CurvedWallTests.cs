@@ -4,7 +4,6 @@ using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Runs;
-using IfcCourser.Tests.Support;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 

@@ -259,7 +259,7 @@ public sealed class OpeningTests
         text.Add($"IFCRELAGGREGATES('1agg0000000000000000AA',$,$,$,#{whole},(#{left},#{right}))");
         text.Opening(whole, "In the left one", text.Box(1000, -50, 900, 2000, 290, 2100));
         var model = text.Walls();
-        Assert.Equal(["In the left one"], model.Walls[0].Openings.Select(opening => opening.Name));
+        Assert.Equal(["In the left one"], model.Walls[0].Openings.Select(opening => opening.Name), StringComparer.Ordinal);
         Assert.Empty(model.Walls[1].Openings);
         Assert.Empty(model.Walls[1].Findings);
         Assert.Equal(FindingCodes.MadeOfWalls, Assert.Single(model.Skipped).Reason.Code);

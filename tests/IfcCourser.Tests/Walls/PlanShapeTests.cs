@@ -1,6 +1,5 @@
 using IfcCourser.Findings;
 using IfcCourser.Units;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Walls;
 

@@ -59,6 +59,11 @@ public sealed class DraftReader
             return (null, Skip(body.Unread.IsEmpty ? WallFindings.TooLong(shape.Run.Size) : WallFindings.NotRead(body.Unread), shape.Facts, unchosen));
         }
 
+        if (IsImplausible(shape.Facts))
+        {
+            return (null, Skip(WallFindings.Implausible(shape.Facts), shape.Facts, unchosen));
+        }
+
         if (shape.Space is not { } space)
         {
             return (null, Skip(shape.Curve is { } bend ? WallFindings.Curved(bend.Radius, bend.Thickness, _catalog) : WallFindings.Of(shape.Fault!), shape.Facts, unchosen));
@@ -74,6 +79,15 @@ public sealed class DraftReader
         var choice = unchosen with { Layer = layer.Number, Thickness = Length.FromModelMm(layer.Across.Size) };
         var (draft, fault) = Draft(wall, identity, shape, layer, choice);
         return draft is null ? (null, Skip(fault!, shape.Facts, choice)) : (draft, null);
+    }
+
+    // No wall is a hundred metres high, nor a few millimetres in all directions. Common practice, no source.
+    private static bool IsImplausible(BodyFacts body)
+    {
+        const double Highest = 100_000;
+        const double Smallest = 30;
+        var size = body.Max - body.Min;
+        return size.Z > Highest || Math.Max(size.X, Math.Max(size.Y, size.Z)) < Smallest;
     }
 
     private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape, MasonryLayer layer, MasonryChoice choice)

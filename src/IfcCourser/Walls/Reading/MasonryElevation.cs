@@ -20,8 +20,8 @@ public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevel
     /// <param name="view">The wall, straight or unrolled.</param>
     public static MasonryElevation Of(Solid body, Slab layer, ElevationView view)
     {
-        var inside = Math.Min(view.Inside, layer.Size / 4);
-        var both = view.Section(body, layer.From + inside).Intersect(view.Section(body, layer.To - inside));
+        var (right, left) = view.Faces(body, layer);
+        var both = right.Intersect(left);
         if (both.IsEmpty)
         {
             return new MasonryElevation(both, both, 0);
@@ -29,7 +29,7 @@ public sealed record MasonryElevation(Region Shape, Region Pockets, double Bevel
 
         // Where a part of the thickness is missing: beyond an end it is a mitre and stays, between masonry it is the pocket of
         // another wall or a niche and is filled up, above or below it is a bevel and goes.
-        var any = view.Between(body, layer.From + inside, layer.To - inside).Union(both);
+        var any = view.Between(body, layer.From, layer.To).Union(both);
         var between = RowHull.Of(both);
         var pockets = between.Intersect(any).Subtract(both).WithoutNarrow(Narrow);
         var shape = both.Union(pockets).Union(Ends(between, RowHull.Of(both, LongestEnd * layer.Size), any)).WithoutNarrow(Narrow);

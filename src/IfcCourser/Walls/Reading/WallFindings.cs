@@ -25,6 +25,11 @@ public static class WallFindings
     public static Finding TooLong(double length) =>
         new(FindingCodes.BodyNotRead, $"The body is {Mm(length)} long, which is no wall's length: its points or units are wrong.");
 
+    /// <summary>A body of a size that no wall has.</summary>
+    public static Finding Implausible(BodyFacts body) => new(
+        FindingCodes.SizeImplausible,
+        $"The body measures {Mm(body.Max.X - body.Min.X)} by {Mm(body.Max.Y - body.Min.Y)} by {Mm(body.Max.Z - body.Min.Z)}, which is no wall's size.");
+
     public static Finding Width(WidthMatch match, double thickness, Length nearest) => match switch
     {
         WidthMatch.Exact => new(FindingCodes.WidthNotInCatalog, Text($"The masonry is {Mm(thickness)} thick; the nearest unit is {nearest} wide.")),

@@ -1,5 +1,4 @@
 using IfcCourser.Geometry;
-using IfcCourser.Ifc.Bodies;
 using IfcCourser.Tests.Walls;
 
 namespace IfcCourser.Tests.Ifc.Bodies;

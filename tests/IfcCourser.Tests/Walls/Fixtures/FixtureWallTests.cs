@@ -48,7 +48,7 @@ public sealed class FixtureWallTests
     public void The_order_and_numbers_of_its_instances_mean_nothing(string model)
     {
         var text = File.ReadAllText(ExpectedModels.PathOf(model));
-        Assert.Equal(Lines(text), Lines(ModelFiles.Reordered(text, Array.Reverse)));
+        Assert.Equal(Lines(text), Lines(ModelFiles.Reordered(text, Array.Reverse)), StringComparer.Ordinal);
     }
 
     [Theory]
@@ -59,7 +59,8 @@ public sealed class FixtureWallTests
     [Fact]
     public void Nothing_is_expected_of_models_that_are_not_there() => Assert.Equal(
         Models.Select(row => row.Data),
-        ExpectedModels.Folders.SelectMany(folder => ExpectedModels.Of(folder).Keys.Order(StringComparer.Ordinal).Select(name => $"{folder}/{name}")));
+        ExpectedModels.Folders.SelectMany(folder => ExpectedModels.Of(folder).Keys.Order(StringComparer.Ordinal).Select(name => $"{folder}/{name}")),
+        StringComparer.Ordinal);
 
     private static IEnumerable<string> Lines(string text) => Lines(Encoding.ASCII.GetBytes(text));
 

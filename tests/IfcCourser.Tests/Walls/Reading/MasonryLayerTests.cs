@@ -19,7 +19,7 @@ public sealed class MasonryLayerTests
         Assert.Equal("Block wall 2", Assert.Single(model.Walls).Identity.Name);
         var skipped = Assert.Single(model.Skipped);
         Assert.Equal(FindingCodes.NoMasonryLayer, skipped.Reason.Code);
-        Assert.Equal(["Default Wall", "Partition"], skipped.Choice!.Names.Select(name => name.Name));
+        Assert.Equal(["Default Wall", "Partition"], skipped.Choice!.Names.Select(name => name.Name), StringComparer.Ordinal);
         Assert.Null(skipped.Choice.Thickness);
     }
 
@@ -31,7 +31,7 @@ public sealed class MasonryLayerTests
         text.Layers(wall, 0, true, ("Plaster", 15), ("Concrete block", 240), ("Gypsum block", 10));
         var choice = Assert.Single(text.Walls().Walls).Choice!;
         Assert.Equal((2, 3, Mm(240)), (choice.Layer, choice.Layers, choice.Thickness));
-        Assert.Equal([null, "block", "gypsum", null], choice.Names.Select(name => name.Word));
+        Assert.Equal([null, "block", "gypsum", null], choice.Names.Select(name => name.Word), StringComparer.Ordinal);
         Assert.Equal([null, true, false, null], choice.Names.Select(name => name.IsMasonry));
         Assert.Equal([1, 2, 3, null], choice.Names.Select(name => name.Layer));
     }
