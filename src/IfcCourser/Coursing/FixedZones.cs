@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
-using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 

@@ -11,50 +11,43 @@ internal sealed class Differences
     private const long Unbound = long.MaxValue / 4;
 
     /// <summary>Most that the second place lies behind the first.</summary>
-    private readonly long[,] _most;
+    private readonly long[][] _most;
 
     /// <param name="count">Number of places.</param>
     public Differences(int count)
     {
-        _most = new long[count, count];
-        for (var i = 0; i < count; i++)
-        {
-            for (var j = 0; j < count; j++)
-            {
-                _most[i, j] = i == j ? 0 : Unbound;
-            }
-        }
+        _most = [.. Enumerable.Range(0, count).Select(i => Enumerable.Range(0, count).Select(j => i == j ? 0 : Unbound).ToArray())];
     }
 
     /// <summary>States how far, at least and at most, one place lies behind another.</summary>
     public void Between(int from, int to, Length least, Length? most)
     {
-        _most[to, from] = Math.Min(_most[to, from], -least.Nanometres);
-        _most[from, to] = Math.Min(_most[from, to], most?.Nanometres ?? Unbound);
+        _most[to][from] = Math.Min(_most[to][from], -least.Nanometres);
+        _most[from][to] = Math.Min(_most[from][to], most?.Nanometres ?? Unbound);
     }
 
     /// <summary>Draws all conclusions; false where the bounds contradict each other.</summary>
     public bool Solve()
     {
-        var count = _most.GetLength(0);
+        var count = _most.Length;
         for (var via = 0; via < count; via++)
         {
             for (var from = 0; from < count; from++)
             {
                 for (var to = 0; to < count; to++)
                 {
-                    if (_most[from, via] < Unbound && _most[via, to] < Unbound)
+                    if (_most[from][via] < Unbound && _most[via][to] < Unbound)
                     {
-                        _most[from, to] = Math.Min(_most[from, to], _most[from, via] + _most[via, to]);
+                        _most[from][to] = Math.Min(_most[from][to], _most[from][via] + _most[via][to]);
                     }
                 }
             }
         }
 
-        return Enumerable.Range(0, count).All(i => _most[i, i] >= 0);
+        return Enumerable.Range(0, count).All(i => _most[i][i] >= 0);
     }
 
-    public Length Least(int from, int to) => new(-_most[to, from]);
+    public Length Least(int from, int to) => new(-_most[to][from]);
 
-    public Length Most(int from, int to) => new(_most[from, to]);
+    public Length Most(int from, int to) => new(_most[from][to]);
 }

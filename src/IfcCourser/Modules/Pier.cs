@@ -49,7 +49,7 @@ internal sealed record Pier(ElevationRect Rect, OpeningLayout? Left, OpeningLayo
         foreach (var right in row.Append(null))
         {
             var rect = new ElevationRect(from, right?.Placed.Left ?? outline.Box.Right, bottom, top);
-            if ((left ?? right) is not null && rect.Width > Length.Zero
+            if (row.Count > 0 && rect.Width > Length.Zero
                 && outline.Within(rect) is [{ Points: null } part] && part.Box.Width == rect.Width)
             {
                 yield return new Pier(rect, left, right);

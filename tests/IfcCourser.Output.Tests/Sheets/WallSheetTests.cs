@@ -148,8 +148,9 @@ public static class WallSheetTests
     public static void Findings_name_openings_by_their_tags_and_only_three_of_a_kind_are_written_out()
     {
         var layout = Samples.Metric;
-        var label = layout.Walls[0].Openings[1].Opening.Label;
-        var findings = Enumerable.Range(0, 5).Select(i => new Finding(FindingCodes.PierShort, $"Pier {i} beside {label} is short."));
+        var opening = layout.Walls[0].Openings[1].Opening;
+        var findings = Enumerable.Range(0, 5).Select(i => new Finding(
+            FindingCodes.PierShort, $"Pier {i} beside {opening.Label} is short.", new FindingPlace { Opening = opening.GlobalId }));
         var wall = layout.Walls[0] with { Findings = [.. findings] };
         var sheet = WallSheet.Compose(layout with { Walls = layout.Walls.SetItem(0, wall) }, wall);
         var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));

@@ -7,7 +7,6 @@ using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Coursing;
 

@@ -1,4 +1,3 @@
-using IfcCourser.Modules;
 using IfcCourser.Rules;
 
 namespace IfcCourser.Tests.Modules;

@@ -31,7 +31,7 @@ public sealed class LintelChoiceTests
     {
         var rules = LayoutRules.For(
             BuiltInRuleSets.Get("eu") with { LintelLoadClass = loadClass }, BuiltInCatalogs.Get("aac-mm") with { Lintels = _table }, OpeningPolicy.Move);
-        Assert.Equal(names, LintelChoice.Serving(Length.FromMm(clear), Length.FromMm(thickness), rules).Select(lintel => lintel.Name));
+        Assert.Equal(names, LintelChoice.Serving(Length.FromMm(clear), Length.FromMm(thickness), rules).Select(lintel => lintel.Name), StringComparer.Ordinal);
     }
 
     /// <summary>In inch catalogs a table may name 8 in walls by what they are called or by what they measure.</summary>

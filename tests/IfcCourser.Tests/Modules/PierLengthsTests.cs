@@ -1,5 +1,4 @@
 using IfcCourser.Catalogs;
-using IfcCourser.Geometry;
 using IfcCourser.Modules;
 using IfcCourser.Rules;
 using IfcCourser.Units;
