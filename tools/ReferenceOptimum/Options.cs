@@ -1,0 +1,46 @@
+using System.Globalization;
+
+namespace ReferenceOptimum;
+
+/// <summary>What the command line asks for.</summary>
+/// <param name="Effort">Deterministic time for one solution of the constraint program; a unit is a second or a little less.</param>
+/// <param name="Set">Only walls with this catalog and rule set, as aac-in/us; empty: all.</param>
+/// <param name="IsLong">Whether differing bonds are printed course by course.</param>
+internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int Count, double Effort, string Set, bool IsLong)
+{
+    public const string Usage = """
+        usage: ReferenceOptimum generated [--seed N] [--from N] [--count N] [--set CATALOG/RULES] [--effort E] [--long]
+               ReferenceOptimum models FOLDER [--count N] [--set CATALOG/RULES] [--effort E] [--long]
+               ReferenceOptimum self-check [--seed N] [--count N]
+        """;
+
+    public static Options? Read(string[] args)
+    {
+        var options = args switch
+        {
+            ["generated", ..] => new Options(Verb.Generated, "", 1, 0, 100, 1.5, "", false),
+            ["models", var folder, ..] => new Options(Verb.Models, folder, 1, 0, 20, 1.5, "", false),
+            ["self-check", ..] => new Options(Verb.SelfCheck, "", 1, 0, 200, 1.5, "", false),
+            _ => null,
+        };
+        var rest = args.Skip(options?.Verb == Verb.Models ? 2 : 1).ToList();
+        for (var i = 0; i < rest.Count && options is not null; i++)
+        {
+            options = With(options, rest[i], i + 1 < rest.Count ? rest[i + 1] : "");
+            i += rest[i] == "--long" ? 0 : 1;
+        }
+
+        return options;
+    }
+
+    private static Options? With(Options options, string name, string value) => (name, int.TryParse(value, CultureInfo.InvariantCulture, out var number)) switch
+    {
+        ("--seed", true) => options with { Seed = number },
+        ("--from", true) => options with { From = number },
+        ("--count", true) => options with { Count = number },
+        ("--set", _) => options with { Set = value },
+        ("--effort", _) when double.TryParse(value, CultureInfo.InvariantCulture, out var effort) => options with { Effort = effort },
+        ("--long", _) => options with { IsLong = true },
+        _ => null,
+    };
+}

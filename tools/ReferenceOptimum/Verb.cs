@@ -1,0 +1,14 @@
+namespace ReferenceOptimum;
+
+/// <summary>What the program does.</summary>
+internal enum Verb
+{
+    /// <summary>Compares generated walls.</summary>
+    Generated,
+
+    /// <summary>Compares walls of real models.</summary>
+    Models,
+
+    /// <summary>Holds the reference itself to exhaustive search on toy walls.</summary>
+    SelfCheck,
+}
