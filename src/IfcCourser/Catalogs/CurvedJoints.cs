@@ -12,7 +12,7 @@ public static class CurvedJoints
     /// <param name="radius">Of the centre line.</param>
     public static LengthRange? On(Catalog catalog, Length radius, Length thickness)
     {
-        var half = Length.FromModelMm(thickness.Mm * (catalog.UnitLength + catalog.HeadJoint.Max).Mm / radius.Mm / 2);
+        var half = Length.FromMm(thickness.Mm * (catalog.UnitLength + catalog.HeadJoint.Max).Mm / radius.Mm / 2);
         var (least, largest) = (catalog.HeadJoint.Min + half, catalog.HeadJoint.Max - half);
         return largest - least < catalog.CutGrid ? null
             : new LengthRange(least, Length.Min(Length.Max(catalog.HeadJoint.Nominal, least), largest), largest);
@@ -26,7 +26,7 @@ public static class CurvedJoints
     {
         var play = catalog.HeadJoint.Max - catalog.HeadJoint.Min - catalog.CutGrid;
         return play > Length.Zero
-            ? Length.FromModelMm(thickness.Mm * (unit + catalog.HeadJoint.Max).Mm / play.Mm).CeilingTo(Length.FromMm(1))
+            ? Length.FromMm(thickness.Mm * (unit + catalog.HeadJoint.Max).Mm / play.Mm).CeilingTo(Length.FromMm(1))
             : null;
     }
 }

@@ -2,8 +2,11 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
+using IfcCourser.Units;
+using IfcCourser.Walls;
 using Json.Schema;
 
 namespace IfcCourser.Output.Tests.Json;
@@ -36,6 +39,17 @@ public sealed class LayoutJsonTests
         Assert.Equal("200.025", wall["frame"]!["thickness"]!.ToJsonString());
         Assert.Equal("[31000000.123457,0,0]", wall["frame"]!["origin"]!.ToJsonString());
         Assert.Equal("[0.707106781187,-0.707106781187]", wall["frame"]!["direction"]!.ToJsonString());
+    }
+
+    [Fact]
+    public void A_curved_wall_says_what_it_is_unrolled_along()
+    {
+        var wall = SampleLayout.Full.Walls[0];
+        var curved = wall with { Wall = wall.Wall with { Frame = wall.Frame with { Curve = new WallCurve(new Vector2(31_000_100.5, -2000), Length.FromMm(80000.25)) } } };
+        var layout = SampleLayout.Full with { Walls = SampleLayout.Full.Walls.SetItem(0, curved) };
+        Assert.Equal([], Breaches(Written(layout)));
+        var curves = Parsed(layout)["walls"]!.AsArray().Select(written => written!["frame"]?["curve"]?.ToJsonString()).OfType<string>();
+        Assert.Equal("""{"centre":[31000100.5,-2000],"radius":80000.25}""", Assert.Single(curves));
     }
 
     [Fact]

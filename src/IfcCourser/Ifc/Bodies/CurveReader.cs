@@ -171,22 +171,15 @@ public sealed class CurveReader
         return CircleArc.Chords(place, a, b, from, to);
     }
 
+    // Where a trim is given both ways and they differ, the point is right: some programs write angles in another unit than they name.
     private double? Parameter(StepValue trim, Transform3 place, double a, double b)
     {
-        foreach (var choice in trim.AsList)
-        {
-            if (choice.AsReal is { } parameter)
-            {
-                return Math.IEEERemainder(parameter * _source.AngleUnit, 2 * Math.PI);
-            }
-        }
-
-        foreach (var point in trim.AsList.Select(_source.Point).OfType<Vector3>())
-        {
-            return Angle(point, place, a, b);
-        }
-
-        return null;
+        const double Same = 0.01;
+        var angle = trim.AsList.Select(choice => choice.AsReal).FirstOrDefault(value => value is not null) is { } parameter
+            ? Math.IEEERemainder(parameter * _source.AngleUnit, 2 * Math.PI)
+            : (double?)null;
+        var at = trim.AsList.Select(_source.Point).OfType<Vector3>().Select(point => (double?)Angle(point, place, a, b)).FirstOrDefault();
+        return angle is { } given && at is { } seen && Math.Abs(Math.IEEERemainder(given - seen, 2 * Math.PI)) > Same ? at : angle ?? at;
     }
 
     private static double Angle(Vector3 point, Transform3 place, double a, double b)

@@ -39,11 +39,15 @@ public sealed class BodyReaderTests
     [Theory]
     [InlineData("(IFCPARAMETERVALUE(0.))", "(IFCPARAMETERVALUE(3.14159265358979))", ".T.", ".T.")]
     [InlineData("(IFCPARAMETERVALUE(3.14159265358979))", "(IFCPARAMETERVALUE(0.))", ".F.", ".F.")]
+    // Degrees in a file whose angles are radians: the points tell.
+    [InlineData("(IFCPARAMETERVALUE(0.),#{right})", "(IFCPARAMETERVALUE(180.),#{left})", ".T.", ".T.")]
     public void Trimmed_circles_follow_their_sense(string from, string to, string agrees, string same)
     {
         var text = new ModelText();
         var circle = text.Add($"IFCCIRCLE(#{text.Add($"IFCAXIS2PLACEMENT2D(#{text.Point(500, 1000)},$)")},500.)");
-        var arc = text.Add($"IFCTRIMMEDCURVE(#{circle},{from},{to},{agrees},.PARAMETER.)");
+        var (right, left) = (text.Point(1000, 1000), text.Point(0, 1000));
+        string Trim(string trim) => trim.Replace("{right}", $"{right}", StringComparison.Ordinal).Replace("{left}", $"{left}", StringComparison.Ordinal);
+        var arc = text.Add($"IFCTRIMMEDCURVE(#{circle},{Trim(from)},{Trim(to)},{agrees},.PARAMETER.)");
         var line = text.Add($"IFCPOLYLINE((#{text.Point(0, 1000)},#{text.Point(0, 0)},#{text.Point(1000, 0)},#{text.Point(1000, 1000)}))");
         var first = text.Add($"IFCCOMPOSITECURVESEGMENT(.CONTINUOUS.,.T.,#{line})");
         // The second case runs from pi down to 0 and is then reversed by its segment: the same boundary.
