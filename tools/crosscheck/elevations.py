@@ -16,7 +16,7 @@ def differences(walls, facts):
     thick = {wall["globalId"]: thickness(wall, facts.get(wall["stepId"])) for wall in walls}
     for wall in walls:
         mesh = facts.get(wall["stepId"])
-        if not (mesh and mesh["closed"] and mesh["faces"]):
+        if "curve" in wall["frame"] or not (mesh and mesh["closed"] and mesh["faces"]):
             continue
         ours, theirs = net_area(wall), mesh["faces"]["area"]
         height = max(z for _, z in wall["outline"]) / 1000

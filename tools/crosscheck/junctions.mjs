@@ -3,7 +3,8 @@
 // overlap: pieces of two walls stand in the same place, size mm deep at most; hole: size points of the sampling grid lie in the
 // masonry layers and in no piece, joint, lintel or opening; named: they are strips under
 // 100 mm, and a finding outline-not-filled of one of the walls says so.
-// at: the worst place, model axes, mm. The last line counts: { junctions, levels, points }.
+// at: the worst place, model axes, mm. The last line counts: { junctions, curved, levels, points };
+// curved: junctions of walls that are curved in plan, which are not sampled.
 import fs from 'node:fs';
 
 const layout = JSON.parse(fs.readFileSync(process.argv[2], 'utf8'));
@@ -14,7 +15,7 @@ const MARGIN = 100;             // mm around the place where two layers cross
 const STRIP = 100;              // mm: lower than this no piece is cut
 const PARALLEL = 0.1;           // sine, below which two runs are in line
 
-const walls = new Map(layout.walls.filter(wall => wall.status === 'coursed').map(wall => [wall.globalId, prepared(wall)]));
+const walls = new Map(layout.walls.filter(wall => wall.status === 'coursed' && !wall.frame.curve).map(wall => [wall.globalId, prepared(wall)]));
 
 function prepared(wall) {
   const { origin, direction, normal, length, thickness } = wall.frame;
@@ -238,5 +239,6 @@ for (const junction of layout.junctions) {
       courses: worst.courses, levels: all.length, size: Math.round(worst.size * 10) / 10, at: [...worst.place, worst.height].map(v => Math.round(v * 10) / 10) });
   }
 }
-out.push({ junctions: layout.junctions.length, levels: levelCount, points: pointCount });
+const curved = new Set(layout.walls.filter(wall => wall.frame?.curve).map(wall => wall.globalId));
+out.push({ junctions: layout.junctions.length, curved: layout.junctions.filter(j => j.walls.some(id => curved.has(id))).length, levels: levelCount, points: pointCount });
 fs.writeSync(1, out.map(line => JSON.stringify(line)).join('\n') + '\n');
