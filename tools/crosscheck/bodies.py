@@ -78,7 +78,7 @@ def prism_volume(wall):
     """m3; None where the masonry is not the whole body (junctions moved its ends, a mitred corner, more layers, steps in
     thickness) or an opening is not plain."""
     frame, outline = wall["frame"], wall["outline"]
-    if any(end["kind"] == "corner" for end in wall["ends"].values()) or any(f["code"] in NO_PRISM for f in wall["findings"]):
+    if "curve" in frame or any(end["kind"] == "corner" or end.get("slant") for end in wall["ends"].values()) or any(f["code"] in NO_PRISM for f in wall["findings"]):
         return None
     heights = [z for _, z in outline]
     ends = [s for s, _ in outline]

@@ -8,7 +8,7 @@ from openings import inside_outline
 
 SHARE = 0.02    # of the area
 LEAST = 0.05    # m2
-REACH = 1.5     # thicknesses of the neighbour, for ends that are not square
+REACH = 1.5     # thicknesses of the neighbour; ends cut on the slant are drawn as far as their longer face
 
 
 def differences(walls, facts):
@@ -16,12 +16,13 @@ def differences(walls, facts):
     thick = {wall["globalId"]: thickness(wall, facts.get(wall["stepId"])) for wall in walls}
     for wall in walls:
         mesh = facts.get(wall["stepId"])
-        if not (mesh and mesh["closed"] and mesh["faces"]):
+        if "curve" in wall["frame"] or not (mesh and mesh["closed"] and mesh["faces"]):
             continue
         ours, theirs = net_area(wall), mesh["faces"]["area"]
         height = max(z for _, z in wall["outline"]) / 1000
-        moved = sum(max((thick.get(other, 0) for other in end["with"]), default=0) for end in wall["ends"].values()) / 1000
-        if abs(ours - theirs) > SHARE * theirs + LEAST + REACH * moved * height:
+        moved = sum(REACH * max((thick.get(other, 0) for other in end["with"]), default=0) + abs(end.get("slant", 0)) / 2
+                    for end in wall["ends"].values()) / 1000
+        if abs(ours - theirs) > SHARE * theirs + LEAST + moved * height:
             codes = sorted({f["code"] for f in wall["findings"]} & {"body-in-pieces", "bevelled-across", "second-leaf", "hole-in-body", "body-beyond-faces"})
             yield f"{wall['globalId']} #{wall['stepId']}: {ours:.2f} m2, the mesh {theirs:.2f} m2 {' '.join(codes)}"
 

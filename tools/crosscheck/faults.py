@@ -1,6 +1,7 @@
-"""Whether the junction check sees what it is there for: layouts of the fixtures with a fault put in by hand."""
+"""Whether the junction check sees what it is there for: layouts with a fault put in by hand, and a corner computed by hand."""
 import copy
 import json
+import math
 import subprocess
 from pathlib import Path
 
@@ -18,12 +19,43 @@ def undetected(layouts: list[Path], folder: Path, node: Path):
                 continue
             tried += 1
             file = folder / f"{layout.parent.name}.{fault}.json"
-            file.write_text(json.dumps(broken), encoding="utf-8")
-            run = subprocess.run(["node", node / "junctions.mjs", file], capture_output=True, text=True, check=True)
-            if not any(json.loads(line).get("fault") == fault for line in run.stdout.splitlines()):
+            if fault not in reported(broken, file, node):
                 yield f"{layout.parent.name}: the junction check does not see an {fault} put in by hand"
         if layouts and tried == 0:
             yield f"no fixture has a corner to put an {fault} into"
+    if reported(skew_corner(cut=True), folder / "skew.json", node):
+        yield "the junction check finds a fault in a skew corner that is cut right"
+    if reported(skew_corner(cut=False), folder / "square.json", node) != {"hole", "overlap"}:
+        yield "the junction check does not see what square ends do at a skew corner"
+
+
+def reported(layout, file, node):
+    """The kinds of fault that junctions.mjs finds."""
+    file.write_text(json.dumps(layout), encoding="utf-8")
+    run = subprocess.run(["node", node / "junctions.mjs", file], capture_output=True, text=True, check=True)
+    return {json.loads(line).get("fault") for line in run.stdout.splitlines()} - {None}
+
+
+def skew_corner(cut):
+    """Two walls of 200 mm that turn left by 60 degrees, the inner corner at (1000, 0). Ends along the other's outer face (running
+    through) and its near face (stopping) have a slant of 200 / tan 60 degrees."""
+    slant = 200 / math.tan(math.pi / 3)     # 115.47
+    turned = [0.5, math.sqrt(3) / 2]
+    first = wall("A", [0, 0], [1, 0], 1000 + 2 * slant, [[0, 1000 + 2 * slant], [0, 999]], cut and -slant, at_start=False)
+    start = [1000 - 2 * slant * turned[0], -2 * slant * turned[1]]
+    second = wall("B", start, turned, 1000 + 2 * slant, [[2 * slant + 1, 1000 + 2 * slant], [0, 1000 + 2 * slant]], cut and slant, at_start=True)
+    return {"catalog": {"headJointMax": 3, "bedJoint": 1, "bedMax": 30}, "walls": [first, second],
+            "junctions": [{"id": "J1", "kind": "corner", "walls": ["A", "B"], "how": "bonded", "through": {"odd": "A", "even": "B"}}]}
+
+
+def wall(name, origin, direction, length, spans, slant, at_start):
+    """A wall of two courses, one piece each; its corner is at its start or end."""
+    free, corner = {"kind": "free", "with": []}, {"kind": "corner", "with": ["B" if name == "A" else "A"]} | ({"slant": slant} if slant else {})
+    courses = [{"n": n, "spans": [span], "edges": [["free", "free"]], "pieces": [
+        {"id": f"{name}{n}", "from": span[0], "to": span[1], "bottom": 250 * n - 230, "top": 250 * n + 19}]} for n, span in enumerate(spans, 1)]
+    return {"globalId": name, "status": "coursed", "courses": courses, "openings": [], "movementJoints": [], "lintels": [], "bondBeams": [], "findings": [],
+            "frame": {"origin": [*origin, 0], "direction": direction, "normal": [-direction[1], direction[0]], "length": length, "thickness": 200},
+            "outline": [[0, 0], [length, 0], [length, 520], [0, 520]], "ends": {"start": corner if at_start else free, "end": free if at_start else corner}}
 
 
 def lose_piece(layout):

@@ -3,7 +3,8 @@
 // overlap: pieces of two walls stand in the same place, size mm deep at most; hole: size points of the sampling grid lie in the
 // masonry layers and in no piece, joint, lintel or opening; named: they are strips under
 // 100 mm, and a finding outline-not-filled of one of the walls says so.
-// at: the worst place, model axes, mm. The last line counts: { junctions, levels, points }.
+// at: the worst place, model axes, mm. The last line counts: { junctions, curved, levels, points };
+// curved: junctions of walls that are curved in plan, which are not sampled.
 import fs from 'node:fs';
 
 const layout = JSON.parse(fs.readFileSync(process.argv[2], 'utf8'));
@@ -14,12 +15,17 @@ const MARGIN = 100;             // mm around the place where two layers cross
 const STRIP = 100;              // mm: lower than this no piece is cut
 const PARALLEL = 0.1;           // sine, below which two runs are in line
 
-const walls = new Map(layout.walls.filter(wall => wall.status === 'coursed').map(wall => [wall.globalId, prepared(wall)]));
+const walls = new Map(layout.walls.filter(wall => wall.status === 'coursed' && !wall.frame.curve).map(wall => [wall.globalId, prepared(wall)]));
 
 function prepared(wall) {
   const { origin, direction, normal, length, thickness } = wall.frame;
   const [first] = wall.courses;
-  const stones = wall.courses.flatMap(course => course.pieces.map(p => ({ ...p, course: course.n, down: course === first ? bedMax : bedJoint })));
+  const stones = wall.courses.flatMap(course => {
+    const [from, to] = [Math.min(...course.spans.map(span => span[0])), Math.max(...course.spans.map(span => span[1]))];
+    const isOpen = kind => kind === 'free' || kind === 'wall';
+    return course.pieces.map(p => ({ ...p, course: course.n, down: course === first ? bedMax : bedJoint,
+      atStart: p.from === from && isOpen(course.edges[0][0]), atEnd: p.to === to && isOpen(course.edges.at(-1)[1]) }));
+  });
   const voids = wall.openings.filter(o => o.kind !== 'recess' && o.kind !== 'drilled')
     .map(({ placed: [from, to, bottom, top] }) => ({ from, to, bottom, top }));
   const joints = wall.movementJoints.map(m => ({ from: m.at - m.width / 2, to: m.at + m.width / 2, bottom: m.bottom, top: m.top }));
@@ -33,6 +39,25 @@ const inFrame = (wall, [x, y]) => {
   return [dx * wall.direction[0] + dy * wall.direction[1], -(dx * wall.normal[0] + dy * wall.normal[1])];
 };
 const inPlan = (wall, s, t) => [0, 1].map(k => wall.origin[k] + wall.direction[k] * s - wall.normal[k] * t);
+
+// An end that is not square is cut on the slant: slant is the end's place on the right face less that on the left one, and runs and
+// pieces reach as far as the longer face. How far short of it the end stands at an offset t from the left face.
+const shortAtStart = (wall, t) => { const slant = wall.ends.start.slant ?? 0; return slant * t / wall.thickness - Math.min(slant, 0); };
+const shortAtEnd = (wall, t) => { const slant = wall.ends.end.slant ?? 0; return Math.max(slant, 0) - slant * t / wall.thickness; };
+
+// Whether a place on the run belongs to an end: before or behind where the neighbours there stand.
+function reachesStart(wall, s) {
+  wall.startReach ??= Math.max(0, ...neighbours(wall, wall.ends.start).map(other => crossing(wall, other)[1])) + headJointMax + RIM;
+  return s <= wall.startReach;
+}
+function reachesEnd(wall, s) {
+  wall.endReach ??= Math.min(wall.length, ...neighbours(wall, wall.ends.end).map(other => crossing(wall, other)[0])) - headJointMax - RIM;
+  return s >= wall.endReach;
+}
+const neighbours = (wall, end) => end.slant ? end.with.map(id => walls.get(id)).filter(Boolean) : [];
+
+const range = (wall, from, to, atStart, atEnd) => ({ from, to, atStart: atStart && reachesStart(wall, from), atEnd: atEnd && reachesEnd(wall, to) });
+const covers = (wall, r, s, t, more) => s > r.from + (r.atStart ? shortAtStart(wall, t) : 0) - more && s < r.to - (r.atEnd ? shortAtEnd(wall, t) : 0) + more;
 
 // [from, to] of a polygon along s, at a height.
 function widths(points, z) {
@@ -49,31 +74,39 @@ function at(wall, height) {
     const z = height - wall.origin[2], stones = [], closed = [];
     for (const p of wall.stones) {
       if (z <= p.bottom - p.down || z >= p.top + bedJoint) continue;
-      const inside = z > p.bottom && z < p.top;
       for (const [from, to] of p.outline ? widths(p.outline, Math.min(Math.max(z, p.bottom + 0.001), p.top - 0.001)) : [[p.from, p.to]]) {
-        closed.push([from - headJointMax, to + headJointMax]);
-        if (inside) stones.push({ from, to, course: p.course });
+        const stone = { ...range(wall, from, to, p.atStart, p.atEnd), course: p.course };
+        closed.push(stone);
+        if (z > p.bottom && z < p.top) stones.push(stone);
       }
     }
-    for (const f of wall.fills) if (z > f.bottom - bedJoint && z < f.top + bedJoint) closed.push([f.from - headJointMax, f.to + headJointMax]);
-    wall.levels.set(height, { outline: widths(wall.outline, z), stones, closed });
+    for (const f of wall.fills) if (z > f.bottom - bedJoint && z < f.top + bedJoint) closed.push(range(wall, f.from, f.to, false, false));
+    wall.levels.set(height, { outline: widths(wall.outline, z).map(([from, to]) => range(wall, from, to, true, true)), stones, closed });
   }
   return wall.levels.get(height);
 }
 
 const isClosed = (wall, height, point) => {
   const [s, t] = inFrame(wall, point);
-  return t > -RIM && t < wall.thickness + RIM && at(wall, height).closed.some(([from, to]) => s > from && s < to);
+  return t > -RIM && t < wall.thickness + RIM && at(wall, height).closed.some(r => covers(wall, r, s, t, headJointMax));
 };
 
-// How deep two rectangles of two walls stand in each other, mm (separating axes; negative where they are apart).
-function depth(a, from, to, b, low, high) {
-  const [p, q] = [[a, from, to], [b, low, high]].map(([wall, s0, s1]) =>
-    [[s0, 0], [s1, 0], [s1, wall.thickness], [s0, wall.thickness]].map(([s, t]) => inPlan(wall, s, t)));
-  return Math.min(...[a.direction, a.normal, b.direction, b.normal].map(axis => {
-    const [u, v] = [p, q].map(points => points.map(([x, y]) => x * axis[0] + y * axis[1]));
+// How deep two pieces of two walls stand in each other, mm (separating axes; negative where they are apart).
+function depth(a, p, b, q) {
+  const quads = [plan(a, p), plan(b, q)];
+  const axes = quads.flatMap(quad => quad.map(([x, y], i) => {
+    const [u, v] = quad[(i + 1) % 4], size = Math.hypot(u - x, v - y);
+    return size > 0 ? [(v - y) / size, (x - u) / size] : [1, 0];
+  }));
+  return Math.min(...axes.map(axis => {
+    const [u, v] = quads.map(points => points.map(([x, y]) => x * axis[0] + y * axis[1]));
     return Math.min(Math.max(...u), Math.max(...v)) - Math.max(Math.min(...u), Math.min(...v));
   }));
+}
+
+function plan(wall, { from, to, atStart, atEnd }) {
+  const [left, right] = [0, wall.thickness].map(t => [from + (atStart ? shortAtStart(wall, t) : 0), to - (atEnd ? shortAtEnd(wall, t) : 0)]);
+  return [inPlan(wall, left[0], 0), inPlan(wall, left[1], 0), inPlan(wall, right[1], wall.thickness), inPlan(wall, right[0], wall.thickness)];
 }
 
 // Where wall b's layer crosses wall a's line: [from, to] along a's run; of runs in line the end of a that is nearer to b.
@@ -126,7 +159,7 @@ function overlaps(members, zones, levels) {
     members.forEach((a, i) => members.slice(i + 1).forEach((b, k) => {
       const j = i + 1 + k, near = (wall, [low, high]) => at(wall, height).stones.filter(p => p.to > low && p.from < high);
       for (const p of near(a, zones[i])) for (const q of near(b, zones[j])) {
-        const size = depth(a, p.from, p.to, b, q.from, q.to);
+        const size = depth(a, p, b, q);
         if (size > headJointMax + 0.01) {
           const middle = (Math.max(p.from, zones[i][0]) + Math.min(p.to, zones[i][1])) / 2;
           found.push({ fault: 'overlap', height, size, courses: [p.course, q.course], place: inPlan(a, middle, a.thickness / 2), walls: [a, b] });
@@ -166,17 +199,16 @@ function gridOf(wall, [low, high], height, members, kind) {
   if (outline.length === 0) return points;
   const others = members.filter(other => other !== wall && at(other, height).outline.length);
   for (let s = low; s <= high; s += ALONG) {
-    const own = outline.some(([from, to]) => s > from + RIM && s < to - RIM);
     for (let k = 0; k < ACROSS; k++) {
-      const point = inPlan(wall, s, RIM + (wall.thickness - 2 * RIM) * k / (ACROSS - 1));
-      if (own || others.some(other => kind === 'corner' ? isCorner(wall, s, other, point, height)
+      const t = RIM + (wall.thickness - 2 * RIM) * k / (ACROSS - 1), point = inPlan(wall, s, t);
+      if (outline.some(r => covers(wall, r, s, t, -RIM)) || others.some(other => kind === 'corner' ? isCorner(wall, s, other, point, height)
         : kind === 'tee' && isWedge(wall, s, other, point, height))) points.push(point);
     }
   }
   return points;
 }
 
-const nearly = (x, ranges, reach) => ranges.some(([from, to]) => x > from - reach && x < to + reach);
+const nearly = (x, ranges, reach) => ranges.some(({ from, to }) => x > from - reach && x < to + reach);
 
 // At a corner all of the place where the two layers cross, where both walls have that height.
 function isCorner(wall, s, other, point, height) {
@@ -207,5 +239,6 @@ for (const junction of layout.junctions) {
       courses: worst.courses, levels: all.length, size: Math.round(worst.size * 10) / 10, at: [...worst.place, worst.height].map(v => Math.round(v * 10) / 10) });
   }
 }
-out.push({ junctions: layout.junctions.length, levels: levelCount, points: pointCount });
+const curved = new Set(layout.walls.filter(wall => wall.frame?.curve).map(wall => wall.globalId));
+out.push({ junctions: layout.junctions.length, curved: layout.junctions.filter(j => j.walls.some(id => curved.has(id))).length, levels: levelCount, points: pointCount });
 fs.writeSync(1, out.map(line => JSON.stringify(line)).join('\n') + '\n');

@@ -71,13 +71,13 @@ function properties(id) {
 
 const out = [], others = new Set();
 for (const id of [IFCWALL, IFCWALLSTANDARDCASE, IFCWALLELEMENTEDCASE].flatMap(all)) {
-  const wall = line(id), facts = layout && measured(mesh(id)), frame = layout?.get(id)?.frame;
+  const wall = line(id), facts = layout && measured(mesh(id)), { frame } = layout?.get(id) ?? {};
   const openings = [id, ...partsOf(id)].flatMap(host => openingsOf.get(host) ?? []);
   for (const o of openings) { others.add(o); if (fillingOf.has(o)) others.add(fillingOf.get(o)); }
   out.push({ guid: plain(wall.GlobalId), id, name: plain(wall.Name),
     ...(layout && { body: bodyOf(id), mesh: facts, volume_m3: facts?.volume ?? null, mesh_closed: facts?.closed ?? null }),
     openings: openings.map(o => ({ guid: plain(line(o)?.GlobalId), filling: plain(line(fillingOf.get(o) ?? -1)?.GlobalId),
-      ...(frame && { box: boxInLayer(mesh(o), frame), plain: isPlain(mesh(o), frame) }) })),
+      ...(frame && !frame.curve && { box: boxInLayer(mesh(o), frame), plain: isPlain(mesh(o), frame) }) })),
     ...properties(id) });
 }
 out.push({ other: [...others].map(id => ({ guid: plain(line(id)?.GlobalId), ...properties(id) })) });

@@ -10,12 +10,15 @@ def compare(wall, seen):
     """Yields (outcome, mm, text) for each opening element of a coursed wall: 'agrees', 'OFF', or why it was not compared."""
     if seen is None:
         return
+    if "curve" in wall["frame"]:
+        yield from (("in a curved wall, not compared", 0, opening["guid"]) for opening in seen["openings"])
+        return
     ours = {}
     for opening in wall["openings"]:
         ours.setdefault(opening["globalId"], []).append(opening)
     named = collections.defaultdict(str)
     for finding in wall["findings"]:
-        named[finding["code"]] += finding["message"]
+        named[finding["code"]] += f" {finding['message']} {(finding.get('at') or {}).get('opening', '')}"
     for opening in seen["openings"]:
         yield judge(wall, opening, ours.get(opening["guid"], []), named)
 
@@ -28,6 +31,8 @@ def judge(wall, opening, ours, named):
             return "named by a finding", 0, guid
         if inside and any(difference(o["model"], inside) <= TOLERANCE for o in wall["openings"]):
             return "equal to another one", 0, guid
+        if inside and named["openings-merged"] and any(contains(o["model"], inside) for o in wall["openings"]):
+            return "merged into another one", 0, guid
         if inside is None:
             return "misses the masonry in both", 0, guid
         if not opening["plain"]:
@@ -42,6 +47,10 @@ def judge(wall, opening, ours, named):
     if off <= TOLERANCE:
         return "agrees", off, guid
     return "OFF", off, f"{guid}: ours {rounded(ours[0]['model'])}, the mesh {rounded(inside)}: {off:.1f} mm"
+
+
+def contains(outer, inner):
+    return all(sign * (a - b) <= TOLERANCE for a, b, sign in zip(outer, inner, (1, -1, 1, -1)))
 
 
 def difference(a, b):

@@ -45,8 +45,9 @@ def print_openings(results):
 
 def print_junctions(results):
     judged = [r.judged for r in results if r.judged]
-    total = {key: sum(g.junctions.get(key, 0) for g in judged) for key in ("junctions", "levels", "points")}
-    print(f"\n{total['junctions']} junctions sampled at {total['levels']} heights and {total['points']} points")
+    total = {key: sum(g.junctions.get(key, 0) for g in judged) for key in ("junctions", "curved", "levels", "points")}
+    print(f"\n{total['junctions']} junctions sampled at {total['levels']} heights and {total['points']} points; "
+          f"{total['curved']} of them meet a curved wall and are not sampled")
     print_lines("holes at junctions that an outline-not-filled finding names", [r for r in results if r.judged], lambda g: g.named_holes)
 
 
