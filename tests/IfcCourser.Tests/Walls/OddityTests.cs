@@ -49,6 +49,16 @@ public sealed class OddityTests
         Assert.Equal(FindingCodes.DuplicateGlobalId, Assert.Single(model.Findings).Code);
     }
 
+    [Fact]
+    public void Walls_without_storey_and_with_ids_that_are_none_are_noted_once_for_all()
+    {
+        using var model = IfcSource.Model(
+            IfcSource.Project + "#10=IFCWALL('0YvctVUKr0kugbFTf53O9L',$,$,$,$,$,$,$,$);\n#11=IFCWALL('4YvctVUKr0kugbFTf53O9L',$,$,$,$,$,$,$,$);\n#12=IFCWALL('{guid}',$,$,$,$,$,$,$,$);");
+        Assert.Equal(
+            ["Of 3 walls 2 have GlobalIds that are none, as \"4YvctVUKr0kugbFTf53O9L\" of #11.", "Of 3 walls 3 belong to no storey, as #10."],
+            IdentityNotes.Of(model).Select(finding => finding.Message));
+    }
+
     [Theory]
     [InlineData("#10=IFCWALL();", "no-body")]
     [InlineData("#10=IFCWALL('0YvctVUKr0kugbFTf53O9L');", "no-body")]
