@@ -62,6 +62,14 @@ public static class FindingCodes
         "duplicate-global-id", Severity.Warning, "Two walls of the model have the same GlobalId.",
         "Export again with new GlobalIds; until then the later wall is named by its GlobalId and instance number.");
 
+    public static readonly FindingCode GlobalIdMalformed = new(
+        "global-id-malformed", Severity.Note, "Walls have GlobalIds that are no GlobalIds; other programs may not find them by it.",
+        "Export the model again with proper GlobalIds.");
+
+    public static readonly FindingCode NoStorey = new(
+        "no-storey", Severity.Note, "Walls belong to no storey; they are laid out, but --storey does not find them.",
+        "Place the walls on storeys, or delete those that are not used.");
+
     public static readonly FindingCode BodyNotRead = new(
         "body-not-read", Severity.Warning, "The wall's body has a part whose shape can't be read, or whose faces do not close.",
         "Export the wall as an extrusion, a closed brep or a closed tessellation.");

@@ -106,6 +106,16 @@ public sealed class JunctionTests
         Assert.Equal(new JunctionPlace(JunctionSide.Along, Mm(2010), Mm(2125)), Assert.Single(model.Junctions).FirstPlace);
     }
 
+    /// <summary>The host's block lies behind 60 of insulation: the abutting wall, which stops on that, goes on to the block.</summary>
+    [Fact]
+    public void A_wall_that_stops_on_a_thick_lining_goes_on_to_the_block_behind_it()
+    {
+        var text = new ModelText();
+        text.Layers(text.Wall("A", text.Box(0, 0, 0, 6000, 300, 2500), material: null), 0, true, ("Block", 240), ("Insulation", 60));
+        text.Straight("B", 2700, 115, 2500, 2115, 300, along: [0, 1, 0]);
+        Assert.Equal(Mm(2760), text.Walls().Walls[1].Frame.Length);
+    }
+
     [Fact]
     public void Two_walls_that_pass_through_each_other_cross()
     {

@@ -64,14 +64,14 @@ public static class EncounterFinder
 
     private static Encounter? Crossed(WallDraft a, WallDraft b, int i, int j, double sine, Slab height)
     {
-        if (Approach.Of(a.Run, Crossing.On(a.Space, a.Across, b.Space, b.Across)) is not { } toB
-            || Approach.Of(b.Run, Crossing.On(b.Space, b.Across, a.Space, a.Across)) is not { } toA)
+        var (onA, onB) = (Crossing.On(a.Space, a.Across, b.Space, b.Across), Crossing.On(b.Space, b.Across, a.Space, a.Across));
+        if (Approach.Of(a.Run, onA) is not { } toB || Approach.Of(b.Run, onB) is not { } toA)
         {
             return null;
         }
 
-        var first = new Arm(i, toB.Side, Crossing.On(a.Space, a.Masonry, b.Space, b.Masonry), Slant(a, b));
-        var second = new Arm(j, toA.Side, Crossing.On(b.Space, b.Masonry, a.Space, a.Masonry), Slant(b, a));
+        var first = new Arm(i, toB.Side, Crossing.On(a.Space, a.Masonry, b.Space, b.Masonry), onA, Slant(a, b));
+        var second = new Arm(j, toA.Side, Crossing.On(b.Space, b.Masonry, a.Space, a.Masonry), onB, Slant(b, a));
         var gap = Math.Max(toA.Gap, toB.Gap);
         return (toB.Side, toA.Side) switch
         {
@@ -103,10 +103,11 @@ public static class EncounterFinder
         var middle = side == JunctionSide.End ? (a.Run.To + run.From) / 2 : (a.Run.From + run.To) / 2;
         var seenFromB = SeenFrom(b.Space, a.Space, new Slab(middle, middle), along: true).From;
         var otherSide = seenFromB > b.Run.Middle ? JunctionSide.End : JunctionSide.Start;
+        var (onA, onB) = (new Slab(middle, middle), new Slab(seenFromB, seenFromB));
         return new Encounter(
             JunctionKind.Continued,
-            new Arm(i, side, new Slab(middle, middle), 0),
-            new Arm(j, otherSide, new Slab(seenFromB, seenFromB), 0),
+            new Arm(i, side, onA, onA, 0),
+            new Arm(j, otherSide, onB, onB, 0),
             Math.Max(0, gap),
             0,
             height);

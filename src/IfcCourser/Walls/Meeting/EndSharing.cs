@@ -18,38 +18,37 @@ public static class EndSharing
 
     /// <summary>
     /// Where a wall goes on in another, a third that meets both there butts against them; where two walls meet an end from
-    /// both sides, they butt against it, and where they meet it from one side, all but the outermost; an end that turns a corner does not butt as well; doubled encounters are dropped.
+    /// both sides, they butt against it, and where they meet it from one side, all but the outermost; an end that turns a
+    /// corner does not butt as well; doubled encounters are dropped.
     /// </summary>
     public static ImmutableArray<Encounter> Resolve(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
     {
-        var settled = joined;
-        foreach (var through in joined.Where(encounter => encounter.Kind == JunctionKind.Continued))
-        {
-            settled = [.. settled.Select(other => AreLevel(through, other) ? Butting(Butting(other, through.First), through.Second) : other)];
-        }
-
-        var crowded = settled
-            .Where(encounter => encounter.Kind == JunctionKind.Corner)
-            .SelectMany(encounter => new[] { encounter.First, encounter.Second })
-            .GroupBy(arm => (arm.Wall, arm.Side))
-            .Where(end => end.Count() > 1)
-            .Select(end => end.First());
-        foreach (var end in crowded)
-        {
-            var corners = settled.Where(encounter => encounter.Kind == JunctionKind.Corner && encounter.TakesEnd(end.Wall, end.Side)).ToList();
-            settled = [.. settled.Select(other => corners.Contains(other) && IsCrowded(walls, end, other, corners) ? Butting(other, end) : other)];
-        }
-
+        var settled = joined.Select(encounter => encounter.Kind == JunctionKind.Corner && Host(walls, encounter, joined) is { } host
+            ? encounter with { Kind = JunctionKind.Tee, First = host, Second = encounter.OtherThan(host.Wall) }
+            : encounter).ToImmutableArray();
         return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled) && !ButtsBesideCorner(encounter, settled))];
     }
 
+    // The arm of a corner that the other butts against: one whose wall goes on in another, else one that others meet from the
+    // other side or outside; of two such arms the thicker wall's.
+    private static Arm? Host(ImmutableArray<WallDraft> walls, Encounter corner, ImmutableArray<Encounter> all)
+    {
+        bool GoesOn(Arm arm) => Others(arm).Any(other => other.Kind == JunctionKind.Continued);
+        bool IsCrowded(Arm arm) => Others(arm).Any(other => other.Kind == JunctionKind.Corner && Crowds(walls, arm, corner, other));
+        IEnumerable<Encounter> Others(Arm arm) => all.Where(other => other != corner && other.TakesEnd(arm.Wall, arm.Side) && AreLevel(corner, other));
+        return new[] { corner.First, corner.Second }
+            .Where(arm => GoesOn(arm) || IsCrowded(arm))
+            .OrderByDescending(GoesOn)
+            .ThenByDescending(arm => Math.Round(walls[arm.Wall].Masonry.Size))
+            .ThenBy(arm => arm.Wall)
+            .FirstOrDefault();
+    }
+
     // Of walls that leave an end to the same side, the outermost turns the corner: the others are linings and leaves inside it.
-    private static bool IsCrowded(ImmutableArray<WallDraft> walls, Arm end, Encounter corner, List<Encounter> corners) => corners.Exists(other =>
-        other != corner
-        && AreLevel(corner, other)
-        && (SideOf(walls, end, corner) == SideOf(walls, end, other)
+    private static bool Crowds(ImmutableArray<WallDraft> walls, Arm end, Encounter corner, Encounter other) =>
+        SideOf(walls, end, corner) == SideOf(walls, end, other)
             ? Reach(end, corner) < Reach(end, other)
-            : corner.Height.Size < Dominates * other.Height.Size));
+            : corner.Height.Size < Dominates * other.Height.Size;
 
     // To the left (1) or right (-1) of the end's wall.
     private static int SideOf(ImmutableArray<WallDraft> walls, Arm end, Encounter corner)
@@ -68,17 +67,6 @@ public static class EndSharing
     // Over at least half of the lower one's height.
     private static bool AreLevel(Encounter a, Encounter b) =>
         a.Height.Common(b.Height) >= Math.Min(a.Height.Size, b.Height.Size) / 2;
-
-    // A corner at this end becomes a tee that has the end's wall as its host.
-    private static Encounter Butting(Encounter encounter, Arm end)
-    {
-        if (encounter.Kind != JunctionKind.Corner || !encounter.TakesEnd(end.Wall, end.Side))
-        {
-            return encounter;
-        }
-
-        return encounter with { Kind = JunctionKind.Tee, First = encounter.ArmOf(end.Wall), Second = encounter.OtherThan(end.Wall) };
-    }
 
     // An end that turns a corner does not butt as well, on a lining or leaf beyond the corner.
     private static bool ButtsBesideCorner(Encounter encounter, ImmutableArray<Encounter> all) =>

@@ -26,8 +26,8 @@ public static class RunSettler
                 {
                     var height = encounter.Height.ShiftedBy(-walls[arm.Wall].Space.Origin.Z);
                     var (outline, isEnd) = (outlines[arm.Wall], arm.Side == JunctionSide.End);
-                    var near = Zone(encounter, arm, place);
-                    outlines[arm.Wall] = Extended(Trimmed(outline, isEnd, place, height), isEnd, place, near, height);
+                    var meant = new Slab(arm.Body.From - EncounterFinder.WidestJoined, arm.Body.To + EncounterFinder.WidestJoined);
+                    outlines[arm.Wall] = Extended(Trimmed(outline, isEnd, place, height), isEnd, place, meant, height);
                 }
             }
         }
@@ -43,15 +43,9 @@ public static class RunSettler
         _ => arm.Stretch.To,
     };
 
-    // Ends that stop in the other wall, or short of it by what is joined, are meant to meet it.
-    private static Slab Zone(Encounter encounter, Arm arm, double place)
-    {
-        const double Joined = EncounterFinder.WidestJoined;
-        return encounter.Kind != JunctionKind.Corner ? new Slab(place - Joined, place + Joined) : new Slab(arm.Stretch.From - Joined, arm.Stretch.To + Joined);
-    }
-
-    // Every upright edge at this end that lies in the zone short of the place goes on to it, as high as it is.
-    private static Region Extended(Region outline, bool isEnd, double place, Slab zone, Slab height)
+    // Ends that stop in the other wall, or short of it by what is joined, are meant to meet it: every upright edge there goes on
+    // to the place, as high as it is.
+    private static Region Extended(Region outline, bool isEnd, double place, Slab meant, Slab height)
     {
         const double Upright = 0.5;
         var loop = outline.Outline;
@@ -61,7 +55,7 @@ public static class RunSettler
             // Counter-clockwise, the edges at the end go up and those at the start go down.
             var (lower, upper) = isEnd ? (loop[i], loop[(i + 1) % loop.Length]) : (loop[(i + 1) % loop.Length], loop[i]);
             var isShort = isEnd ? lower.X < place : lower.X > place;
-            if (upper.Y > lower.Y && Math.Abs(upper.X - lower.X) <= Upright && isShort && lower.X >= zone.From && lower.X <= zone.To)
+            if (upper.Y > lower.Y && Math.Abs(upper.X - lower.X) <= Upright && isShort && lower.X >= meant.From && lower.X <= meant.To)
             {
                 var bottom = height.From <= lower.Y + Level ? lower.Y : height.From;
                 var top = height.To >= upper.Y - Level ? upper.Y : height.To;

@@ -20,9 +20,6 @@ public sealed class DraftReader
     /// <summary>A layer differs from a catalog width by no more than this, mm.</summary>
     private const double WidthTolerance = 2;
 
-    /// <summary>Ten kilometres, in mm: what is longer is a fault of the file.</summary>
-    private const double LongestRun = 1e7;
-
     private readonly BodyReader _bodies;
     private readonly FillingExtents _fillings;
     private readonly WallSelection _selection;
@@ -54,14 +51,10 @@ public sealed class DraftReader
         }
 
         var shape = WallShape.Of(body, openings, Hint(wall));
-        if (!body.Unread.IsEmpty || shape.Run.Size > LongestRun)
+        var unread = body.Unread.IsEmpty ? null : WallFindings.NotRead(body.Unread);
+        if ((PlausibleSize.Fault(shape.Facts, shape.Space is null ? null : shape.Across.Size) ?? unread) is { } fault)
         {
-            return (null, Skip(body.Unread.IsEmpty ? WallFindings.TooLong(shape.Run.Size) : WallFindings.NotRead(body.Unread), shape.Facts, unchosen));
-        }
-
-        if (IsImplausible(shape.Facts))
-        {
-            return (null, Skip(WallFindings.Implausible(shape.Facts), shape.Facts, unchosen));
+            return (null, Skip(fault, shape.Facts, unchosen));
         }
 
         if (shape.Space is not { } space)
@@ -77,17 +70,8 @@ public sealed class DraftReader
         }
 
         var choice = unchosen with { Layer = layer.Number, Thickness = Length.FromModelMm(layer.Across.Size) };
-        var (draft, fault) = Draft(wall, identity, shape, layer, choice);
-        return draft is null ? (null, Skip(fault!, shape.Facts, choice)) : (draft, null);
-    }
-
-    // No wall is a hundred metres high, nor a few millimetres in all directions. Common practice, no source.
-    private static bool IsImplausible(BodyFacts body)
-    {
-        const double Highest = 100_000;
-        const double Smallest = 30;
-        var size = body.Max - body.Min;
-        return size.Z > Highest || Math.Max(size.X, Math.Max(size.Y, size.Z)) < Smallest;
+        var (draft, why) = Draft(wall, identity, shape, layer, choice);
+        return draft is null ? (null, Skip(why!, shape.Facts, choice)) : (draft, null);
     }
 
     private (WallDraft? Draft, Finding? Reason) Draft(IfcWallRecord wall, WallIdentity identity, WallShape shape, MasonryLayer layer, MasonryChoice choice)

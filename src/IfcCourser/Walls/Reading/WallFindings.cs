@@ -22,13 +22,9 @@ public static class WallFindings
             : new(FindingCodes.BodyNotRead, $"The body's part {named} can't be read.");
     }
 
-    public static Finding TooLong(double length) =>
-        new(FindingCodes.BodyNotRead, $"The body is {Mm(length)} long, which is no wall's length: its points or units are wrong.");
-
-    /// <summary>A body of a size that no wall has.</summary>
-    public static Finding Implausible(BodyFacts body) => new(
+    public static Finding SizeImplausible(double length, double? thickness, double height) => new(
         FindingCodes.SizeImplausible,
-        $"The body measures {Mm(body.Max.X - body.Min.X)} by {Mm(body.Max.Y - body.Min.Y)} by {Mm(body.Max.Z - body.Min.Z)}, which is no wall's size.");
+        $"The body is {Mm(length)} long, {(thickness is { } thick ? Mm(thick) + " thick " : string.Empty)}and {Mm(height)} high, which is no wall's size: check the model's length unit.");
 
     public static Finding Width(WidthMatch match, double thickness, Length nearest) => match switch
     {
