@@ -35,7 +35,7 @@ public sealed class ModelLawTests
                 Assert.Equal(a.Frame.Origin.Z + up, b.Frame.Origin.Z, Near);
                 Assert.All(a.Cores.Zip(b.Cores), core => Assert.True((map.Point(core.First.Point) - core.Second.Point).Length < Near));
             }
-        }, iter: 12, threads: 1);
+        }, iter: 10, threads: 1);
 
     /// <summary>
     /// Walls of a mirrored model keep their runs, so their elevations are the same; left and right faces are exchanged. (A wall
@@ -52,14 +52,14 @@ public sealed class ModelLawTests
                 var right = a.Frame.Origin.Plan - (a.Frame.Normal * a.Frame.Thickness.Mm);
                 Assert.True((new Vector2(-right.X, right.Y) - b.Frame.Origin.Plan).Length < Near, $"{a.Frame} became {b.Frame}");
             }
-        }, iter: 12, threads: 1);
+        }, iter: 10, threads: 1);
 
     [Theory]
     [InlineData(nameof(HouseUnits.Metre), 1000)]
     [InlineData(nameof(HouseUnits.Foot), 304.8)]
     [InlineData(nameof(HouseUnits.Inch), 25.4)]
     public void A_model_in_other_units_gives_the_same_layout(string units, double mm) => _houses.Sample(
-        given => AssertSame(LayOut(given.House, given.Rules), LayOut(given.House.In(Enum.Parse<HouseUnits>(units), mm), given.Rules)), iter: 6, threads: 1);
+        given => AssertSame(LayOut(given.House, given.Rules), LayOut(given.House.In(Enum.Parse<HouseUnits>(units), mm), given.Rules)), iter: 4, threads: 1);
 
     [Fact]
     public void The_order_and_numbers_of_instances_mean_nothing() => Gen.Select(_houses, Gen.Int).Sample(
@@ -67,7 +67,7 @@ public sealed class ModelLawTests
         {
             var text = HouseFile.Write(given.House);
             AssertSame(LayOut(text, given.Rules), LayOut(ModelFiles.Reordered(text, new Random(seed).Shuffle), given.Rules));
-        }, iter: 12, threads: 1);
+        }, iter: 10, threads: 1);
 
     private static Layout LayOut(House house, LayoutRules rules) => LayOut(HouseFile.Write(house), rules);
 
