@@ -18,7 +18,7 @@ internal sealed class CourseShaper(
     private readonly BondAims _aims = rules.Set.Aims;
 
     /// <summary>Strips lower, and spans shorter, than this are left to mortar.</summary>
-    private readonly Length _leastStrip = rules.Set.PartitionHeadGap;
+    private readonly Length _leastStrip = rules.Set.MortarRest;
 
     private readonly List<ElevationRect> _leftOpen = [];
 

@@ -99,7 +99,7 @@ internal sealed class LintelPlan
     private Length? Level(OpeningLayout opening)
     {
         var head = opening.Placed.Top;
-        if (_site.TopOver(opening.Placed) - head <= _rules.Set.PartitionHeadGap)
+        if (_site.TopOver(opening.Placed) - head <= _rules.Set.MortarRest)
         {
             return null;
         }

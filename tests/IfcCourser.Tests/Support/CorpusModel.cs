@@ -96,9 +96,9 @@ internal sealed partial class CorpusModel(UnitSystem units)
 
     [GeneratedRegex(
         @"^wall (?<name>\S+) (?<length>.+) x (?<height>.+) x (?<thickness>[\d ./]+?)( base (?<base>[\d ./-]+?))?(?<loose> not-bearing)?$",
-        RegexOptions.ExplicitCapture, 1000)]
+        RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex WallPattern();
 
-    [GeneratedRegex(@"^opening (?<name>\S+) (?<from>.+)\.\.(?<to>.+) x (?<sill>.+)\.\.(?<head>.+)$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^opening (?<name>\S+) (?<from>.+)\.\.(?<to>.+) x (?<sill>.+)\.\.(?<head>.+)$", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex OpeningPattern();
 }

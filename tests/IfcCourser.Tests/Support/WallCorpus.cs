@@ -102,6 +102,6 @@ internal static partial class WallCorpus
         return Path.Combine(folder.FullName, "fixtures", "coursing");
     }
 
-    [GeneratedRegex(@"[\[<{]", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"[\[<{]", RegexOptions.NonBacktracking)]
     private static partial Regex RunStart();
 }
