@@ -39,7 +39,7 @@ internal static class ModuleDatums
     /// <param name="rules">Module, head joint, largest shift, least pier.</param>
     public static IEnumerable<Length> Critical(ImmutableArray<MovableOpening> openings, LayoutRules rules)
     {
-        foreach (var stack in openings.GroupBy(opening => opening.Stack))
+        foreach (var stack in openings.Where(opening => !opening.IsFixed).GroupBy(opening => opening.Stack))
         {
             var shifts = stack.SelectMany(opening => Crowding(opening, openings, rules))
                 .Append(Length.Zero).Append(rules.MaxShift).Append(-rules.MaxShift)

@@ -20,9 +20,10 @@ internal sealed class OpeningHeights(Wall wall, ImmutableArray<Interval> courses
 
     /// <summary>Snaps a wall's openings; of two that stand above each other and would then touch, both keep their heights.</summary>
     /// <param name="designs">The masonry openings wanted.</param>
-    public ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs)
+    /// <param name="isFixed">Which of them stay where they are.</param>
+    public ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs, ImmutableArray<bool> isFixed)
     {
-        var snapped = designs.Select(Snap).ToArray();
+        var snapped = designs.Select((design, i) => isFixed[i] ? design : Snap(design)).ToArray();
         var settled = false;
         while (!settled)
         {

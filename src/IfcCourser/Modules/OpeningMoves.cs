@@ -96,6 +96,11 @@ internal sealed class OpeningMoves
     /// <summary>A stack's places, the cheapest first; as designed is always among them, and always fits.</summary>
     private ImmutableArray<(JambShift Shift, MoveScore Score)> Places(ImmutableArray<MovableOpening> stack)
     {
+        if (stack[0].IsFixed)
+        {
+            return [default];
+        }
+
         var lefts = stack.SelectMany(opening => Shifts(_grid.LeftJambToLine(opening.Design.Left))).Append(Length.Zero).Distinct().ToList();
         var rights = stack.SelectMany(opening => Shifts(_grid.RightJambToLine(opening.Design.Right))).Append(Length.Zero).Distinct().ToList();
         var shifts = _rules.Openings switch

@@ -38,15 +38,12 @@ public static class OpeningPlacement
     public static bool IsCoursedAround(WallOpening opening) =>
         opening.Kind is OpeningKind.Door or OpeningKind.Window or OpeningKind.Void;
 
-    /// <summary>Gaps that the wall's own body leaves stay where they are.</summary>
-    private static bool IsMovable(WallOpening opening) => IsCoursedAround(opening) && !opening.IsFixed;
-
     private static void Settle(
         Facade facade, ImmutableArray<(Wall Wall, ImmutableArray<Interval> Courses)> walls, LayoutRules rules, PlacedOpenings[] placed)
     {
         var heights = facade.Walls.Select(wall => Heights(walls[wall].Wall, walls[wall].Courses, rules)).ToList();
         ImmutableArray<MovableOpening> openings =
-            [.. heights.SelectMany((wanted, member) => wanted.Select(rect => Movable(facade, member, walls[facade.Walls[member]].Wall, rect)))];
+            [.. heights.SelectMany((wanted, member) => wanted.Select((rect, i) => Movable(facade, member, walls[facade.Walls[member]].Wall, i, rect)))];
         openings = rules.Set.StackOpenings ? OpeningStacks.InLine(openings, rules.ModuleTolerance) : OpeningStacks.Alone(openings);
         var (start, shifts) = Best(facade, walls, openings, rules);
         var next = 0;
@@ -60,18 +57,26 @@ public static class OpeningPlacement
         }
     }
 
-    /// <summary>The wall's openings that may move, with heads and sills on course lines where they may go there.</summary>
+    /// <summary>
+    /// The wall's openings that courses stop at, with heads and sills on course lines where they may go there; gaps that the
+    /// wall's own body leaves stay where they are.
+    /// </summary>
     private static ImmutableArray<ElevationRect> Heights(Wall wall, ImmutableArray<Interval> courses, LayoutRules rules)
     {
-        ImmutableArray<ElevationRect> wanted = [.. wall.Openings.Where(IsMovable).Select(opening => Design(opening, rules.Set.Allowances))];
-        return rules.Openings == OpeningPolicy.Keep ? wanted : new OpeningHeights(wall, courses, rules).SnapAll(wanted);
+        var openings = wall.Openings.Where(IsCoursedAround).ToList();
+        ImmutableArray<ElevationRect> wanted = [.. openings.Select(opening => Design(opening, rules.Set.Allowances))];
+        return rules.Openings == OpeningPolicy.Keep
+            ? wanted
+            : new OpeningHeights(wall, courses, rules).SnapAll(wanted, [.. openings.Select(opening => opening.IsFixed)]);
     }
 
-    private static MovableOpening Movable(Facade facade, int member, Wall wall, ElevationRect rect)
+    /// <param name="number">Its place among the wall's openings that courses stop at.</param>
+    private static MovableOpening Movable(Facade facade, int member, Wall wall, int number, ElevationRect rect)
     {
+        var isFixed = wall.Openings.Where(IsCoursedAround).ElementAt(number).IsFixed;
         var jambs = facade.FromWall(member, new Interval(rect.Left, rect.Right));
         return new MovableOpening(
-            rect with { Left = jambs.From, Right = jambs.To }, facade.FromWall(member, new Interval(Length.Zero, wall.Frame.Length)), member, 0);
+            rect with { Left = jambs.From, Right = jambs.To }, facade.FromWall(member, new Interval(Length.Zero, wall.Frame.Length)), member, 0, isFixed);
     }
 
     /// <summary>The module lines on which the openings need to move least, and their moves; the first wall's start counts where equal.</summary>
@@ -113,7 +118,7 @@ public static class OpeningPlacement
         {
             var design = Design(opening, rules.Set.Allowances);
             var placed = design;
-            if (IsMovable(opening))
+            if (IsCoursedAround(opening))
             {
                 placed = shifts[next].Of(heights[next]);
                 next++;

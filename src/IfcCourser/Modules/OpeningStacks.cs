@@ -33,7 +33,7 @@ internal static class OpeningStacks
     }
 
     private static bool IsInLine(MovableOpening a, MovableOpening b, Length tolerance) =>
-        (a.Wall != b.Wall || !a.Design.StandsBeside(b.Design))
+        !a.IsFixed && !b.IsFixed && (a.Wall != b.Wall || !a.Design.StandsBeside(b.Design))
         && (Length.Abs(a.Design.Left - b.Design.Left) <= tolerance
             || Length.Abs(a.Design.Right - b.Design.Right) <= tolerance
             || Length.Abs(MiddleOf(a.Design) - MiddleOf(b.Design)) <= tolerance);

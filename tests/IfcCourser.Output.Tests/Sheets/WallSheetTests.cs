@@ -220,6 +220,39 @@ public static class WallSheetTests
         Assert.Contains("formed beam: to be designed, formed and shored", Words(Samples.Metric, 0, formed), StringComparison.Ordinal);
     }
 
+    /// <summary>The door moved 37 mm to the left of where it was designed: its pointed arch is drawn that far left of the model's.</summary>
+    [Fact]
+    public static void What_is_closed_beside_an_arch_is_hatched_up_to_its_outline()
+    {
+        var wall = Samples.Metric.Walls[0];
+        var (door, design) = (wall.Openings[0], wall.Openings[0].Design);
+        var middle = (design.Left + design.Right) / 2;
+        ImmutableArray<ElevationPoint> pointed =
+        [
+            new(design.Left, design.Bottom), new(design.Right, design.Bottom), new(design.Right, design.Top - Samples.Mm(500)),
+            new(middle, design.Top), new(design.Left, design.Top - Samples.Mm(500)),
+        ];
+        var arched = wall with { Openings = wall.Openings.SetItem(0, door with { Opening = door.Opening with { Outline = pointed } }) };
+        var sheet = WallSheet.Compose(Samples.Metric with { Walls = Samples.Metric.Walls.SetItem(0, arched) }, arched);
+
+        var hatch = Assert.Single(sheet.Views[0].Items.OfType<HatchItem>(), hatch => hatch.Kind == HatchKind.Formed);
+        Assert.Equal(2, hatch.Loops.Length);
+        Assert.Equal(new Point(middle.Mm - 37, design.Top.Mm), hatch.Loops[1][3]);
+        Assert.Contains(sheet.Views[0].Items.OfType<PolylineItem>(), path => path.Pen == Pen.CutBlock && path.Points.SequenceEqual(hatch.Loops[1]));
+        Assert.Contains("closed beside an arch: cut pieces or formed", Words(Samples.Metric, 0, arched), StringComparison.Ordinal);
+    }
+
+    /// <summary>A block that is cut in height over a lintel shares its head joints with the whole blocks beside it: they are nominal.</summary>
+    [Fact]
+    public static void Joints_of_lower_pieces_in_a_course_are_not_taken_for_wide_ones()
+    {
+        var wall = Samples.Metric.Walls[2];
+        var pieces = wall.Courses[1].Pieces;
+        var low = pieces[1] with { Bottom = pieces[1].Bottom + Samples.Mm(120) };
+        var course = wall.Courses[1] with { Pieces = [pieces[0], low, .. pieces.Skip(2)] };
+        Assert.DoesNotContain("Head joints", Words(Samples.Metric, 2, wall with { Courses = wall.Courses.SetItem(1, course) }), StringComparison.Ordinal);
+    }
+
     private static ImmutableArray<Piece> Spread(ImmutableArray<Piece> pieces, Length by) =>
         [.. pieces.Select((piece, i) => piece with { From = piece.From + (by * i), To = i == pieces.Length - 1 ? piece.To : piece.To + (by * i) })];
 

@@ -25,4 +25,18 @@ public sealed class FixedOpeningTests
             finding => Assert.Equal("O1", finding.At?.Opening));
         Assert.All(wall.Courses, course => Assert.DoesNotContain(course.Pieces, piece => piece.From < gap.Model.Right && piece.To > gap.Model.Left));
     }
+
+    /// <summary>A door from 2162 to 3163 needs -38 mm (2124 = 17 x 125 - 1): 221 mm would be left beside the gap, under the least pier of 249; the line on its other side lies 87 mm away, past 62.5.</summary>
+    [Fact]
+    public void No_opening_crowds_a_gap_of_the_body()
+    {
+        var rules = LayoutRules.For(BuiltInRuleSets.Get("none") with { Datum = Datum.Start }, BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Move);
+        var sketch = WallSketch.Straight(Length.FromMm(5000), Length.FromMm(2500), Length.FromMm(240), (1503, 1903, 0, 2500), (2162, 3163, 0, 2020));
+        var gap = sketch.Openings[0] with { Kind = OpeningKind.Void, IsFixed = true };
+        var wall = WallSketch.LayOut(sketch with { Openings = sketch.Openings.SetItem(0, gap) }, rules);
+
+        Assert.Equal(wall.Openings[1].Design.Left, wall.Openings[1].Placed.Left);
+        Assert.Contains(
+            wall.Findings, finding => finding.Code == FindingCodes.OpeningOffModule && finding.Message.Contains("a pier of 221 mm would be left", StringComparison.Ordinal));
+    }
 }

@@ -54,7 +54,7 @@ public sealed class OpeningHeightsTests
     });
 
     private static ElevationRect Snapped(ElevationRect design) =>
-        new OpeningHeights(WallSketch.Straight(Mm(6000), Mm(3019), Mm(240)), _courses, _rules).SnapAll([design])[0];
+        new OpeningHeights(WallSketch.Straight(Mm(6000), Mm(3019), Mm(240)), _courses, _rules).SnapAll([design], [false])[0];
 
     private static Length Mm(double mm) => Length.FromMm(mm);
 }
