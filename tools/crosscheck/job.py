@@ -14,6 +14,7 @@ import coursed_model
 import declared
 import geometry
 import repeats
+import report
 import sheets
 
 LIMIT = 600  # seconds for one command
@@ -80,7 +81,8 @@ def check(task: Task, tools: Tools) -> Result:
         check_layout(result, layout, task.out, before, tools)
     with stage(result, "meshes and junctions"):
         result.judged = geometry.judge(task.model, layout, task.out / "layout.json", before[0], tools.node)
-    result.open += result.judged.problems
+    result.problems += result.judged.problems
+    result.open += result.judged.junction_faults + report.unlisted(result, "opening")
     with stage(result, "sheets"):
         check_sheets(result, task.out, tools)
     with stage(result, "coursed model"):

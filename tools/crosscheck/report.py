@@ -75,15 +75,15 @@ def gates(results):
     compared, within = (sum(getattr(r.judged.compared, key) for r in real) for key in ("compared", "within"))
     if within < AGREE * compared:
         yield f"only {within} of {compared} bodies of all real models agree with a reader's mesh"
-    yield from unlisted(results)
-
-
-def unlisted(results):
-    known = {(model, wall, quantity) for model, wall, quantity, _, _ in LISTED}
     for r in results:
-        for wall, quantity, text in r.judged.differences if r.judged else []:
-            if (r.model, wall, quantity) not in known:
-                yield f"{r.model}: {wall}: {quantity} differs: {text}"
+        yield from (f"{r.model}: {line}" for quantity in ("volume", "box", "prism") for line in unlisted(r, quantity))
+
+
+def unlisted(result, quantity):
+    """Differences of one model that are not listed with their cause."""
+    known = {(model, wall, of) for model, wall, of, _, _ in LISTED}
+    return [f"{wall}: {of} differs: {text}" for wall, of, text in (result.judged.differences if result.judged else [])
+            if of == quantity and (result.model, wall, of) not in known]
 
 
 def print_listed(results):

@@ -16,7 +16,7 @@ internal static class LintelLaps
             foreach (var end in LetInLintel.EndJoints(lintels, band, rules).Where(end => course.Shape.Spans.Any(span => span.Run.Contains(end))))
             {
                 var lap = LapCheck.Nearest(course.PieceJoints, end);
-                if (lap < rules.MinOverlap)
+                if (lap.Nanometres < rules.MinOverlap.Nanometres - PieceCosts.DustNanometres)
                 {
                     yield return new Finding(
                         FindingCodes.OverlapShort,

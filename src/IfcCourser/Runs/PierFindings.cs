@@ -21,15 +21,15 @@ internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableAr
     {
         foreach (var pier in Pier.Of(lines.Outline, openings))
         {
-            var length = pier.Rect.Width;
-            if (length < rules.Catalog.LeastPier)
+            if (pier.Rect.Width < rules.Catalog.LeastPier)
             {
                 var modular = OnModule(pier, rules.Catalog.LeastPier);
-                yield return Told(FindingCodes.PierShort, pier, Messages.PierShort(length, rules.Catalog.LeastPier, modular, _units));
+                yield return Told(FindingCodes.PierShort, pier, Messages.PierShort(pier.Rect.Width, rules.Catalog.LeastPier, modular, _units));
                 continue;
             }
 
-            var shift = Shift(pier);
+            var (ofAll, shift) = SharedAtCorner(pier);
+            var length = pier.Rect.Width - ofAll;
             if (Bands(pier).Count() > 1 && shift < length && !LengthsFor(shift).Possible.Contains(length))
             {
                 var nominal = LengthsFor(shift).Nominal;
@@ -61,14 +61,14 @@ internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableAr
         return length;
     }
 
-    /// <summary>How far apart the starts of its courses lie, where they share a corner with another wall.</summary>
-    private Length Shift(Pier pier)
+    /// <summary>What another wall takes of all its courses at a corner, and how much more of some.</summary>
+    private (Length OfAll, Length OfSome) SharedAtCorner(Pier pier)
     {
         var ends = Bands(pier).Select(band => taken(band)
             .Where(run => pier.Left is null ? run.From <= pier.Rect.Left && run.To > pier.Rect.Left : run.To >= pier.Rect.Right && run.From < pier.Rect.Right)
             .Select(run => pier.Left is null ? run.To - pier.Rect.Left : pier.Rect.Right - run.From)
             .DefaultIfEmpty(Length.Zero).Max()).ToList();
-        return ends.Count == 0 || (pier.Left is not null && pier.Right is not null) ? Length.Zero : ends.Max() - ends.Min();
+        return ends.Count == 0 || (pier.Left is not null && pier.Right is not null) ? default : (ends.Min(), ends.Max() - ends.Min());
     }
 
     private IEnumerable<CourseBand> Bands(Pier pier) => lines.Bands.Where(band => band.Bottom < pier.Rect.Top && band.Top > pier.Rect.Bottom);

@@ -56,7 +56,8 @@ public sealed class OddityTests
             IfcSource.Project + "#10=IFCWALL('0YvctVUKr0kugbFTf53O9L',$,$,$,$,$,$,$,$);\n#11=IFCWALL('4YvctVUKr0kugbFTf53O9L',$,$,$,$,$,$,$,$);\n#12=IFCWALL('{guid}',$,$,$,$,$,$,$,$);");
         Assert.Equal(
             ["Of 3 walls 2 have GlobalIds that are none, as \"4YvctVUKr0kugbFTf53O9L\" of #11.", "Of 3 walls 3 belong to no storey, as #10."],
-            IdentityNotes.Of(model).Select(finding => finding.Message));
+            IdentityNotes.Of(model).Select(finding => finding.Message),
+            StringComparer.Ordinal);
     }
 
     [Theory]
