@@ -168,7 +168,7 @@ def check_sheets(result, out, tools):
     result.sheets = len(written)
     if len(written) != result.coursed:
         result.problems.append(f"{len(written)} sheets for {result.coursed} coursed walls")
-    result.problems += sheets.problems_of(written, tools.node)
+    result.problems += sheets.problems_of(sheets.read(written, result.kind), tools.node)
 
 
 def check_coursed(result, layout, task, before, tools):
