@@ -23,12 +23,12 @@ internal sealed class WallBond
     private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
 
     public WallBond(
-        ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, LayoutRules rules)
+        ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, LayoutRules rules, RestTables tables)
     {
         _shapes = shapes;
         _aims = rules.Set.Aims;
         _laps = new RowLaps(thickness, rules);
-        var (solver, costs) = (new SegmentSolver(rules), new PieceCosts(rules));
+        var (solver, costs) = (new SegmentSolver(rules, tables), new PieceCosts(rules));
         var fixedZones = new FixedZones(shapes, lintels, bars, _laps, rules);
         var known = new Dictionary<(Length Left, SegmentTask Alone), SegmentRows>();
         var segments = ImmutableArray.CreateBuilder<SegmentRows>();
@@ -158,7 +158,7 @@ internal sealed class WallBond
 
     private bool AddAnswers(SegmentRows segment, SegmentRows other)
     {
-        const int MostAnswered = 16;
+        const int MostAnswered = 2;
         var isNew = false;
         for (var row = 0; row < Math.Min(MostAnswered, other.Rows.Count); row++)
         {

@@ -25,6 +25,7 @@ internal sealed class WallRun
     private readonly ImmutableArray<string> _crossedBy;
     private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
+    private readonly RestTables _tables;
 
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
@@ -32,15 +33,18 @@ internal sealed class WallRun
     /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
     /// <param name="crossedBy">What people call the walls that run through this one.</param>
     /// <param name="rules">The rules of the run.</param>
+    /// <param name="tables">What the bond of all walls shares.</param>
     public WallRun(
         WallLines lines,
         PlacedOpenings placed,
         Func<CourseBand, ImmutableArray<Interval>> taken,
         ImmutableArray<CornerBar> corners,
         ImmutableArray<string> crossedBy,
-        LayoutRules rules)
+        LayoutRules rules,
+        RestTables tables)
     {
         _lines = lines;
+        _tables = tables;
         _placed = placed;
         _taken = taken;
         _corners = corners;
@@ -97,7 +101,7 @@ internal sealed class WallRun
         ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels)
     {
         ImmutableArray<LaidCourse> Around(IEnumerable<BarPlace> bars) => new WallBond(
-            shapes, lintels, [.. bars.Select(AsBar)], _wall.Frame.Thickness, _rules).Solve();
+            shapes, lintels, [.. bars.Select(AsBar)], _wall.Frame.Thickness, _rules, _tables).Solve();
 
         if (_rules.Set.Bars is not { } rule || CoreOption() is null)
         {
