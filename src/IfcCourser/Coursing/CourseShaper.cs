@@ -7,12 +7,12 @@ using IfcCourser.Units;
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// Cuts a course's band out of the wall: the outline, less openings, lintels and what neighbouring walls take.
+/// Cuts a course's band out of the wall: the outline, less openings, lintels, movement joints and what neighbouring walls take.
 /// A sill in mid-course leaves lower pieces under it, with joints at the jambs; a lintel that lies in a part of the course's
 /// height is cut out of its pieces.
 /// </summary>
 internal sealed class CourseShaper(
-    ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, LayoutRules rules)
+    ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, ImmutableArray<ElevationRect> joints, LayoutRules rules)
 {
     private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
     private readonly BondAims _aims = rules.Set.Aims;
@@ -128,6 +128,9 @@ internal sealed class CourseShaper(
             .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom && !LetInLintel.IsIn(lintel, band, rules))
             .Select(lintel => new Blocker(new Interval(lintel.From - _joint, lintel.To + _joint), EdgeKind.Lintel)));
         blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Edge)));
+        blockers.AddRange(joints
+            .Where(joint => joint.Bottom < band.Top && joint.Top > band.Bottom)
+            .Select(joint => new Blocker(new Interval(joint.Left, joint.Right), EdgeKind.Movement)));
         blockers.Sort((a, b) => (a.Run.From, a.Run.To).CompareTo((b.Run.From, b.Run.To)));
         return blockers;
     }
@@ -163,7 +166,7 @@ internal sealed class CourseShaper(
                 yield return new Span(new Interval(from, blocker.Run.From), edge, blocker.Edge);
             }
 
-            if (blocker.Run.To > from)
+            if (blocker.Run.To > from || (blocker.Run.To == from && blocker.Edge == EdgeKind.Movement))
             {
                 (from, edge) = (blocker.Run.To, blocker.Edge);
             }

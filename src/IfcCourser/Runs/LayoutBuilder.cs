@@ -4,6 +4,7 @@ using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Modules;
+using IfcCourser.Panels;
 using IfcCourser.Rules;
 using IfcCourser.Walls;
 
@@ -28,7 +29,7 @@ public static class LayoutBuilder
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
-                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), WallRules.Of(model.Walls[i], rules)).Solve();
+                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i), WallRules.Of(model.Walls[i], rules)).Solve();
             }
         });
         return new Layout
@@ -53,6 +54,17 @@ public static class LayoutBuilder
                 JunctionPlan.PlaceOn(j.Junction, wall),
                 model.Walls[j.Junction.First == wall ? j.Junction.Second : j.Junction.First].Identity.GlobalId,
                 j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected)),
+    ];
+
+    private static ImmutableArray<MetWall> Met(WallModel model, JunctionPlan plan, int wall) =>
+    [
+        .. plan.JunctionsOf(wall)
+            .Select(j => model.Junctions[j])
+            .Select(junction => new MetWall(
+                junction.Kind,
+                JunctionPlan.PlaceOn(junction, wall),
+                model.Walls[junction.First == wall ? junction.Second : junction.First].Frame.Thickness,
+                junction.Second == wall)),
     ];
 
     private static ImmutableArray<string> CrossedBy(WallModel model, int wall) =>

@@ -5,6 +5,7 @@ using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Modules;
+using IfcCourser.Panels;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -23,6 +24,7 @@ internal sealed class WallRun
     private readonly Func<CourseBand, ImmutableArray<Interval>> _taken;
     private readonly ImmutableArray<CornerBar> _corners;
     private readonly ImmutableArray<string> _crossedBy;
+    private readonly ImmutableArray<MetWall> _met;
     private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
 
@@ -31,6 +33,7 @@ internal sealed class WallRun
     /// <param name="taken">What neighbouring walls take of a course.</param>
     /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
     /// <param name="crossedBy">What people call the walls that run through this one.</param>
+    /// <param name="met">The walls it meets.</param>
     /// <param name="rules">The rules of the run.</param>
     public WallRun(
         WallLines lines,
@@ -38,6 +41,7 @@ internal sealed class WallRun
         Func<CourseBand, ImmutableArray<Interval>> taken,
         ImmutableArray<CornerBar> corners,
         ImmutableArray<string> crossedBy,
+        ImmutableArray<MetWall> met,
         LayoutRules rules)
     {
         _lines = lines;
@@ -45,6 +49,7 @@ internal sealed class WallRun
         _taken = taken;
         _corners = corners;
         _crossedBy = crossedBy;
+        _met = met;
         _rules = rules;
         _wall = lines.Wall;
     }
@@ -52,11 +57,13 @@ internal sealed class WallRun
     public WallLayout Solve()
     {
         var (openings, moduleLines) = _placed;
-        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), [], _rules).Solve();
+        var (joints, jointFindings) = WallPanels.Of(_wall, _placed, _met, _rules);
+        ImmutableArray<ElevationRect> gaps = [.. joints.Select(joint => joint.Rect)];
+        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), gaps, _rules).Solve();
         var shaper = new CourseShaper(
-            _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, _rules);
+            _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, gaps, _rules);
         var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band))).ToImmutableArray();
-        var (laid, bars) = Bond(shapes, openings, lintels);
+        var (laid, bars) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
         var courses = laid.Select(course => maker.Make(course, cores)).ToImmutableArray();
@@ -71,7 +78,7 @@ internal sealed class WallRun
             Lintels = [.. lintels.Select(lintel => lintel with { RestsOn = RestsOn(lintel, courses) })],
             Cores = cores,
             BondBeams = [],
-            MovementJoints = [],
+            MovementJoints = joints,
             Embeds = [],
             Quantities = Quantities.Of(_lines.Outline, _wall.Frame.Thickness, openings, courses),
             Findings =
@@ -81,6 +88,7 @@ internal sealed class WallRun
                 .. new OpeningHeightFindings([.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], lintels, _rules).Of(openings),
                 .. new PierFindings(_lines, _taken, _rules).Of(openings),
                 .. ArchFindings.Of(openings, _rules),
+                .. jointFindings,
                 .. lintelFindings,
                 .. HeightFindings.Of(_lines, _rules),
                 .. FillFindings.Of(_lines, shaper.LeftOpen),
@@ -94,7 +102,7 @@ internal sealed class WallRun
     }
 
     private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Bond(
-        ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels)
+        ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<MovementJoint> joints)
     {
         ImmutableArray<LaidCourse> Around(IEnumerable<BarPlace> bars) => new WallBond(
             shapes, lintels, [.. bars.Select(AsBar)], _wall.Frame.Thickness, _rules).Solve();
@@ -106,7 +114,7 @@ internal sealed class WallRun
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
         ImmutableArray<CornerPlace> corners = [.. _corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
-        var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, _rules, rule).All());
+        var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, joints, _rules, rule).All());
         (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, BondScore Score) Try(IEnumerable<BarPlace> held)
         {
             var laid = Around(held);
