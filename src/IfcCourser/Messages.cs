@@ -16,6 +16,16 @@ internal static class Messages
 
     public const string RefusedForOthers = "openings beside or above it, which move with it, stand better without";
 
+    public const string TeeOnOtherLines = "their courses don't lie on the same lines";
+
+    public const string TeeNotSquare = "they don't meet at a right angle";
+
+    public const string TeeInThinWall = "the main wall is thinner than the least piece";
+
+    public const string TeeNearOpening = "an opening of the main wall, or its lintel, is too near";
+
+    public const string TeeNearAnother = "another wall meets the main wall, or it ends, too near";
+
     public static string NoCourseForLintel(string opening) =>
         FormattableString.Invariant($"No course of the wall stands above the head of {opening} to carry a lintel");
 
@@ -174,6 +184,9 @@ internal static class Messages
     private static string Listed(ImmutableArray<Length> places, string last, UnitSystem units) => places.Length == 1
         ? Text(places[0], units)
         : string.Join(", ", places.SkipLast(1).Select(place => Text(place, units))) + last + Text(places[^1], units);
+
+    public static string TeeNotBonded(string abutting, string host, string why) =>
+        FormattableString.Invariant($"{abutting} is tied to {host} in place of bonded: {why}");
 
     private static string WholeCourses(Length? lower, Length higher, UnitSystem units) =>
         $"a wall {(lower is { } height ? $"{Text(height, units)} or " : string.Empty)}{Text(higher, units)} high takes whole courses";

@@ -38,7 +38,7 @@ public static class SheetText
     public const string FormedBeam = "formed beam: to be designed, formed and shored";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";
-    public const string LegendMovementJoint = "movement joint: keep it open over the whole height";
+    public const string LegendMovementJoint = "movement joint: keep it open";
     public const string LegendDesigned = "opening where it was designed";
     public const string LegendLevel = "level line: top of course 1";
     public const string LegendNeighbour = "another wall runs through here";

@@ -27,7 +27,8 @@ internal sealed class CourseShaper(
 
     /// <param name="band">The course.</param>
     /// <param name="taken">What neighbouring walls take of the course, joints included.</param>
-    public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken)
+    /// <param name="beyond">How far it runs on beyond the wall's start and end.</param>
+    public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken, (Length Start, Length End) beyond)
     {
         var voids = Voids(band);
         var blockers = Blockers(band, voids, taken);
@@ -36,7 +37,7 @@ internal sealed class CourseShaper(
         var jambs = ImmutableArray.CreateBuilder<Length>();
         foreach (var whole in outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)))
         {
-            var part = whole.Box;
+            var part = RunningOn(whole.Box, beyond);
             if (part.Height < Length.Min(_leastStrip, band.Height))
             {
                 LeaveOpen(part);
@@ -76,6 +77,12 @@ internal sealed class CourseShaper(
             outline.Within(new ElevationRect(run.From, run.To, height.From, height.To)).Any(part => part.Box.Height >= _leastStrip);
         return outline.IsRectangle ? voids : [.. voids.Select(v => v with { Strips = [.. v.Strips.Where(strip => HasMasonry(v.Run, strip))] })];
     }
+
+    private ElevationRect RunningOn(ElevationRect part, (Length Start, Length End) beyond) => part with
+    {
+        Left = part.Left == outline.Box.Left ? part.Left - beyond.Start : part.Left,
+        Right = part.Right == outline.Box.Right ? part.Right + beyond.End : part.Right,
+    };
 
     /// <summary>An opening and what of a lintel seated in mid-course lies over it within a band.</summary>
     private ElevationRect WithLintel(ElevationRect opening, CourseBand band) =>

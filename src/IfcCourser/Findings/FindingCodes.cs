@@ -288,6 +288,10 @@ public static class FindingCodes
         "lintel-in-mid-course", Severity.Note, "A lintel lies in mid-course, among pieces that are cut in height and notched to its ends.",
         "Move the head to a course line to save the cuts.");
 
+    public static readonly FindingCode TeeNotBonded = new(
+        "tee-not-bonded", Severity.Note, "The rules ask for a bonded tee; it is built with ties, for the reason that the message gives.",
+        "Change what the message names, or accept ties.");
+
     // Movement joints
     public static readonly FindingCode MovementJointAdded = new(
         "movement-joint-added", Severity.Note, "Movement joints were laid out that the model may not show.",

@@ -29,7 +29,7 @@ public static class LayoutBuilder
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
-                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i), WallRules.Of(model.Walls[i], rules)).Solve();
+                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i), WallRules.Of(model.Walls[i], rules)).Solve();
             }
         });
         return new Layout
@@ -40,7 +40,7 @@ public static class LayoutBuilder
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
-            Findings = [.. model.Findings, .. steps],
+            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied],
         };
     }
 

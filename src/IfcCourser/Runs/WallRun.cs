@@ -22,6 +22,7 @@ internal sealed class WallRun
     private readonly WallLines _lines;
     private readonly LayoutRules _rules;
     private readonly Func<CourseBand, ImmutableArray<Interval>> _taken;
+    private readonly Func<CourseBand, (Length Start, Length End)> _beyond;
     private readonly ImmutableArray<CornerBar> _corners;
     private readonly ImmutableArray<string> _crossedBy;
     private readonly ImmutableArray<MetWall> _met;
@@ -31,6 +32,7 @@ internal sealed class WallRun
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
     /// <param name="taken">What neighbouring walls take of a course.</param>
+    /// <param name="beyond">How far a course runs on beyond the wall's start and end.</param>
     /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
     /// <param name="crossedBy">What people call the walls that run through this one.</param>
     /// <param name="met">The walls it meets.</param>
@@ -39,6 +41,7 @@ internal sealed class WallRun
         WallLines lines,
         PlacedOpenings placed,
         Func<CourseBand, ImmutableArray<Interval>> taken,
+        Func<CourseBand, (Length Start, Length End)> beyond,
         ImmutableArray<CornerBar> corners,
         ImmutableArray<string> crossedBy,
         ImmutableArray<MetWall> met,
@@ -47,6 +50,7 @@ internal sealed class WallRun
         _lines = lines;
         _placed = placed;
         _taken = taken;
+        _beyond = beyond;
         _corners = corners;
         _crossedBy = crossedBy;
         _met = met;
@@ -62,7 +66,7 @@ internal sealed class WallRun
         var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), gaps, _rules).Solve();
         var shaper = new CourseShaper(
             _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, gaps, _rules);
-        var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band))).ToImmutableArray();
+        var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band), _beyond(band))).ToImmutableArray();
         var (laid, bars) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
