@@ -139,7 +139,10 @@ internal static class LayoutLaws
     /// <summary>Pieces, lintels, openings and joints no wider than allowed cover the elevation, or a finding says what is left open.</summary>
     private static IEnumerable<string> AreasAddUp(WallLayout wall)
     {
-        var filled = wall.Courses.SelectMany(course => course.Pieces).Sum(Area)
+        // What runs on into a wall that this one is bonded with lies in that one's elevation.
+        Length Within(Length s) => Length.Min(Length.Max(s, Length.Zero), wall.Frame.Length);
+        var filled = wall.Courses.SelectMany(course => course.Pieces)
+            .Sum(piece => piece.From < Length.Zero || piece.To > wall.Frame.Length ? (Within(piece.To) - Within(piece.From)).Mm * piece.Height.Mm / 1e6 : Area(piece))
             + wall.Lintels.Sum(lintel => (lintel.To - lintel.From).Mm * (lintel.Top - lintel.Bottom).Mm / 1e6);
         if (filled > wall.Quantities.NetArea + 0.001)
         {
