@@ -53,6 +53,19 @@ internal static class WallGen
             }), rules);
         });
 
+    /// <summary>A wall against another one, of unlike heights and thicknesses, where the rules ask for bonded tees.</summary>
+    public static readonly Gen<(WallModel Model, LayoutRules Rules)> BondedTees = Gen
+        .Select(Rules, Gen.Select(_length, _length, _height, _height), Gen.Select(Gen.Int[0, 20], Gen.Int[0, 20]), Gen.Int[0, 100], _openings)
+        .Select((rules, size, widths, share, openings) =>
+        {
+            var catalog = rules.Catalog.Widths;
+            var (hostThickness, thickness) = (catalog[widths.Item1 % catalog.Length].Actual, catalog[widths.Item2 % catalog.Length].Actual);
+            var (host, abutting) = (WallSketch.Straight(size.Item1 + thickness, size.Item3, hostThickness), WallSketch.Straight(size.Item2, size.Item4, thickness));
+            return (
+                WallSketch.Tee(share % 4 == 0 ? With(host, isGable: false, size.Item3, openings) : host, abutting, size.Item1 * share / 100),
+                rules with { Set = rules.Set with { Tees = TeeBuild.Bonded } });
+        });
+
     private static ImmutableArray<ElevationPoint> Stepped(Length length, Length at, Length height) =>
     [
         new(Length.Zero, Length.Zero), new(length, Length.Zero), new(length, height), new(at, height), new(at, height + Length.FromMm(800)), new(Length.Zero, height + Length.FromMm(800)),
