@@ -12,7 +12,7 @@ namespace IfcCourser.Coursing;
 /// height is cut out of its pieces.
 /// </summary>
 internal sealed class CourseShaper(
-    ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, ImmutableArray<ElevationRect> joints, LayoutRules rules)
+    ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, ImmutableArray<ElevationRect> movementJoints, LayoutRules rules)
 {
     private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
     private readonly BondAims _aims = rules.Set.Aims;
@@ -135,7 +135,7 @@ internal sealed class CourseShaper(
             .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom && !LetInLintel.IsIn(lintel, band, rules))
             .Select(lintel => new Blocker(new Interval(lintel.From - _joint, lintel.To + _joint), EdgeKind.Lintel)));
         blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Edge)));
-        blockers.AddRange(joints
+        blockers.AddRange(movementJoints
             .Where(joint => joint.Bottom < band.Top && joint.Top > band.Bottom)
             .Select(joint => new Blocker(new Interval(joint.Left, joint.Right), EdgeKind.Movement)));
         blockers.Sort((a, b) => (a.Run.From, a.Run.To).CompareTo((b.Run.From, b.Run.To)));

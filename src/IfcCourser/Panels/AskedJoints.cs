@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Geometry;
 using IfcCourser.Panels;
 using IfcCourser.Units;
 
