@@ -10,8 +10,26 @@ namespace IfcCourser.Tests.Support;
 internal static class MovementJointLaws
 {
     public static IEnumerable<string> Breaches(WallLayout wall, LayoutRules rules) => wall.MovementJoints.IsEmpty
-        ? []
-        : NothingCrosses(wall).Concat(EdgesTellTheTruth(wall)).Concat(OpeningsAreClear(wall, rules)).Concat(BarsStandBeside(wall, rules));
+        ? PanelsAreShort(wall, rules)
+        : PanelsAreShort(wall, rules).Concat(NothingCrosses(wall)).Concat(EdgesTellTheTruth(wall)).Concat(OpeningsAreClear(wall, rules)).Concat(BarsStandBeside(wall, rules));
+
+    /// <summary>No panel is longer than the rule's longest, unless a finding says so or an opening parts the wall over its height.</summary>
+    private static IEnumerable<string> PanelsAreShort(WallLayout wall, LayoutRules rules)
+    {
+        var rule = rules.Set.MovementJoints;
+        var outline = new ElevationOutline(wall.Outline);
+        if (rule is null || (rule.Walls == JointedWalls.NonBearing && wall.Wall.LoadBearing != false)
+            || wall.Findings.Any(finding => finding.Code == FindingCodes.MovementJointMissing)
+            || wall.Openings.Any(opening => opening.Interrupts && opening.Placed.Bottom <= Length.Zero
+                && opening.Placed.Top >= outline.HighestWithin(opening.Placed.Left, opening.Placed.Right) - rules.Set.MortarRest))
+        {
+            return [];
+        }
+
+        var ends = wall.MovementJoints.Select(joint => joint.At).Prepend(Length.Zero).Append(wall.Frame.Length).ToList();
+        return ends.Zip(ends.Skip(1)).Where(panel => panel.Second - panel.First > rule.LongestPanel)
+            .Select(panel => $"the panel from {panel.First} to {panel.Second} is too long");
+    }
 
     private static IEnumerable<string> NothingCrosses(WallLayout wall)
     {
