@@ -49,6 +49,8 @@ internal static class Messages
 
     public const string OptionStorey = "Only walls of this storey; repeatable.";
 
+    public const string OptionMovementJoint = "A movement joint in the wall with this GlobalId or name (* and ? match), its middle so far from the wall's start, such as \"North=12 ft\"; repeatable.";
+
     public const string OptionDate = "Date to stamp, such as 2026-03-31 or 2026-03-31T14:05:00; the model's own time stamp when left out.";
 
     public const string OptionFailOn = "Exit with 1 where a finding is at least this grave.";
@@ -108,6 +110,9 @@ internal static class Messages
     public static Fault FileNotFolder(string path) => new(path, null, null, "this is a file, not a folder", "Name a folder with --out.");
 
     public static Fault BadLength(string option, string problem) => new(option, null, null, problem, "Correct the value.");
+
+    public static Fault BadJoint(string text) => new(
+        Commands.GivenJoint.Option, null, null, $"\"{text}\" names no wall and place", "Write a wall and a length, such as \"North=12 ft\".");
 
     public static Fault NegativeLength(string option) => new(option, null, null, "the length is negative", "Write how far a jamb may move at most.");
 

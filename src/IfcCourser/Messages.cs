@@ -16,6 +16,16 @@ internal static class Messages
 
     public const string RefusedForOthers = "openings beside or above it, which move with it, stand better without";
 
+    public const string TeeOnOtherLines = "their courses don't lie on the same lines";
+
+    public const string TeeNotSquare = "they don't meet at a right angle";
+
+    public const string TeeInThinWall = "the main wall is thinner than the least piece";
+
+    public const string TeeNearOpening = "an opening of the main wall, or its lintel, is too near";
+
+    public const string TeeNearAnother = "another wall meets the main wall, or it ends, too near";
+
     public static string NoCourseForLintel(string opening) =>
         FormattableString.Invariant($"No course of the wall stands above the head of {opening} to carry a lintel");
 
@@ -152,6 +162,31 @@ internal static class Messages
 
     public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"The wall is {Text(thickness, units)} thick: too thin for a core, so it has no bars");
+
+    public static string NoMovementJointRule(string rules) =>
+        FormattableString.Invariant($"The rule set {rules} has no rule for movement joints, so that none is laid out at the place given");
+
+    public static string MovementJointsAdded(ImmutableArray<Length> places, Length width, UnitSystem units) =>
+        FormattableString.Invariant($"{(places.Length == 1 ? "A movement joint" : "Movement joints")} {Text(width, units)} wide {(places.Length == 1 ? "divides" : "divide")} the wall at {Listed(places, " and ", units)} from its start, to the middle of the joint");
+
+    public static string NoRoomForMovementJoint(Length at, ImmutableArray<Length> instead, UnitSystem units) =>
+        FormattableString.Invariant($"The movement joint asked for at {Text(at, units)} would stand in an opening, in a lintel's bearing, against another wall or at the wall's end{(instead.IsEmpty ? string.Empty : $"; there is room at {Listed(instead, " or ", units)}")}");
+
+    public static string MovementJointNearAnother(Length at, Length other, UnitSystem units) =>
+        FormattableString.Invariant($"The movement joint asked for at {Text(at, units)} stands too near to the one at {Text(other, units)} for a piece between them");
+
+    public static string PanelTooLong(Length from, Length to, Length longest, UnitSystem units) =>
+        FormattableString.Invariant($"The panel from {Text(from, units)} to {Text(to, units)} is {Text(to - from, units)} long, and {Text(longest, units)} are allowed; openings, lintels' bearings and walls that meet it leave no place for a movement joint that would do");
+
+    public static string NoMovementJointBesideOpening(Length from, Length to, UnitSystem units) =>
+        FormattableString.Invariant($"A wide opening asks for a movement joint between {Text(from, units)} and {Text(to, units)}; none finds room there");
+
+    private static string Listed(ImmutableArray<Length> places, string last, UnitSystem units) => places.Length == 1
+        ? Text(places[0], units)
+        : string.Join(", ", places.SkipLast(1).Select(place => Text(place, units))) + last + Text(places[^1], units);
+
+    public static string TeeNotBonded(string abutting, string host, string why) =>
+        FormattableString.Invariant($"{abutting} is tied to {host} in place of bonded: {why}");
 
     private static string WholeCourses(Length? lower, Length higher, UnitSystem units) =>
         $"a wall {(lower is { } height ? $"{Text(height, units)} or " : string.Empty)}{Text(higher, units)} high takes whole courses";

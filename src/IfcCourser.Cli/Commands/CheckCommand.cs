@@ -34,7 +34,7 @@ internal static class CheckCommand
         }
 
         using var model = opened.Value;
-        if (WallFilters.Fault(model.Model.Walls, settings.Selection) is { } filtered)
+        if (WallFilters.Fault(model.Model.Walls, settings) is { } filtered)
         {
             return terminal.End(filtered, ExitStatus.Usage);
         }

@@ -29,7 +29,7 @@ internal static class LayoutCommand
         }
 
         using var model = opened.Value;
-        if (WallFilters.Fault(model.Model.Walls, settings.Selection) is { } filtered)
+        if (WallFilters.Fault(model.Model.Walls, settings) is { } filtered)
         {
             return terminal.End(filtered, ExitStatus.Usage);
         }

@@ -21,13 +21,22 @@ internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings 
     public Layout LayOut()
     {
         var walls = WallReader.Read(Model, Settings.Selection, Sets.Catalog, Sets.Rules);
-        walls = UniqueIds.Of(walls with { Findings = [.. Model.Findings, .. IdentityNotes.Of(Model), .. walls.Findings] });
+        walls = UniqueIds.Of(walls with
+        {
+            Walls = [.. walls.Walls.Select(WithJoints)],
+            Findings = [.. Model.Findings, .. IdentityNotes.Of(Model), .. walls.Findings],
+        });
         var rules = LayoutRules.For(Sets.Rules, Sets.Catalog, Settings.Openings, Settings.MaxShift);
         var facts = new ModelFacts(
             Model.FileName, Model.Sha256, Model.SchemaName, Model.Units.LengthMm, Model.ProjectId, Model.ProjectName,
             Settings.Date ?? Model.TimeStamp);
         return LayoutBuilder.Build(walls, rules, facts);
     }
+
+    private Wall WithJoints(Wall wall) => wall with
+    {
+        MovementJoints = [.. Settings.MovementJoints.Where(joint => joint.IsOf(wall.Identity)).Select(joint => joint.At)],
+    };
 
     public void Dispose() => Model.Dispose();
 }

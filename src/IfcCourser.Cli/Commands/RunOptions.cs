@@ -36,6 +36,8 @@ internal sealed class RunOptions
 
     private readonly Option<string[]> _storey = new("--storey") { HelpName = "NAME", Description = Messages.OptionStorey };
 
+    private readonly Option<string[]> _joints = new(GivenJoint.Option) { HelpName = "WALL=LENGTH", Description = Messages.OptionMovementJoint };
+
     private readonly Option<string?> _formats;
 
     private readonly Option<string?> _date = new("--date") { HelpName = "DATE", Description = Messages.OptionDate };
@@ -59,7 +61,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _formats, _date, _failOn, _json])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _formats, _date, _failOn, _json])
         {
             command.Add(option);
         }
@@ -69,9 +71,11 @@ internal sealed class RunOptions
     {
         var catalog = Named(parsed.GetValue(_catalog), SettingsReader.Catalog);
         var rules = Named(parsed.GetValue(_rules), SettingsReader.RuleSet);
+        var joints = (parsed.GetValue(_joints) ?? []).Select(GivenJoint.Parse).ToList();
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, out var formats),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -87,6 +91,7 @@ internal sealed class RunOptions
             Openings = Enum.Parse<OpeningPolicy>(parsed.GetRequiredValue(_openings), ignoreCase: true),
             MaxShift = maxShift,
             Selection = Selection(parsed),
+            MovementJoints = [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()],
             Formats = formats,
             Date = date,
             FailOn = Enum.TryParse<Severity>(parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,

@@ -29,6 +29,8 @@ internal sealed record RunSettings
 
     public required WallSelection Selection { get; init; }
 
+    public required ImmutableArray<GivenJoint> MovementJoints { get; init; }
+
     /// <summary>Case does not count.</summary>
     public required ImmutableHashSet<string> Formats { get; init; }
 

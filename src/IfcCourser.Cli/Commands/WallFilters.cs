@@ -6,14 +6,15 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Cli.Commands;
 
-/// <summary>Whether --only, --exclude and --storey name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
+/// <summary>Whether --only, --exclude, --storey and --movement-joint name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
 internal static class WallFilters
 {
     private const int MostNames = 5;
 
     /// <summary>The fault of the first filter that matches no wall, or of all together where each does; null where all is well.</summary>
-    public static Fault? Fault(ImmutableArray<IfcWallRecord> walls, WallSelection selection)
+    public static Fault? Fault(ImmutableArray<IfcWallRecord> walls, RunSettings settings)
     {
+        var selection = settings.Selection;
         List<WallIdentity> identities = [.. walls.Select(wall => new WallIdentity(wall.GlobalId, wall.StepId, wall.Name, wall.Storey, wall.TypeName))];
         if (identities.Count == 0)
         {
@@ -21,9 +22,10 @@ internal static class WallFilters
         }
 
         bool MatchesNone(WallSelection one) => !identities.Exists(one.Includes);
-        var idle = selection.Only.Select(pattern => ("--only", pattern))
-            .Concat(selection.Exclude.Select(pattern => ("--exclude", pattern)))
-            .Where(filter => MatchesNone(new WallSelection { Only = [filter.pattern] }))
+        var idle = selection.Only.Select(pattern => (Option: "--only", Pattern: pattern))
+            .Concat(selection.Exclude.Select(pattern => (Option: "--exclude", Pattern: pattern)))
+            .Concat(settings.MovementJoints.Select(joint => (GivenJoint.Option, Pattern: joint.Wall)))
+            .Where(filter => MatchesNone(new WallSelection { Only = [filter.Pattern] }))
             .Select(filter => Unmatched(filter, isStorey: false))
             .Concat(selection.Storeys.Where(storey => MatchesNone(new WallSelection { Storeys = [storey] }))
                 .Select(storey => Unmatched(("--storey", storey), isStorey: true)));

@@ -38,6 +38,7 @@ public static class SheetText
     public const string FormedBeam = "formed beam: to be designed, formed and shored";
     public const string LegendLintel = "lintel or beam";
     public const string LegendCore = "bar and core: keep joints clear";
+    public const string LegendMovementJoint = "movement joint: keep it open";
     public const string LegendDesigned = "opening where it was designed";
     public const string LegendLevel = "level line: top of course 1";
     public const string LegendNeighbour = "another wall runs through here";
@@ -230,6 +231,8 @@ public static class SheetText
         $" at {text.Dimension(abutment.From)} to {text.Dimension(abutment.To)}, on the {(abutment.IsBefore ? "viewer's" : "far")} side";
 
     public static string EndPlace(bool isStart) => isStart ? " at A" : " at B";
+
+    public static string MovementJoint(MovementJoint joint, SheetLengths text) => $"MJ, {text.WithUnit(joint.Width)} wide";
 
     public static string Beam(BondBeam beam) => $"Bond beam {beam.Id}: {beam.Bars}.";
 

@@ -59,6 +59,9 @@ public sealed record Catalog
     /// <summary>Length of a lintel's bearing on each side.</summary>
     public required Length LintelBearing { get; init; }
 
+    /// <summary>How long walls may be without a movement joint; null where only the rule set says so.</summary>
+    public required PanelLimits? Panels { get; init; }
+
     public required ImmutableArray<LintelProduct> Lintels { get; init; }
 
     /// <summary>Core sizes, widest wall first.</summary>

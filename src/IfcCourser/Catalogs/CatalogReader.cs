@@ -57,6 +57,7 @@ public static class CatalogReader
             LeastPier = layout.Length("least-pier"),
             Module = layout.Length("module"),
             LintelBearing = layout.Length("lintel-bearing"),
+            Panels = root.OptionalTable("movement-joints") is { } panels ? Panels(panels) : null,
             Lintels = [],
             Cores = [.. root.Tables("cores").Select(Core).OrderByDescending(core => core.LeastWall)],
             MasonryWords = words.Masonry,
@@ -66,6 +67,14 @@ public static class CatalogReader
         CatalogCheck.Cutting(cutting, catalog);
         CatalogCheck.Layout(layout, catalog);
         return catalog with { Lintels = [.. root.Tables("lintels").Select(table => LintelReader.Read(table, catalog))] };
+    }
+
+    private static PanelLimits Panels(SettingsTable table)
+    {
+        const int LargestShare = 10_000;
+        var limits = new PanelLimits(table.Length("longest-panel"), table.Whole("of-height-per-mille", 0, LargestShare));
+        table.CheckPositive("longest-panel", limits.Longest);
+        return limits;
     }
 
     private static UnitWidth Width(SettingsTable table)

@@ -41,7 +41,7 @@ internal sealed class CornerTurns
     /// <summary>The corners where chains end first, so that what is left are rings.</summary>
     private IEnumerable<int> ChainStarts()
     {
-        var corners = Enumerable.Range(0, _junctions.Length).Where(j => _plan.IsBonded(_junctions[j])).ToList();
+        var corners = Enumerable.Range(0, _junctions.Length).Where(j => _plan.IsBondedCorner(_junctions[j])).ToList();
         return corners.Where(j => Next(j, null).Count() < 2).Concat(corners);
     }
 
@@ -65,7 +65,7 @@ internal sealed class CornerTurns
 
     /// <summary>The bonded corners of a wall: at most one at each end.</summary>
     private IEnumerable<int> CornersOf(int wall) => _plan.JunctionsOf(wall)
-        .Where(j => _plan.IsBonded(_junctions[j]))
+        .Where(j => _plan.IsBondedCorner(_junctions[j]))
         .DistinctBy(j => JunctionPlan.PlaceOn(_junctions[j], wall).Side);
 
     private void Settle(List<int> chain, CornerTurn[] turns)

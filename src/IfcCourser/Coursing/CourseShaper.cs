@@ -7,12 +7,12 @@ using IfcCourser.Units;
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// Cuts a course's band out of the wall: the outline, less openings, lintels and what neighbouring walls take.
+/// Cuts a course's band out of the wall: the outline, less openings, lintels, movement joints and what neighbouring walls take.
 /// A sill in mid-course leaves lower pieces under it, with joints at the jambs; a lintel that lies in a part of the course's
 /// height is cut out of its pieces.
 /// </summary>
 internal sealed class CourseShaper(
-    ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, LayoutRules rules)
+    ElevationOutline outline, ImmutableArray<ElevationRect> openings, ImmutableArray<Lintel> lintels, ImmutableArray<ElevationRect> movementJoints, LayoutRules rules)
 {
     private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
     private readonly BondAims _aims = rules.Set.Aims;
@@ -27,7 +27,8 @@ internal sealed class CourseShaper(
 
     /// <param name="band">The course.</param>
     /// <param name="taken">What neighbouring walls take of the course, joints included.</param>
-    public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken)
+    /// <param name="beyond">How far it runs on beyond the wall's start and end.</param>
+    public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken, (Length Start, Length End) beyond)
     {
         var voids = Voids(band);
         var blockers = Blockers(band, voids, taken);
@@ -36,7 +37,7 @@ internal sealed class CourseShaper(
         var jambs = ImmutableArray.CreateBuilder<Length>();
         foreach (var whole in outline.Within(new ElevationRect(outline.Box.Left, outline.Box.Right, band.Bottom, band.Top)))
         {
-            var part = whole.Box;
+            var part = RunningOn(whole.Box, beyond);
             if (part.Height < Length.Min(_leastStrip, band.Height))
             {
                 LeaveOpen(part);
@@ -76,6 +77,12 @@ internal sealed class CourseShaper(
             outline.Within(new ElevationRect(run.From, run.To, height.From, height.To)).Any(part => part.Box.Height >= _leastStrip);
         return outline.IsRectangle ? voids : [.. voids.Select(v => v with { Strips = [.. v.Strips.Where(strip => HasMasonry(v.Run, strip))] })];
     }
+
+    private ElevationRect RunningOn(ElevationRect part, (Length Start, Length End) beyond) => part with
+    {
+        Left = part.Left == outline.Box.Left ? part.Left - beyond.Start : part.Left,
+        Right = part.Right == outline.Box.Right ? part.Right + beyond.End : part.Right,
+    };
 
     /// <summary>An opening and what of a lintel seated in mid-course lies over it within a band.</summary>
     private ElevationRect WithLintel(ElevationRect opening, CourseBand band) =>
@@ -128,6 +135,9 @@ internal sealed class CourseShaper(
             .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom && !LetInLintel.IsIn(lintel, band, rules))
             .Select(lintel => new Blocker(new Interval(lintel.From - _joint, lintel.To + _joint), EdgeKind.Lintel)));
         blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Edge)));
+        blockers.AddRange(movementJoints
+            .Where(joint => joint.Bottom < band.Top && joint.Top > band.Bottom)
+            .Select(joint => new Blocker(new Interval(joint.Left, joint.Right), EdgeKind.Movement)));
         blockers.Sort((a, b) => (a.Run.From, a.Run.To).CompareTo((b.Run.From, b.Run.To)));
         return blockers;
     }
@@ -163,7 +173,7 @@ internal sealed class CourseShaper(
                 yield return new Span(new Interval(from, blocker.Run.From), edge, blocker.Edge);
             }
 
-            if (blocker.Run.To > from)
+            if (blocker.Run.To > from || (blocker.Run.To == from && blocker.Edge == EdgeKind.Movement))
             {
                 (from, edge) = (blocker.Run.To, blocker.Edge);
             }

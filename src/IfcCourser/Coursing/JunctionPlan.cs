@@ -8,7 +8,8 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// Shares the masonry out where walls meet: at a bonded corner the walls run through in turn, course by course; a corner
-/// of two level groups is butted, its first wall running through; a tee's or crossing's second wall stops at the first.
+/// of two level groups is butted, its first wall running through; a tee's or crossing's second wall stops at the first, or
+/// at a bonded tee runs through it in even courses.
 /// Where one wall stands higher than the other within a course, or reaches under the other's base, it runs through.
 /// </summary>
 internal sealed class JunctionPlan
@@ -23,6 +24,7 @@ internal sealed class JunctionPlan
         _walls = walls;
         _junctions = junctions;
         _joint = rules.Catalog.HeadJoint.Nominal;
+        Tees = new TeeBonds(walls, junctions, rules);
         _ofWall =
         [
             .. Enumerable.Range(0, walls.Length).Select(wall => Enumerable.Range(0, junctions.Length)
@@ -31,7 +33,10 @@ internal sealed class JunctionPlan
         ];
     }
 
-    public bool IsBonded(Junction junction) =>
+    public TeeBonds Tees { get; }
+
+    /// <summary>Whether the walls of a corner run through in turn.</summary>
+    public bool IsBondedCorner(Junction junction) =>
         junction.Kind == JunctionKind.Corner && _walls[junction.First].Group == _walls[junction.Second].Group;
 
     /// <summary>Indices of the junctions that a wall takes part in.</summary>
@@ -45,7 +50,7 @@ internal sealed class JunctionPlan
             var junction = _junctions[index];
             var isFirst = junction.First == wall;
             var place = isFirst ? junction.FirstPlace : junction.SecondPlace;
-            if (Yields(junction, isFirst, band, turns[index]))
+            if (junction.Kind == JunctionKind.Tee && Tees.RunsThrough(index, band.Line) ? isFirst : Yields(junction, isFirst, band, turns[index]))
             {
                 var box = _walls[wall].Outline.Box;
                 yield return new Interval(
@@ -54,6 +59,9 @@ internal sealed class JunctionPlan
             }
         }
     }
+
+    /// <summary>How far a wall's course runs on beyond its start and its end, into walls that it is bonded with.</summary>
+    public (Length Start, Length End) Beyond(int wall, CourseBand band) => Tees.Beyond(wall, _ofWall[wall], band.Line);
 
     /// <summary>The place where a junction lies on a wall.</summary>
     public static JunctionPlace PlaceOn(Junction junction, int wall) =>
@@ -68,7 +76,7 @@ internal sealed class JunctionPlan
             return !isFirst && Stands(other, otherPlace, _walls[mine].Base + band.Middle);
         }
 
-        if (!IsBonded(junction))
+        if (!IsBondedCorner(junction))
         {
             return !isFirst && Stands(other, otherPlace, _walls[mine].Base + band.Middle);
         }

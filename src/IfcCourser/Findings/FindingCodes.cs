@@ -288,6 +288,23 @@ public static class FindingCodes
         "lintel-in-mid-course", Severity.Note, "A lintel lies in mid-course, among pieces that are cut in height and notched to its ends.",
         "Move the head to a course line to save the cuts.");
 
+    public static readonly FindingCode TeeNotBonded = new(
+        "tee-not-bonded", Severity.Note, "The rules ask for a bonded tee; it is built with ties, for the reason that the message gives.",
+        "Change what the message names, or accept ties.");
+
+    // Movement joints
+    public static readonly FindingCode MovementJointAdded = new(
+        "movement-joint-added", Severity.Note, "Movement joints were laid out that the model may not show.",
+        "Have the places confirmed by the designer, or give others with --movement-joint.");
+
+    public static readonly FindingCode MovementJointMissing = new(
+        "movement-joint-missing", Severity.Warning, "A panel is longer than the rules allow, or an opening lacks the joint beside it, and no joint finds room.",
+        "Move an opening, or have the engineer accept or reinforce the panel.");
+
+    public static readonly FindingCode MovementJointNotPlaced = new(
+        "movement-joint-not-placed", Severity.Warning, "A movement joint that was given, or that a step of the wall's height asks for, can't stand at its place.",
+        "Give a place that the message names, or have the joint designed.");
+
     /// <summary>All codes, in the order of this file.</summary>
     public static ImmutableArray<FindingCode> All { get; } =
     [

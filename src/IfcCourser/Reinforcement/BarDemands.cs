@@ -8,9 +8,9 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Reinforcement;
 
-/// <summary>What a rule set's bar rule demands of a wall: bars at its ends and corners and at both sides of openings.</summary>
+/// <summary>What a rule set's bar rule demands of a wall: bars at its ends and corners and at both sides of openings and movement joints.</summary>
 internal sealed class BarDemands(
-    Wall wall, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<CornerPlace> corners, LayoutRules rules, BarRule bars)
+    Wall wall, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<CornerPlace> corners, ImmutableArray<MovementJoint> joints, LayoutRules rules, BarRule bars)
 {
     private readonly Length _length = wall.Frame.Length;
     private readonly Interval _full = new(Length.Zero, wall.Outline.Max(point => point.Z));
@@ -36,6 +36,20 @@ internal sealed class BarDemands(
         if (wall.End.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !corners.Any(c => c.Place.Side == JunctionSide.End))
         {
             yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least), Run), _full, "end");
+        }
+
+        foreach (var joint in joints.Select(joint => joint.Rect))
+        {
+            var (heights, far, near) = (new Interval(joint.Bottom, joint.Top), bars.FromMovementJoint.Largest, bars.FromMovementJoint.Least);
+            if (PierLeftOf(joint).Size > Length.Zero)
+            {
+                yield return new BarDemand(Within(new Interval(joint.Left - far, joint.Left - near), PierLeftOf(joint)), heights, "movement-joint");
+            }
+
+            if (PierRightOf(joint).Size > Length.Zero)
+            {
+                yield return new BarDemand(Within(new Interval(joint.Right + near, joint.Right + far), PierRightOf(joint)), heights, "movement-joint");
+            }
         }
 
         foreach (var opening in openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)
@@ -85,8 +99,10 @@ internal sealed class BarDemands(
         Beside(opening).Where(other => other.Left >= opening.Right).Select(other => other.Left).DefaultIfEmpty(_own.To).Min());
 
     private IEnumerable<ElevationRect> Beside(ElevationRect opening) => openings
-        .Where(other => other.Interrupts && other.Placed != opening && other.Placed.StandsBeside(opening))
-        .Select(other => other.Placed);
+        .Where(other => other.Interrupts)
+        .Select(other => other.Placed)
+        .Concat(joints.Select(joint => joint.Rect))
+        .Where(other => other != opening && other.StandsBeside(opening));
 
     /// <summary>A range kept inside a pier, off its ends by the least distance or in its middle.</summary>
     private Interval Within(Interval range, Interval pier)

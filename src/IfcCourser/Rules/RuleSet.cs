@@ -58,6 +58,12 @@ public sealed record RuleSet
     /// <summary>Height between wall ties at tees.</summary>
     public required TieRule Ties { get; init; }
 
+    /// <summary>How abutting walls are joined at tees.</summary>
+    public required TeeBuild Tees { get; init; }
+
+    /// <summary>Movement joints; null where the set asks for none.</summary>
+    public required MovementJointRule? MovementJoints { get; init; }
+
     /// <summary>What course lines are chosen for, the first aim counts most; each aim once.</summary>
     public required ImmutableArray<HeightAim> HeightAims { get; init; }
 

@@ -67,6 +67,8 @@ public static class RuleSetReader
             Allowances = new OpeningAllowances(Allowance(openings.Table("door")), Allowance(openings.Table("window"))),
             DrilledUnder = NotNegative(openings, "drilled-under"),
             Ties = Ties(junctions),
+            Tees = junctions.Choice("tee", ("tied", TeeBuild.Tied), ("bonded", TeeBuild.Bonded)),
+            MovementJoints = root.OptionalTable("movement-joints") is { } joints ? MovementJointReader.Read(joints) : null,
             HeightAims = Aims(heights),
             StoreyStart = heights.Choice("storey-start", ("slab", StoreyStart.Slab), ("continuous", StoreyStart.Continuous)),
             MortarRest = NotNegative(heights, "mortar-rest"),
@@ -142,6 +144,7 @@ public static class RuleSetReader
         return new BarRule(
             Interval(table.Table("from-end")),
             Interval(table.Table("from-jamb")),
+            Interval(table.Table("from-movement-joint")),
             spacing,
             NotNegative(table, "openings-from"),
             table.Text("bar"));

@@ -8,7 +8,7 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Runs;
 
-/// <summary>How each junction is built: corners bonded in turn, tees tied by beds, everything else butted.</summary>
+/// <summary>How each junction is built: corners bonded in turn, tees tied by beds or bonded, everything else butted.</summary>
 internal static class JunctionLayouts
 {
     public static ImmutableArray<JunctionLayout> Of(
@@ -25,16 +25,17 @@ internal static class JunctionLayouts
             }
 
             var (first, second) = (Id(model, junction.First), Id(model, junction.Second));
-            var isBonded = plan.IsBonded(junction);
-            var secondInOdd = isBonded && turns[j] == CornerTurn.SecondInOdd;
+            var isTee = junction.Kind == JunctionKind.Tee;
+            var isBonded = isTee ? plan.Tees.IsBonded(j) : plan.IsBondedCorner(junction);
+            var secondInOdd = !isTee && isBonded && turns[j] == CornerTurn.SecondInOdd;
             built.Add(new JunctionLayout(
                 FormattableString.Invariant($"J{built.Count + 1}"),
                 junction.Kind,
                 [first, second],
-                isBonded ? JunctionHow.Bonded : junction.Kind == JunctionKind.Tee ? JunctionHow.Tied : JunctionHow.Butted,
+                isBonded ? JunctionHow.Bonded : isTee ? JunctionHow.Tied : JunctionHow.Butted,
                 secondInOdd ? second : first,
                 isBonded && !secondInOdd ? second : first,
-                junction.Kind == JunctionKind.Tee ? Ties(lines, junction, rules) : []));
+                isTee && !isBonded ? Ties(lines, junction, rules) : []));
         }
 
         return built.ToImmutable();

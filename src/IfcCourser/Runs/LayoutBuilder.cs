@@ -4,6 +4,7 @@ using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Modules;
+using IfcCourser.Panels;
 using IfcCourser.Rules;
 using IfcCourser.Walls;
 
@@ -29,7 +30,9 @@ public static class LayoutBuilder
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
-                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), WallRules.Of(model.Walls[i], rules), tables).Solve();
+                var around = new WallSurroundings(
+                    band => [.. plan.TakenFrom(i, band, turns)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i));
+                layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
             }
         });
         return new Layout
@@ -40,7 +43,7 @@ public static class LayoutBuilder
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
-            Findings = [.. model.Findings, .. steps],
+            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied],
         };
     }
 
@@ -54,6 +57,17 @@ public static class LayoutBuilder
                 JunctionPlan.PlaceOn(j.Junction, wall),
                 model.Walls[j.Junction.First == wall ? j.Junction.Second : j.Junction.First].Identity.GlobalId,
                 j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected)),
+    ];
+
+    private static ImmutableArray<MetWall> Met(WallModel model, JunctionPlan plan, int wall) =>
+    [
+        .. plan.JunctionsOf(wall)
+            .Select(j => model.Junctions[j])
+            .Select(junction => new MetWall(
+                junction.Kind,
+                JunctionPlan.PlaceOn(junction, wall),
+                model.Walls[junction.First == wall ? junction.Second : junction.First].Frame.Thickness,
+                junction.Second == wall)),
     ];
 
     private static ImmutableArray<string> CrossedBy(WallModel model, int wall) =>

@@ -5,6 +5,7 @@ using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Modules;
+using IfcCourser.Panels;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -20,47 +21,36 @@ internal sealed class WallRun
 {
     private readonly WallLines _lines;
     private readonly LayoutRules _rules;
-    private readonly Func<CourseBand, ImmutableArray<Interval>> _taken;
-    private readonly ImmutableArray<CornerBar> _corners;
-    private readonly ImmutableArray<string> _crossedBy;
+    private readonly WallSurroundings _around;
     private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
     private readonly RestTables _tables;
 
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
-    /// <param name="taken">What neighbouring walls take of a course.</param>
-    /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
-    /// <param name="crossedBy">What people call the walls that run through this one.</param>
+    /// <param name="around">The walls it meets.</param>
     /// <param name="rules">The rules of the run.</param>
     /// <param name="tables">What the bond of all walls shares.</param>
-    public WallRun(
-        WallLines lines,
-        PlacedOpenings placed,
-        Func<CourseBand, ImmutableArray<Interval>> taken,
-        ImmutableArray<CornerBar> corners,
-        ImmutableArray<string> crossedBy,
-        LayoutRules rules,
-        RestTables tables)
+    public WallRun(WallLines lines, PlacedOpenings placed, WallSurroundings around, LayoutRules rules, RestTables tables)
     {
         _lines = lines;
-        _tables = tables;
         _placed = placed;
-        _taken = taken;
-        _corners = corners;
-        _crossedBy = crossedBy;
+        _around = around;
         _rules = rules;
+        _tables = tables;
         _wall = lines.Wall;
     }
 
     public WallLayout Solve()
     {
         var (openings, moduleLines) = _placed;
-        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _taken(band), [], _rules).Solve();
+        var (joints, jointFindings) = WallPanels.Of(_wall, _placed, _around.Met, _rules);
+        ImmutableArray<ElevationRect> gaps = [.. joints.Select(joint => joint.Rect)];
+        var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _around.Taken(band), gaps, _rules).Solve();
         var shaper = new CourseShaper(
-            _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, _rules);
-        var shapes = _lines.Bands.Select(band => shaper.Shape(band, _taken(band))).ToImmutableArray();
-        var (laid, bars) = Bond(shapes, openings, lintels);
+            _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, gaps, _rules);
+        var shapes = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band))).ToImmutableArray();
+        var (laid, bars) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
         var courses = laid.Select(course => maker.Make(course, cores)).ToImmutableArray();
@@ -75,7 +65,7 @@ internal sealed class WallRun
             Lintels = [.. lintels.Select(lintel => lintel with { RestsOn = RestsOn(lintel, courses) })],
             Cores = cores,
             BondBeams = [],
-            MovementJoints = [],
+            MovementJoints = joints,
             Embeds = [],
             Quantities = Quantities.Of(_lines.Outline, _wall.Frame.Thickness, openings, courses),
             Findings =
@@ -83,8 +73,9 @@ internal sealed class WallRun
                 .. _wall.Findings,
                 .. OpeningFindings.Of(_wall, openings, moduleLines, _rules),
                 .. new OpeningHeightFindings([.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], lintels, _rules).Of(openings),
-                .. new PierFindings(_lines, _taken, _rules).Of(openings),
+                .. new PierFindings(_lines, _around.Taken, _rules).Of(openings),
                 .. ArchFindings.Of(openings, _rules),
+                .. jointFindings,
                 .. lintelFindings,
                 .. HeightFindings.Of(_lines, _rules),
                 .. FillFindings.Of(_lines, shaper.LeftOpen),
@@ -98,7 +89,7 @@ internal sealed class WallRun
     }
 
     private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Bond(
-        ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels)
+        ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<MovementJoint> joints)
     {
         ImmutableArray<LaidCourse> Around(IEnumerable<BarPlace> bars) => new WallBond(
             shapes, lintels, [.. bars.Select(AsBar)], _wall.Frame.Thickness, _rules, _tables).Solve();
@@ -109,8 +100,8 @@ internal sealed class WallRun
         }
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
-        ImmutableArray<CornerPlace> corners = [.. _corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
-        var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, _rules, rule).All());
+        ImmutableArray<CornerPlace> corners = [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
+        var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, joints, _rules, rule).All());
         (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, BondScore Score) Try(IEnumerable<BarPlace> held)
         {
             var laid = Around(held);
@@ -182,7 +173,7 @@ internal sealed class WallRun
         }
     }
 
-    private IEnumerable<Finding> Crossings() => _crossedBy.Select(wall => new Finding(FindingCodes.OutlineNotFilled, Messages.CrossedBy(wall)));
+    private IEnumerable<Finding> Crossings() => _around.CrossedBy.Select(wall => new Finding(FindingCodes.OutlineNotFilled, Messages.CrossedBy(wall)));
 
     /// <summary>The wall's cores; a corner's bar is listed by the corner's first wall alone.</summary>
     private ImmutableArray<Core> Cores(ImmutableArray<BarPlace> bars, ImmutableArray<LaidCourse> laid)
@@ -196,7 +187,7 @@ internal sealed class WallRun
         var cores = ImmutableArray.CreateBuilder<Core>();
         foreach (var bar in bars)
         {
-            var corner = _corners.FirstOrDefault(corner => corner.Junction == bar.Junction);
+            var corner = _around.Corners.FirstOrDefault(corner => corner.Junction == bar.Junction);
             if (bar.Junction is not null && corner is { IsOwner: false })
             {
                 continue;

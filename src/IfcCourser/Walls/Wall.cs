@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
+using IfcCourser.Units;
 
 namespace IfcCourser.Walls;
 
@@ -27,6 +28,9 @@ public sealed record Wall
     public bool? LoadBearing { get; init; }
 
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>Where the user gives movement joints, along the run to their middles.</summary>
+    public ImmutableArray<Length> MovementJoints { get; init; } = [];
 
     /// <summary>What was taken for its masonry, and why; null for walls of no model.</summary>
     public MasonryChoice? Choice { get; init; }

@@ -184,6 +184,22 @@ public sealed class LayoutCommandTests
     }
 
     [Theory]
+    [InlineData("EG Wset=3 m", "\"EG Wset\" matches no wall's", "Nearest: \"EG West\"")]
+    [InlineData("EG West", "\"EG West\" names no wall and place", "North=12 ft")]
+    [InlineData("EG West=far", "\"far\"", "Correct the value.")]
+    public void A_joint_in_no_wall_or_at_no_place_is_refused(string given, string wrong, string remedy)
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.File("out"), "--movement-joint", given);
+
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.StartsWith("error: --movement-joint: ", run.Error, StringComparison.Ordinal);
+        Assert.Contains(wrong, run.Error, StringComparison.Ordinal);
+        Assert.Contains(remedy, run.Error, StringComparison.Ordinal);
+        Assert.Empty(folder.Files());
+    }
+
+    [Theory]
     [InlineData("--storey", "erdgeschosz", "Nearest: \"Erdgeschoß\"")]
     [InlineData("--only", "EG Wset", "Nearest: \"EG West\"")]
     [InlineData("--exclude", "*giebel nort*", "\"DG Giebel Nord\"")]

@@ -242,6 +242,22 @@ public static class WallSheetTests
         Assert.Contains("closed beside an arch: cut pieces or formed", Words(Samples.Metric, 0, arched), StringComparison.Ordinal);
     }
 
+    /// <summary>Two faces on the layer of their own, past the wall at both ends; its place and width in the running dimensions.</summary>
+    [Fact]
+    public static void A_movement_joint_is_drawn_and_dimensioned()
+    {
+        var wall = Samples.Metric.Walls[0];
+        var joint = new MovementJoint(Samples.Mm(1000), Samples.Mm(10), default, wall.Outline.Max(point => point.Z), "panel");
+        var jointed = wall with { MovementJoints = [joint] };
+        var sheet = WallSheet.Compose(Samples.Metric with { Walls = Samples.Metric.Walls.SetItem(0, jointed) }, jointed);
+
+        var faces = sheet.Views[0].Items.OfType<LineItem>().Where(line => line.Pen == Pen.MovementJoint && line.From.Y < 0 && line.To.Y > joint.Top.Mm).ToList();
+        Assert.Equal([995d, 1005d], faces.Select(line => line.From.X));
+        Assert.All(faces, line => Assert.Equal(line.From.X, line.To.X));
+        Assert.Contains(sheet.Views[0].Items.OfType<DimensionItem>(), dimension => string.Equals(dimension.Text, "MJ, 10 mm wide  1000", StringComparison.Ordinal));
+        Assert.Contains("movement joint: keep it open", Words(Samples.Metric, 0, jointed), StringComparison.Ordinal);
+    }
+
     /// <summary>A block that is cut in height over a lintel shares its head joints with the whole blocks beside it: they are nominal.</summary>
     [Fact]
     public static void Joints_of_lower_pieces_in_a_course_are_not_taken_for_wide_ones()

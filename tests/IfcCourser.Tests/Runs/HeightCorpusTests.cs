@@ -1,5 +1,4 @@
 using IfcCourser.Findings;
-using IfcCourser.Layouts;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
 
@@ -30,7 +29,7 @@ public sealed class HeightCorpusTests
             Assert.All(wall.Courses.Zip(wall.Courses.Skip(1)), pair => Assert.Equal(drawn.Rules.Catalog.BedJoint.Nominal, pair.Second.Bottom - pair.First.Top));
             Assert.All(
                 column.Courses.Zip(wall.Courses).Where(pair => pair.First.Run.Length > 0),
-                pair => Assert.Equal(pair.First.Run, Run(wall, pair.Second, drawn.Rules.Catalog.Units)));
+                pair => Assert.Equal(pair.First.Run, CorpusDrawing.Of(wall, pair.Second, drawn.Rules.Catalog.Units)));
         });
         var found = layout.Findings.Concat(layout.Walls.SelectMany(wall => wall.Findings)).Select(finding => finding.Code).Intersect(_aboutHeights).Select(code => code.Id);
         Assert.Equal(drawn.Finds.Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
@@ -51,20 +50,4 @@ public sealed class HeightCorpusTests
         });
         Assert.All(rows.GroupBy(row => (row.Group, row.Line)), row => Assert.Single(row.Select(course => course.Top).Distinct()));
     }
-
-    private static string Run(WallLayout wall, Course course, UnitSystem units)
-    {
-        bool InCourse(Length bottom, Length top) => bottom < course.Top && top > course.Bottom;
-
-        var pieces = course.Pieces.Select(piece => (piece.From, Text: $"[{Number(piece.Length, units)}]"));
-        var openings = wall.Openings.Where(opening => opening.Interrupts && InCourse(opening.Placed.Bottom, opening.Placed.Top))
-            .Select(opening => (From: opening.Placed.Left, Text: $"<{Number(opening.Placed.Width, units)}>"));
-        var lintels = wall.Lintels.Where(lintel => InCourse(lintel.Bottom, lintel.Top))
-            .Select(lintel => (lintel.From, Text: $"{{{Number(lintel.To - lintel.From, units)}}}"));
-        return string.Concat(pieces.Concat(openings).Concat(lintels).OrderBy(thing => thing.From).Select(thing => thing.Text));
-    }
-
-    private static string Number(Length length, UnitSystem units) => units == UnitSystem.Inch
-        ? LengthText.Format(length, units).TrimEnd('"').Replace(" ", string.Empty, StringComparison.Ordinal)
-        : LengthText.Format(length, units);
 }

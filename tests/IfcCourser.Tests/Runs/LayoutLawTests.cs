@@ -12,6 +12,20 @@ public sealed class LayoutLawTests
         given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 60);
 
     [Fact]
+    public void Every_long_wall_keeps_the_laws_panel_by_panel() => WallGen.Long.Sample(
+        given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 20);
+
+    [Fact]
+    public void Every_bonded_tee_keeps_the_laws() => WallGen.BondedTees.Sample(
+        given =>
+        {
+            var layout = WallSketch.LayOut(given.Model, given.Rules);
+            Assert.Empty(LayoutLaws.Breaches(layout));
+            Assert.Empty(layout.Walls.Length == 2 ? TeeLaws.Breaches(layout, given.Model.Junctions[0].FirstPlace) : []);
+        },
+        iter: 60);
+
+    [Fact]
     public void Every_lintel_keeps_the_laws() => WallGen.AloneOrBox.Sample(
         given => Assert.Empty(LintelLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 40);
 

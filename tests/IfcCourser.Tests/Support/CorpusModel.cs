@@ -33,6 +33,12 @@ internal sealed partial class CorpusModel(UnitSystem units)
             case "tee":
                 AddTee(Index(words[1]), Index(words[2]), Number(string.Join(' ', words.Skip(3))));
                 break;
+            case "joint":
+                _walls[Index(words[1])] = _walls[Index(words[1])] with { MovementJoints = [.. _walls[Index(words[1])].MovementJoints, Number(string.Join(' ', words.Skip(2)))] };
+                break;
+            case "step":
+                AddStep(Index(words[1]), Number(words[2]), Number(words[3]));
+                break;
             case "over":
                 Place(Index(words[2]), _walls[Index(words[1])].Frame.Origin.Plan, _walls[Index(words[1])].Frame.Direction);
                 break;
@@ -82,6 +88,15 @@ internal sealed partial class CorpusModel(UnitSystem units)
             JunctionKind.Tee, host, abutting,
             new JunctionPlace(JunctionSide.Along, at, at + b.Thickness), new JunctionPlace(JunctionSide.End, b.Length, b.Length),
             b.Thickness, Length.Zero, IsSquare: true));
+    }
+
+    private void AddStep(int wall, Length at, Length height)
+    {
+        var (length, top) = (_walls[wall].Frame.Length, _walls[wall].Outline.Max(point => point.Z));
+        _walls[wall] = _walls[wall] with
+        {
+            Outline = [new(Length.Zero, Length.Zero), new(length, Length.Zero), new(length, height), new(at, height), new(at, top), new(Length.Zero, top)],
+        };
     }
 
     private void Place(int wall, Vector2 origin, Vector2 direction)

@@ -17,6 +17,7 @@ internal static class LayoutLaws
             .Concat(CoresAreClear(wall, rules))
             .Concat(OpeningsAreAsWanted(wall, rules))
             .Concat(AreasAddUp(wall))
+            .Concat(MovementJointLaws.Breaches(wall, rules))
             .Select(breach => $"{wall.Identity.GlobalId}: {breach}");
 
     private static IEnumerable<string> SpansAreFilled(Course course, LayoutRules rules)
@@ -79,8 +80,8 @@ internal static class LayoutLaws
     {
         foreach (var (low, high) in wall.Courses.Zip(wall.Courses.Skip(1)))
         {
-            var (below, belowEdges) = Joints(low, rules);
-            var (above, aboveEdges) = Joints(high, rules);
+            var (below, belowEdges) = Joints(wall, low, rules);
+            var (above, aboveEdges) = Joints(wall, high, rules);
             foreach (var (joint, others) in above.Select(joint => (joint, below.Concat(belowEdges))).Concat(aboveEdges.Select(joint => (joint, below.AsEnumerable()))))
             {
                 if (others.Any(other => Length.Abs(other - joint) < rules.MinOverlap - Length.FromMm(0.01))
@@ -98,7 +99,7 @@ internal static class LayoutLaws
         {
             foreach (var course in wall.Courses.Where(course => course.Top > core.Bottom && course.Bottom < core.Top))
             {
-                var (inner, edges) = Joints(course, rules);
+                var (inner, edges) = Joints(wall, course, rules);
                 if (inner.Concat(edges).Any(joint => Length.Abs(joint - core.At) < rules.CoreClearance)
                     && !Named(wall, FindingCodes.CoreOnJoint, at => at.Core == core.Id && at.Course == course.Number))
                 {
@@ -138,7 +139,10 @@ internal static class LayoutLaws
     /// <summary>Pieces, lintels, openings and joints no wider than allowed cover the elevation, or a finding says what is left open.</summary>
     private static IEnumerable<string> AreasAddUp(WallLayout wall)
     {
-        var filled = wall.Courses.SelectMany(course => course.Pieces).Sum(Area)
+        // What runs on into a wall that this one is bonded with lies in that one's elevation.
+        Length Within(Length s) => Length.Min(Length.Max(s, Length.Zero), wall.Frame.Length);
+        var filled = wall.Courses.SelectMany(course => course.Pieces)
+            .Sum(piece => piece.From < Length.Zero || piece.To > wall.Frame.Length ? (Within(piece.To) - Within(piece.From)).Mm * piece.Height.Mm / 1e6 : Area(piece))
             + wall.Lintels.Sum(lintel => (lintel.To - lintel.From).Mm * (lintel.Top - lintel.Bottom).Mm / 1e6);
         if (filled > wall.Quantities.NetArea + 0.001)
         {
@@ -150,13 +154,14 @@ internal static class LayoutLaws
         ? new ElevationOutline(outline).Area
         : piece.Length.Mm * piece.Height.Mm / 1e6;
 
-    private static (List<Length> Inner, List<Length> Edges) Joints(Course course, LayoutRules rules)
+    /// <summary>Head joints between pieces and those against walls and lintels; movement joints are neither.</summary>
+    private static (List<Length> Inner, List<Length> Edges) Joints(WallLayout wall, Course course, LayoutRules rules)
     {
         var inner = new List<Length>();
         foreach (var left in course.Pieces)
         {
             var right = course.Pieces.Where(piece => piece.From >= left.To && Stacked(piece, left)).MinBy(piece => piece.From);
-            if (right is not null && right.From - left.To <= rules.Catalog.HeadJoint.Max)
+            if (right is not null && right.From - left.To <= rules.Catalog.HeadJoint.Max && !wall.MovementJoints.Any(joint => joint.At > left.To && joint.At < right.From))
             {
                 inner.Add((left.To + right.From) / 2);
             }

@@ -38,18 +38,34 @@ internal static partial class WallCorpus
         }
 
         var set = BuiltInRuleSets.Get(Of("rules") ?? "none");
-        var rules = LayoutRules.For(
-            Of("storey-start") is { } start ? set with { StoreyStart = Enum.Parse<StoreyStart>(start, ignoreCase: true) } : set,
-            catalog,
-            Enum.Parse<OpeningPolicy>(Of("openings") ?? "keep", ignoreCase: true));
+        set = set with
+        {
+            StoreyStart = Of("storey-start") is { } start ? Enum.Parse<StoreyStart>(start, ignoreCase: true) : set.StoreyStart,
+            Tees = Of("tees") is { } tees ? Enum.Parse<TeeBuild>(tees, ignoreCase: true) : set.Tees,
+            MovementJoints = Of("wide-opening")?.Split(' ') is [var from, var within]
+                ? set.MovementJoints! with { WideOpenings = new WideOpeningRule(Number(from, catalog.Units), Number(within, catalog.Units)) }
+                : set.MovementJoints,
+        };
+        var rules = LayoutRules.For(set, catalog, Enum.Parse<OpeningPolicy>(Of("openings") ?? "keep", ignoreCase: true));
         var drawing = lines.FindIndex(line => line.StartsWith("courses", StringComparison.Ordinal));
+        drawing = drawing < 0 ? lines.Count : drawing;
         var model = new CorpusModel(catalog.Units);
         foreach (var line in lines.Take(drawing))
         {
             model.Read(line);
         }
 
-        return new CorpusCase(lines[0].TrimStart('=', ' '), rules, model.Model, [.. Of("finds")?.Split(' ') ?? []], Columns(lines.Skip(drawing), catalog.Units));
+        return new CorpusCase(
+            lines[0].TrimStart('=', ' '), rules, model.Model, [.. Of("finds")?.Split(' ') ?? []],
+            [.. lines.Where(line => line.StartsWith("joints ", StringComparison.Ordinal)).SelectMany(line => Joints(line, catalog.Units))],
+            drawing < lines.Count ? Columns(lines.Skip(drawing), catalog.Units) : []);
+    }
+
+    private static IEnumerable<(string Wall, Length At, string Why)> Joints(string line, UnitSystem units)
+    {
+        var wall = line.Split(' ')[1];
+        return line[(line.IndexOf(wall, 7, StringComparison.Ordinal) + wall.Length)..].Split(',').Select(joint => joint.Trim())
+            .Select(joint => (wall, Number(joint[..joint.LastIndexOf(' ')], units), joint[(joint.LastIndexOf(' ') + 1)..]));
     }
 
     private static ImmutableArray<CorpusColumn> Columns(IEnumerable<string> drawing, UnitSystem units)

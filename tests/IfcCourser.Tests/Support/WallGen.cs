@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using CsCheck;
 using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -34,6 +36,40 @@ internal static class WallGen
                 : WallSketch.Alone(WallSketch.Straight(a, height, thickness));
             return (model with { Walls = [.. model.Walls.Select((wall, i) => With(wall, i == 1 || isGable, height, openings))] }, rules);
         });
+
+    /// <summary>Long walls, some stepped at the top, some that the model calls non-bearing, some with places given for joints.</summary>
+    public static readonly Gen<(WallModel Model, LayoutRules Rules)> Long = Gen
+        .Select(Rules, Gen.Select(Gen.Long[5_000_000_000, 24_000_000_000], _height, Gen.Int[0, 20]), Gen.Int[0, 3], Gen.Int[0, 100], _openings)
+        .Select((rules, size, kind, share, openings) =>
+        {
+            var (length, height, width) = (new Length(size.Item1 - (size.Item1 % 1000)), size.Item2, size.Item3);
+            var wall = With(WallSketch.Straight(length, height, rules.Catalog.Widths[width % rules.Catalog.Widths.Length].Actual), isGable: false, height, openings);
+            var place = length * share / 100;
+            return (WallSketch.Alone(wall with
+            {
+                LoadBearing = share % 2 == 0 ? null : false,
+                MovementJoints = kind is 1 or 2 ? [place] : [],
+                Outline = kind is 2 or 3 && place > Length.Zero && place < length ? Stepped(length, place, height) : wall.Outline,
+            }), rules);
+        });
+
+    /// <summary>A wall against another one, of unlike heights and thicknesses, where the rules ask for bonded tees.</summary>
+    public static readonly Gen<(WallModel Model, LayoutRules Rules)> BondedTees = Gen
+        .Select(Rules, Gen.Select(_length, _length, _height, _height), Gen.Select(Gen.Int[0, 20], Gen.Int[0, 20]), Gen.Int[0, 100], _openings)
+        .Select((rules, size, widths, share, openings) =>
+        {
+            var catalog = rules.Catalog.Widths;
+            var (hostThickness, thickness) = (catalog[widths.Item1 % catalog.Length].Actual, catalog[widths.Item2 % catalog.Length].Actual);
+            var (host, abutting) = (WallSketch.Straight(size.Item1 + thickness, size.Item3, hostThickness), WallSketch.Straight(size.Item2, size.Item4, thickness));
+            return (
+                WallSketch.Tee(share % 4 == 0 ? With(host, isGable: false, size.Item3, openings) : host, abutting, size.Item1 * share / 100),
+                rules with { Set = rules.Set with { Tees = TeeBuild.Bonded } });
+        });
+
+    private static ImmutableArray<ElevationPoint> Stepped(Length length, Length at, Length height) =>
+    [
+        new(Length.Zero, Length.Zero), new(length, Length.Zero), new(length, height), new(at, height), new(at, height + Length.FromMm(800)), new(Length.Zero, height + Length.FromMm(800)),
+    ];
 
     private static Wall With(Wall wall, bool isGable, Length height, (int Pier, int Width, int Sill, int Height)[] openings)
     {

@@ -62,6 +62,32 @@ internal static class WallSketch
         };
     }
 
+    /// <summary>A wall and another whose end stands against its left face; both start from one base.</summary>
+    /// <param name="at">Where the abutting wall's thickness begins along the main wall.</param>
+    public static WallModel Tee(Wall host, Wall abutting, Length at)
+    {
+        var (a, b) = (host.Frame, abutting.Frame);
+        abutting = abutting with
+        {
+            Identity = abutting.Identity with { GlobalId = "W1", StepId = 11 },
+            Frame = b with { Origin = new Vector3((at + b.Thickness).Mm, b.Length.Mm, 0), Direction = new Vector2(0, -1) },
+            End = new WallEnd(EndKind.Tee, [0]),
+        };
+        return new WallModel
+        {
+            Walls = [host, abutting],
+            Skipped = [],
+            Junctions =
+            [
+                new Junction(
+                    JunctionKind.Tee, 0, 1,
+                    new JunctionPlace(JunctionSide.Along, at, at + b.Thickness), new JunctionPlace(JunctionSide.End, b.Length, b.Length),
+                    b.Thickness, Length.Zero, IsSquare: true),
+            ],
+            Findings = [],
+        };
+    }
+
     public static WallModel Alone(Wall wall) => new() { Walls = [wall], Skipped = [], Junctions = [], Findings = [] };
 
     public static Layout LayOut(WallModel model, LayoutRules rules) => LayoutBuilder.Build(

@@ -59,7 +59,7 @@ internal static class BarReader
             return [];
         }
 
-        var demands = new BarDemands(wall.Wall, wall.Openings, wall.Lintels, Corners(wall, model), layout.Rules, rule).All();
+        var demands = new BarDemands(wall.Wall, wall.Openings, wall.Lintels, Corners(wall, model), wall.MovementJoints, layout.Rules, rule).All();
         var required = new BarPlacement(wall.Wall, wall.Openings, wall.Lintels, layout.Rules, rule).Required(demands);
         return [.. cores.Select((core, i) => core.IsSpacing
             ? Play(i)

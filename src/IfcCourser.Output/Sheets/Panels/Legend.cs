@@ -40,6 +40,10 @@ internal static class Legend
             (NeighbourEnds.Of(facts).Any(), Row(
                 SheetText.LegendNeighbour, [.. NeighbourEnds.Cross(Sample)])),
             (Abutments.Of(facts).Any(), Row(SheetText.LegendAbuts, Abutments.Bar(Sample with { Bottom = -3.75, Top = -2.25 }))),
+            (!wall.MovementJoints.IsEmpty, Row(
+                SheetText.LegendMovementJoint,
+                new LineItem(Pen.MovementJoint, new Point(7, -RowHeight + 0.5), new Point(7, -0.5)),
+                new LineItem(Pen.MovementJoint, new Point(8, -RowHeight + 0.5), new Point(8, -0.5)))),
             (!wall.Cores.IsEmpty, Row(SheetText.LegendCore, Across(Pen.Core))),
             (wall.Openings.Any(opening => opening.Placed != opening.Design), Row(SheetText.LegendDesigned, Across(Pen.DesignedJamb))),
             (true, Row(SheetText.LegendLevel, Across(Pen.LevelLine))),

@@ -50,11 +50,13 @@ internal static class Elevation
 
     private static void Joints(Canvas canvas, WallFacts facts)
     {
-        foreach (var joint in facts.Wall.MovementJoints)
+        // Both faces, and past the masonry at both ends, so that it is found on the wall's edges.
+        var past = 3 * canvas.PerPaper;
+        foreach (var rect in facts.Wall.MovementJoints.Select(joint => joint.Rect))
         {
-            foreach (var s in new[] { (joint.At - (joint.Width / 2)).Mm, (joint.At + (joint.Width / 2)).Mm })
+            foreach (var s in new[] { rect.Left.Mm, rect.Right.Mm })
             {
-                var line = new LineItem(Pen.MovementJoint, new Point(s, joint.Bottom.Mm), new Point(s, joint.Top.Mm));
+                var line = new LineItem(Pen.MovementJoint, new Point(s, rect.Bottom.Mm - past), new Point(s, rect.Top.Mm + past));
                 canvas.Add(line);
                 canvas.TakeLine(line);
             }

@@ -1,6 +1,6 @@
 namespace IfcCourser.Output.Sheets.Walls;
 
-/// <summary>Running dimensions along the wall from its start: jambs and abutting walls above it, bars at their foot below it.</summary>
+/// <summary>Running dimensions along the wall from its start: jambs, movement joints and abutting walls above it, bars at their foot below it.</summary>
 internal static class Runs
 {
     public static void Draw(Canvas canvas, WallFacts facts)
@@ -10,10 +10,10 @@ internal static class Runs
             .Select(at => new Station(at.Mm, SheetText.WallNumber(facts.NumberOf(abutment.Wall)) + "  ")));
         var jambs = facts.Wall.Openings.Where(opening => opening.Interrupts)
             .SelectMany(opening => new[] { opening.Placed.Left.Mm, opening.Placed.Right.Mm })
-            .Concat(facts.Wall.MovementJoints.Select(joint => joint.At.Mm))
             .Append(facts.Wall.Frame.Length.Mm);
+        var joints = facts.Wall.MovementJoints.Select(joint => new Station(joint.At.Mm, SheetText.MovementJoint(joint, facts.Text) + "  "));
         var above = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After);
-        above.Draw(canvas, facts, walls.Concat(jambs.Select(at => new Station(at))));
+        above.Draw(canvas, facts, walls.Concat(joints).Concat(jambs.Select(at => new Station(at))));
         if (facts.Wall.Cores.IsEmpty)
         {
             return;

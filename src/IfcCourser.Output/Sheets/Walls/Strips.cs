@@ -37,6 +37,12 @@ internal static class Strips
             canvas.AddRange(NeighbourEnds.Cross(end with { Bottom = bottom, Top = bottom + thickness }));
         }
 
+        foreach (var joint in facts.Wall.MovementJoints.Select(joint => joint.Rect).Where(joint => joint.Bottom < course.Top && joint.Top > course.Bottom))
+        {
+            canvas.AddRange(new[] { joint.Left.Mm, joint.Right.Mm }
+                .Select(s => new LineItem(Pen.MovementJoint, new Point(s, bottom - mm), new Point(s, bottom + thickness + mm))));
+        }
+
         foreach (var core in facts.Wall.Cores.Where(core => core.Bottom < course.Top && core.Top > course.Bottom))
         {
             Core(canvas, core, bottom + thickness - core.Across.Mm);

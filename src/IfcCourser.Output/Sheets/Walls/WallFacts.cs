@@ -34,9 +34,10 @@ internal sealed class WallFacts
 
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
-    public double Left => Wall.Outline.Min(p => p.S.Mm);
+    /// <summary>Of the outline, or of pieces that run on into a wall that this one is bonded with.</summary>
+    public double Left => Math.Min(Wall.Outline.Min(p => p.S.Mm), Wall.Courses.SelectMany(course => course.Pieces).Min(piece => piece.From.Mm));
 
-    public double Right => Wall.Outline.Max(p => p.S.Mm);
+    public double Right => Math.Max(Wall.Outline.Max(p => p.S.Mm), Wall.Courses.SelectMany(course => course.Pieces).Max(piece => piece.To.Mm));
 
     public double Bottom => Wall.Outline.Min(p => p.Z.Mm);
 

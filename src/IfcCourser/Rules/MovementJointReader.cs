@@ -1,0 +1,31 @@
+using IfcCourser.Settings;
+using IfcCourser.Units;
+
+namespace IfcCourser.Rules;
+
+/// <summary>Reads a rule set's table of movement joints.</summary>
+internal static class MovementJointReader
+{
+    public static MovementJointRule Read(SettingsTable table)
+    {
+        var rule = new MovementJointRule(
+            table.Choice("walls", ("all", JointedWalls.All), ("non-bearing", JointedWalls.NonBearing)),
+            Positive(table, "longest-panel"),
+            table.Whole("at-corner-percent", 1, 100),
+            Positive(table, "width"),
+            table.Length("from-jamb"),
+            Positive(table, "height-step"),
+            Positive(table, "thickness-step"),
+            table.OptionalTable("wide-opening") is { } wide ? new WideOpeningRule(Positive(wide, "from"), Positive(wide, "within")) : null);
+        table.Check(rule.FromJamb >= Length.Zero, "from-jamb", "must not be negative");
+        table.Check(rule.Width < rule.LongestPanel || !table.Has("width"), "width", "must be less than the longest panel");
+        return rule;
+    }
+
+    private static Length Positive(SettingsTable table, string key)
+    {
+        var length = table.Length(key);
+        table.CheckPositive(key, length);
+        return length;
+    }
+}
