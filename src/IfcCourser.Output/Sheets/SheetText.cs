@@ -32,7 +32,7 @@ public static class SheetText
     public const string LegendCodes = "cut to length, height or rake; notched";
     public const string LegendJoined = "several cuts: here length and height";
     public const string LegendFormed = "formed beam, no lintel bought";
-    public const string LegendArch = "closed beside an arch: cut pieces or formed";
+    public const string LegendArch = "beside an arch: cut or formed";
     public const string LegendAbuts = "another wall stands against this one";
     public const string FormedBeamShort = "formed beam";
     public const string FormedBeam = "formed beam: to be designed, formed and shored";
