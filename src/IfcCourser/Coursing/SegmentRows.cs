@@ -19,6 +19,15 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
 
     public IReadOnlyList<Row> Rows => _rows;
 
+    /// <summary>Where the segment starts on the wall.</summary>
+    public Length Left => left;
+
+    /// <summary>Its end.</summary>
+    public Length Right => left + alone.Size;
+
+    /// <summary>Whether the wall's top slopes over it.</summary>
+    public bool IsRaked => alone.Start.Raked > Length.Zero || alone.End.Raked > Length.Zero;
+
     /// <summary>The place of the cheapest row beside given joints; rows are added as long as there is room for them.</summary>
     public int Cheapest(JointsBeside beside)
     {
@@ -59,7 +68,8 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
         return best;
     }
 
-    private SegmentTask TaskBeside(JointsBeside beside) => alone with { Zones = [.. alone.Zones, .. Within(beside.Zones(), left, alone.Size)] };
+    /// <summary>The task of filling the segment beside given joints.</summary>
+    public SegmentTask TaskBeside(JointsBeside beside) => alone with { Zones = [.. alone.Zones, .. Within(beside.Zones(), left, alone.Size)] };
 
     /// <summary>Zones along the wall as zones of a segment.</summary>
     public static IEnumerable<JointZone> Within(IEnumerable<JointZone> zones, Length left, Length size) => zones
@@ -68,9 +78,16 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
 
     private bool Add(SegmentTask task, long? known = null)
     {
-        if (_rows.Count >= Most || !_solved.Add(task)
-            || (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is not { } pieces
-            || _rows.Exists(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan())))
+        return _rows.Count < Most && _solved.Add(task)
+            && (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is { } pieces
+            && Add(pieces);
+    }
+
+    /// <summary>Adds a row, however many there are; whether it is new.</summary>
+    /// <param name="pieces">From the segment's start, filling it.</param>
+    public bool Add(ImmutableArray<Interval> pieces)
+    {
+        if (_rows.Exists(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan())))
         {
             return false;
         }

@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Coursing;
+
+/// <summary>
+/// Fills two segments that lie above each other together, laps between them counted. A state is the cells that both rows have come to; the
+/// row that is behind lays the next piece, so that its joint meets but one of the other row's. States that can't end below the limit by
+/// what each row needs at least on its own are dropped; the limit rises by one cut after the other.
+/// </summary>
+/// <remarks>
+/// Of two ways to a state that end with joints of different widths the cheaper is kept, and breaches that neither row needs on its own are
+/// avoided at the price of few cuts or not at all: a better pair may be missed, but what is returned costs less than what was known.
+/// Not for use by several threads at once.
+/// </remarks>
+internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
+{
+    /// <summary>Most cuts over what the two rows need on their own.</summary>
+    private const int MostCutsMore = 3;
+
+    /// <summary>The cell of a row that is filled.</summary>
+    private const int Done = int.MaxValue;
+
+    /// <summary>A row that lays a piece comes to be fewer cells ahead of the other.</summary>
+    private readonly int _reach = (int)((rules.Catalog.UnitLength + rules.Catalog.HeadJoint.Max) / rules.Catalog.CutGrid) + 2;
+
+    private readonly Length _cell = rules.Catalog.CutGrid;
+    private readonly List<Node> _nodes = [];
+
+    /// <summary>Nodes that wait, plus one, by the cell of the row behind (as a ring), which row that is, and how far the other is ahead.</summary>
+    private int[] _waiting = [];
+    private PairRow[] _rows = [];
+    private int[] _offsets = [];
+    private long _limit;
+    private int _count;
+    private int _end;
+
+    /// <summary>The rows' pieces, from each segment's start; null where none are found that cost less than what is known.</summary>
+    /// <param name="a">A row.</param>
+    /// <param name="b">Another row; both share a part of the wall.</param>
+    /// <param name="known">What the rows are known to cost together.</param>
+    public (ImmutableArray<Interval> A, ImmutableArray<Interval> B)? Solve(PairRow a, PairRow b, long known)
+    {
+        var origin = Length.Min(a.Left, b.Left);
+        if ((b.Left - origin).Modulo(_cell) < (a.Left - origin).Modulo(_cell))
+        {
+            return Solve(b, a, known) is { } turned ? (turned.B, turned.A) : null;
+        }
+
+        _rows = [a, b];
+        _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
+        var alone = a.Least(0) + b.Least(0);
+        for (var more = 0; more <= MostCutsMore && alone + (more * rules.Set.Aims.Cut) < known; more++)
+        {
+            _limit = Math.Min(known, alone + ((more + 1) * rules.Set.Aims.Cut));
+            Run();
+            if (_end >= 0)
+            {
+                return (a.Pieces(Starts(0)), b.Pieces(Starts(1)));
+            }
+        }
+
+        return null;
+    }
+
+    private void Run()
+    {
+        _nodes.Clear();
+        _end = -1;
+        _count = 0;
+        if (_waiting.Length == 0)
+        {
+            _waiting = new int[_reach * 2 * (_reach + 2)];
+        }
+
+        Offer(new Node(0, 0, 0, 0, 0, -1));
+        for (var cell = 0; _count > 0; cell++)
+        {
+            for (var row = 0; row < 2; row++)
+            {
+                var from = ((cell % _reach * 2) + row) * (_reach + 2);
+                for (var place = from; place < from + _reach + 2; place++)
+                {
+                    if (_waiting[place] > 0)
+                    {
+                        var node = _waiting[place] - 1;
+                        _waiting[place] = 0;
+                        _count--;
+                        GoOn(node, row);
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>Lays every piece that may come next in the row that is behind.</summary>
+    private void GoOn(int number, int behind)
+    {
+        var node = _nodes[number];
+        var (row, other) = (_rows[behind], _rows[1 - behind]);
+        var (from, ahead) = (node.Cell(behind), node.Cell(1 - behind));
+        var spent = node.Cost + (ahead == Done ? 0 : other.Least(ahead));
+        if (spent + row.LastCost(from) < _limit)
+        {
+            Offer(node.After(number, behind, Done, 0, node.Cost + row.LastCost(from)));
+        }
+
+        Length? joint = ahead is 0 or Done ? null : Centre(other, ahead, node.Joint(1 - behind));
+        foreach (var step in row.Steps)
+        {
+            var end = from + step.Cells;
+            if (spent + step.Cost >= _limit)
+            {
+                return;
+            }
+
+            if (end < row.Cells && spent + step.Cost + row.Least(end) < _limit && row.Cost(from, step) is { } cost)
+            {
+                cost += joint is { } near ? laps.Of(near, Centre(row, end, step.Joint)) : 0;
+                if (spent + cost + row.Least(end) < _limit)
+                {
+                    Offer(node.After(number, behind, end, step.Joint, node.Cost + cost));
+                }
+            }
+        }
+    }
+
+    private Length Centre(PairRow row, int cell, int joint) => row.Place(cell) - (_cell * joint / 2);
+
+    /// <summary>Keeps a node where it is the cheapest of its state.</summary>
+    private void Offer(Node node)
+    {
+        if (node.Cell(0) == Done && node.Cell(1) == Done)
+        {
+            (_end, _limit) = (_nodes.Count, node.Cost);
+            _nodes.Add(node);
+            return;
+        }
+
+        var place = PlaceOf(node);
+        if (_waiting[place] == 0)
+        {
+            _nodes.Add(node);
+            _waiting[place] = _nodes.Count;
+            _count++;
+        }
+        else if (node.Cost < _nodes[_waiting[place] - 1].Cost)
+        {
+            _nodes[_waiting[place] - 1] = node;
+        }
+    }
+
+    private int PlaceOf(Node node)
+    {
+        var (first, second) = (CellOnWall(node, 0), CellOnWall(node, 1));
+        var behind = second < first ? 1 : 0;
+        var (cell, ahead) = behind == 0 ? (first, second) : (second, first);
+
+        // Further ahead than a piece reaches is but a row that has not begun.
+        var lead = ahead == Done ? _reach + 1 : Math.Min(_reach, ahead - cell);
+        return (((cell % _reach * 2) + behind) * (_reach + 2)) + lead;
+    }
+
+    private int CellOnWall(Node node, int row) => node.Cell(row) == Done ? Done : node.Cell(row) + _offsets[row];
+
+    /// <summary>Where the pieces of a row start, with the joints before them.</summary>
+    private List<(int Start, int Joint)> Starts(int row)
+    {
+        var starts = new List<(int Start, int Joint)>();
+        for (var (number, last) = (_end, Done); number >= 0; number = _nodes[number].From)
+        {
+            var cell = _nodes[number].Cell(row);
+            if (cell != last)
+            {
+                starts.Add((cell, _nodes[number].Joint(row)));
+                last = cell;
+            }
+        }
+
+        starts.Reverse();
+        return starts;
+    }
+
+    /// <summary>How far both rows have come.</summary>
+    /// <param name="First">The cell where the first row's next piece starts.</param>
+    /// <param name="FirstJoint">The width in cells of the joint before it.</param>
+    /// <param name="Second">The cell where the second row's next piece starts.</param>
+    /// <param name="SecondJoint">The width in cells of the joint before it.</param>
+    /// <param name="Cost">Of all so far.</param>
+    /// <param name="From">The node before the last piece.</param>
+    private readonly record struct Node(int First, int FirstJoint, int Second, int SecondJoint, long Cost, int From)
+    {
+        public int Cell(int row) => row == 0 ? First : Second;
+
+        public int Joint(int row) => row == 0 ? FirstJoint : SecondJoint;
+
+        public Node After(int number, int row, int cell, int joint, long cost) => row == 0
+            ? this with { First = cell, FirstJoint = joint, Cost = cost, From = number }
+            : this with { Second = cell, SecondJoint = joint, Cost = cost, From = number };
+    }
+}
