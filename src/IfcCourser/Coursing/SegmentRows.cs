@@ -78,18 +78,23 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
 
     private bool Add(SegmentTask task, long? known = null)
     {
-        return _rows.Count < Most && _solved.Add(task)
-            && (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is { } pieces
-            && Add(pieces);
+        var count = _rows.Count;
+        if (count < Most && _solved.Add(task) && (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is { } pieces)
+        {
+            Add(pieces);
+        }
+
+        return _rows.Count > count;
     }
 
-    /// <summary>Adds a row, however many there are; whether it is new.</summary>
+    /// <summary>Adds a row where it is new, however many there are; its place.</summary>
     /// <param name="pieces">From the segment's start, filling it.</param>
-    public bool Add(ImmutableArray<Interval> pieces)
+    public int Add(ImmutableArray<Interval> pieces)
     {
-        if (_rows.Exists(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan())))
+        var place = _rows.FindIndex(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan()));
+        if (place >= 0)
         {
-            return false;
+            return place;
         }
 
         var joints = new Length[pieces.Length - 1];
@@ -99,7 +104,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
         }
 
         _rows.Add(new Row(pieces, joints, costs.Of(pieces, alone)));
-        return true;
+        return _rows.Count - 1;
     }
 
     /// <summary>A row of pieces that fills the segment.</summary>

@@ -14,6 +14,7 @@ namespace IfcCourser.Coursing;
 internal sealed class WallBond
 {
     private const int MostRounds = 8;
+    private const int MostSweeps = 4;
 
     private readonly ImmutableArray<ShapedCourse> _shapes;
     private readonly BondAims _aims;
@@ -59,8 +60,8 @@ internal sealed class WallBond
 
     public ImmutableArray<LaidCourse> Solve()
     {
-        var alone = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
-        bool IsBest(int[] rows) => CostOf(rows) - alone < _aims.Short;
+        var least = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
+        bool IsBest(int[] rows) => CostOf(rows) - least < _aims.Short;
 
         var best = Build(Enumerable.Range(0, _shapes.Length));
         if (!IsBest(best))
@@ -78,9 +79,16 @@ internal sealed class WallBond
             best = Improve(best, IsBest);
         }
 
-        if (!IsBest(best) && new RowPairs(_segments, _pairs, _laps, _rules).Gather())
+        if (!IsBest(best))
         {
+            var pairs = new RowPairs(_segments, _pairs, _laps, _rules);
+            least += pairs.Gather();
             best = Improve(Choose(best), IsBest);
+            for (var (sweep, cost) = (0, long.MaxValue); sweep < MostSweeps && !IsBest(best) && CostOf(best) < cost; sweep++)
+            {
+                cost = CostOf(best);
+                best = Improve(Choose(pairs.Improve(best)), IsBest);
+            }
         }
 
         return Courses(Settle(best));
@@ -168,7 +176,6 @@ internal sealed class WallBond
     /// <summary>Moves single segments to cheaper rows, repeated courses counted, while there are any.</summary>
     private int[] Settle(int[] rows)
     {
-        const int MostSweeps = 4;
         var settled = (int[])rows.Clone();
         for (var (sweep, moved) = (0, true); moved && sweep < MostSweeps; sweep++)
         {
