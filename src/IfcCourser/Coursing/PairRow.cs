@@ -5,7 +5,7 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 
-/// <summary>One of two rows that <see cref="PairSolver"/> fills together: its cells, what a piece may do at each, and the least that is to come.</summary>
+/// <summary>One of two rows that <see cref="PairSolver"/> fills together: its cells, what may be laid from each, and the least that is to come.</summary>
 internal sealed class PairRow
 {
     private const long Unreachable = long.MaxValue / 4;
@@ -17,6 +17,7 @@ internal sealed class PairRow
     private readonly Length _cell;
     private readonly Length _slide;
     private readonly long[] _least;
+    private readonly long[] _leastAfterCut;
     private readonly int _unit;
 
     /// <param name="left">Where the segment starts on the wall.</param>
@@ -24,12 +25,26 @@ internal sealed class PairRow
     /// <param name="rules">Catalog and rules.</param>
     public PairRow(Length left, SegmentTask task, LayoutRules rules)
     {
-        (Left, _task, _costs, _limits, _cell) = (left, task, new PieceCosts(rules), rules.Catalog.HeadJoint, rules.Catalog.CutGrid);
-        _unit = (int)(rules.Catalog.UnitLength / _cell);
+        var (catalog, aims) = (rules.Catalog, rules.Set.Aims);
+        (Left, _task, _costs, _limits, _cell) = (left, task, new PieceCosts(rules), catalog.HeadJoint, catalog.CutGrid);
+        _unit = CellsIn(catalog.UnitLength);
         (Cells, _slide) = Grid();
         _joints.Fill(task, _cell, Cells, Length.Abs(_slide));
-        Steps = [.. StepsOf(rules).OrderBy(step => step.Cost).ThenBy(step => step.Cells)];
-        _least = LeastFrom();
+        NominalJoint = CellsIn(_limits.Nominal);
+        var (least, preferred) = (CellsIn(rules.MinPiece.CeilingTo(_cell)), CellsIn(rules.PreferredPiece.CeilingTo(_cell)));
+        Wholes =
+        [
+            .. from joint in Enumerable.Range(0, CellsIn(_limits.Max) + 1)
+               where _cell * joint >= _limits.Min
+               from length in catalog.PartLengths.Add(catalog.UnitLength)
+               select new Step(CellsIn(length) + joint, CellsIn(length) + joint, joint, Math.Abs(joint - NominalJoint) * aims.JointStep),
+        ];
+        Cuts =
+        [
+            new Step(Math.Max(least, preferred) + NominalJoint, _unit - 1 + NominalJoint, NominalJoint, aims.Cut),
+            new Step(least + NominalJoint, preferred - 1 + NominalJoint, NominalJoint, aims.Cut + aims.Short),
+        ];
+        (_least, _leastAfterCut) = LeastFrom();
     }
 
     public Length Left { get; }
@@ -37,22 +52,30 @@ internal sealed class PairRow
     /// <summary>Cells from the segment's start to its end.</summary>
     public int Cells { get; }
 
-    /// <summary>Pieces with the joint after them, the cheapest first.</summary>
-    public ImmutableArray<Step> Steps { get; }
+    /// <summary>Width of a joint after a cut piece, in cells.</summary>
+    public int NominalJoint { get; }
 
-    /// <summary>The least that filling the segment from a cell costs.</summary>
-    public long Least(int cell) => _least[cell];
+    /// <summary>Pieces that need no cut, with every joint they may have after them.</summary>
+    public ImmutableArray<Step> Wholes { get; }
 
-    /// <summary>Where a cell is on the wall.</summary>
-    public Length Place(int cell) => Left + (_cell * cell);
+    /// <summary>Cut pieces, with the joint after them.</summary>
+    public ImmutableArray<Step> Cuts { get; }
 
-    /// <summary>What a piece costs with the joint after it; null where the last joint could not take up what the segment is off the grid.</summary>
-    public long? Cost(int from, Step step)
-    {
-        var end = from + step.Cells;
-        return end >= Cells || (Cells - end <= _unit && !_limits.Contains((_cell * step.Joint) + _slide)) ? null
-            : step.Cost + (from == 0 && step.IsCut ? _task.Start.CutCost : 0) + _joints.At(end, step.Joint);
-    }
+    /// <summary>What the first piece costs more than another where it is cut.</summary>
+    public long FirstCutCost => _task.Start.CutCost;
+
+    /// <summary>By the cell where a piece starts, the least that filling the segment from there costs.</summary>
+    public ReadOnlySpan<long> Least => _least;
+
+    /// <summary>The same, with what a joint of nominal width before the piece costs.</summary>
+    public ReadOnlySpan<long> LeastAfterCut => _leastAfterCut;
+
+    /// <summary>Where the middle of a joint is on the wall that ends at a cell.</summary>
+    public Length Centre(int end, int joint) => Left + (_cell * end) - (_cell * joint / 2);
+
+    /// <summary>What a joint costs; unreachable where the last joint could not take up what the segment is off the grid.</summary>
+    public long JointCost(int end, int joint) =>
+        end <= joint || end >= Cells || (Cells - end <= _unit && !_limits.Contains((_cell * joint) + _slide)) ? Unreachable : _joints.At(end, joint);
 
     /// <summary>What the last piece costs.</summary>
     public long LastCost(int from)
@@ -71,65 +94,60 @@ internal sealed class PairRow
 
     private Interval Last(int from) => new(from == 0 ? Length.Zero : (_cell * from) + _slide, _task.Size);
 
+    private int CellsIn(Length length) => (int)(length / _cell);
+
     /// <summary>A remainder off the grid goes into the last joint, or into the last piece where joints have no play.</summary>
     private (int Cells, Length Slide) Grid()
     {
-        var whole = (int)(_task.Size / _cell);
+        var whole = CellsIn(_task.Size);
         var rest = _task.Size - (_cell * whole);
         return _limits.Nominal + rest <= _limits.Max ? (whole, rest)
             : _limits.Nominal + rest - _cell >= _limits.Min ? (whole + 1, rest - _cell)
             : (whole, Length.Zero);
     }
 
-    private IEnumerable<Step> StepsOf(LayoutRules rules)
+    private (long[] Least, long[] AfterCut) LeastFrom()
     {
-        var (catalog, aims) = (rules.Catalog, rules.Set.Aims);
-        var nominal = (int)(catalog.HeadJoint.Nominal / _cell);
-        var wholes = catalog.PartLengths.Add(catalog.UnitLength).Select(length => (int)(length / _cell)).ToList();
-        for (var joint = (int)(_limits.Min.CeilingTo(_cell) / _cell); joint <= _limits.Max / _cell; joint++)
+        var (least, afterCut) = (new long[Cells], new long[Cells]);
+        var windows = Cuts.Select(_ => new SlidingMinimum()).ToArray();
+        foreach (var window in windows)
         {
-            foreach (var whole in wholes)
-            {
-                yield return new Step(whole + joint, joint, Math.Abs(joint - nominal) * aims.JointStep, IsCut: false);
-            }
+            window.Reset(Cells);
         }
 
-        for (var length = (int)(rules.MinPiece.CeilingTo(_cell) / _cell); length < _unit; length++)
-        {
-            if (!wholes.Contains(length))
-            {
-                yield return new Step(length + nominal, nominal, aims.Cut + (_cell * length < rules.PreferredPiece ? aims.Short : 0), IsCut: true);
-            }
-        }
-    }
-
-    private long[] LeastFrom()
-    {
-        var least = new long[Cells + 1];
         for (var from = Cells - 1; from >= 0; from--)
         {
-            least[from] = LastCost(from);
-            foreach (var step in Steps)
+            var best = LastCost(from);
+            foreach (var step in Wholes)
             {
-                if (step.Cost >= least[from])
+                var end = from + step.Shortest;
+                best = end < Cells ? Math.Min(best, step.Cost + JointCost(end, step.Joint) + least[end]) : best;
+            }
+
+            for (var i = 0; i < windows.Length; i++)
+            {
+                // From the segment's end, as the window slides towards its start.
+                var (cut, window, end) = (Cuts[i], windows[i], from + Cuts[i].Shortest);
+                if (end < Cells && cut.Longest >= cut.Shortest)
                 {
-                    break;
+                    window.Push(Cells - end, afterCut[end]);
                 }
 
-                if (Cost(from, step) is { } cost)
-                {
-                    least[from] = Math.Min(least[from], cost + least[from + step.Cells]);
-                }
+                window.DropBefore(Cells - from - cut.Longest);
+                best = window.IsEmpty ? best : Math.Min(best, cut.Cost + (from == 0 ? FirstCutCost : 0) + window.Value);
             }
+
+            least[from] = Math.Min(best, Unreachable);
+            afterCut[from] = Math.Min(least[from] + JointCost(from, NominalJoint), Unreachable);
         }
 
-        return least;
+        return (least, afterCut);
     }
 
-    /// <summary>A piece and the joint after it.</summary>
-    /// <param name="Cells">Both together.</param>
+    /// <summary>Pieces of a range of lengths, each with the joint after it.</summary>
+    /// <param name="Shortest">Cells of the shortest and its joint.</param>
+    /// <param name="Longest">Cells of the longest and its joint.</param>
     /// <param name="Joint">The joint's width in cells.</param>
-    /// <param name="Cost">Apart from its place.</param>
-    /// <param name="IsCut">Whether the piece is cut.</param>
-    public readonly record struct Step(int Cells, int Joint, long Cost, bool IsCut);
+    /// <param name="Cost">Of any of them, apart from where it lies.</param>
+    public readonly record struct Step(int Shortest, int Longest, int Joint, long Cost);
 }

@@ -8,7 +8,7 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// Fills two segments that lie above each other together, laps between them counted. A state is the cells that both rows have come to; the
 /// row that is behind lays the next piece, so that its joint meets but one of the other row's. States that can't end below the limit by
-/// what each row needs at least on its own are dropped; the limit rises by one cut after the other.
+/// what each row needs at least on its own are dropped; the limit rises from few cuts to more.
 /// </summary>
 /// <remarks>
 /// Of two ways to a state that end with joints of different widths the cheaper is kept, and breaches that neither row needs on its own are
@@ -17,8 +17,8 @@ namespace IfcCourser.Coursing;
 /// </remarks>
 internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
 {
-    /// <summary>Most cuts over what the two rows need on their own.</summary>
-    private const int MostCutsMore = 3;
+    /// <summary>Cuts over what the two rows need on their own at which the search ends.</summary>
+    private const int MostCutsMore = 8;
 
     /// <summary>The cell of a row that is filled.</summary>
     private const int Done = int.MaxValue;
@@ -51,10 +51,11 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
 
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
-        var alone = a.Least(0) + b.Least(0);
-        for (var more = 0; more <= MostCutsMore && alone + (more * rules.Set.Aims.Cut) < known; more++)
+        _limit = 0;
+        var alone = a.Least[0] + b.Least[0];
+        for (var more = 1; more <= MostCutsMore && _limit < known; more *= 2)
         {
-            _limit = Math.Min(known, alone + ((more + 1) * rules.Set.Aims.Cut));
+            _limit = Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
             if (_end >= 0)
             {
@@ -101,33 +102,44 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         var node = _nodes[number];
         var (row, other) = (_rows[behind], _rows[1 - behind]);
         var (from, ahead) = (node.Cell(behind), node.Cell(1 - behind));
-        var spent = node.Cost + (ahead == Done ? 0 : other.Least(ahead));
+        var spent = node.Cost + (ahead == Done ? 0 : other.Least[ahead]);
         if (spent + row.LastCost(from) < _limit)
         {
             Offer(node.After(number, behind, Done, 0, node.Cost + row.LastCost(from)));
         }
 
-        Length? joint = ahead is 0 or Done ? null : Centre(other, ahead, node.Joint(1 - behind));
-        foreach (var step in row.Steps)
+        Length? joint = ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind));
+        void Lay(int end, int width, long cost)
         {
-            var end = from + step.Cells;
-            if (spent + step.Cost >= _limit)
+            var total = node.Cost + cost + (joint is { } near ? laps.Of(near, row.Centre(end, width)) : 0);
+            if (total - node.Cost + spent + row.Least[end] < _limit)
             {
-                return;
+                Offer(node.After(number, behind, end, width, total));
             }
+        }
 
-            if (end < row.Cells && spent + step.Cost + row.Least(end) < _limit && row.Cost(from, step) is { } cost)
+        foreach (var whole in row.Wholes)
+        {
+            var end = from + whole.Shortest;
+            if (end < row.Cells)
             {
-                cost += joint is { } near ? laps.Of(near, Centre(row, end, step.Joint)) : 0;
-                if (spent + cost + row.Least(end) < _limit)
+                Lay(end, whole.Joint, whole.Cost + row.JointCost(end, whole.Joint));
+            }
+        }
+
+        var least = row.LeastAfterCut;
+        foreach (var cut in row.Cuts)
+        {
+            var cost = cut.Cost + (from == 0 ? row.FirstCutCost : 0);
+            for (var end = from + cut.Shortest; end <= from + cut.Longest && end < row.Cells && spent + cost < _limit; end++)
+            {
+                if (spent + cost + least[end] < _limit)
                 {
-                    Offer(node.After(number, behind, end, step.Joint, node.Cost + cost));
+                    Lay(end, cut.Joint, cost + row.JointCost(end, cut.Joint));
                 }
             }
         }
     }
-
-    private Length Centre(PairRow row, int cell, int joint) => row.Place(cell) - (_cell * joint / 2);
 
     /// <summary>Keeps a node where it is the cheapest of its state.</summary>
     private void Offer(Node node)

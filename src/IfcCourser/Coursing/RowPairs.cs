@@ -39,7 +39,11 @@ internal sealed class RowPairs
         foreach (var pair in _pairs)
         {
             var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
-            if (!more.ContainsKey((lower, upper)))
+            if (more.TryGetValue((upper, lower), out var turned))
+            {
+                more[(lower, upper)] = turned;
+            }
+            else if (!more.ContainsKey((lower, upper)))
             {
                 var known = lower.Rows.Min(below => upper.Rows.Min(above => below.Cost + above.Cost + _laps.Of(below.Joints, above.Joints)));
                 known = Solve(lower, none, upper, none, known)?.Cost ?? known;
