@@ -31,6 +31,9 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
 
     /// <summary>Nodes that wait, plus one, by the cell of the row behind (as a ring), which row that is, and how far the other is ahead.</summary>
     private int[] _waiting = [];
+
+    /// <summary>Their costs.</summary>
+    private long[] _costs = [];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
     private long _limit;
@@ -74,9 +77,10 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         if (_waiting.Length == 0)
         {
             _waiting = new int[_reach * 2 * (_reach + 2)];
+            _costs = new long[_waiting.Length];
         }
 
-        Offer(new Node(0, 0, 0, 0, 0, -1));
+        Offer(default, -1, 0, 0, 0, 0);
         for (var cell = 0; _count > 0; cell++)
         {
             for (var row = 0; row < 2; row++)
@@ -105,7 +109,7 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         var spent = node.Cost + (ahead == Done ? 0 : other.Least[ahead]);
         if (spent + row.LastCost(from) < _limit)
         {
-            Offer(node.After(number, behind, Done, 0, node.Cost + row.LastCost(from)));
+            Offer(node, number, behind, Done, 0, node.Cost + row.LastCost(from));
         }
 
         Length? joint = ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind));
@@ -114,7 +118,7 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
             var total = node.Cost + cost + (joint is { } near ? laps.Of(near, row.Centre(end, width)) : 0);
             if (total - node.Cost + spent + row.Least[end] < _limit)
             {
-                Offer(node.After(number, behind, end, width, total));
+                Offer(node, number, behind, end, width, total);
             }
         }
 
@@ -141,41 +145,41 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         }
     }
 
-    /// <summary>Keeps a node where it is the cheapest of its state.</summary>
-    private void Offer(Node node)
+    /// <summary>Lets a node wait where it is the cheapest of its state.</summary>
+    private void Offer(in Node from, int number, int row, int cell, int joint, long cost)
     {
-        if (node.Cell(0) == Done && node.Cell(1) == Done)
+        var other = from.Cell(1 - row);
+        if (cell == Done && other == Done)
         {
-            (_end, _limit) = (_nodes.Count, node.Cost);
-            _nodes.Add(node);
+            (_end, _limit) = (_nodes.Count, cost);
+            _nodes.Add(from.After(number, row, cell, joint, cost));
             return;
         }
 
-        var place = PlaceOf(node);
+        var place = row == 0 ? PlaceOf(cell, other) : PlaceOf(other, cell);
         if (_waiting[place] == 0)
         {
-            _nodes.Add(node);
-            _waiting[place] = _nodes.Count;
+            _nodes.Add(from.After(number, row, cell, joint, cost));
+            (_waiting[place], _costs[place]) = (_nodes.Count, cost);
             _count++;
         }
-        else if (node.Cost < _nodes[_waiting[place] - 1].Cost)
+        else if (cost < _costs[place])
         {
-            _nodes[_waiting[place] - 1] = node;
+            _nodes[_waiting[place] - 1] = from.After(number, row, cell, joint, cost);
+            _costs[place] = cost;
         }
     }
 
-    private int PlaceOf(Node node)
+    private int PlaceOf(int firstCell, int secondCell)
     {
-        var (first, second) = (CellOnWall(node, 0), CellOnWall(node, 1));
-        var behind = second < first ? 1 : 0;
-        var (cell, ahead) = behind == 0 ? (first, second) : (second, first);
+        var first = firstCell == Done ? Done : firstCell + _offsets[0];
+        var second = secondCell == Done ? Done : secondCell + _offsets[1];
+        var (behind, cell, ahead) = second < first ? (1, second, first) : (0, first, second);
 
         // Further ahead than a piece reaches is but a row that has not begun.
         var lead = ahead == Done ? _reach + 1 : Math.Min(_reach, ahead - cell);
         return (((cell % _reach * 2) + behind) * (_reach + 2)) + lead;
     }
-
-    private int CellOnWall(Node node, int row) => node.Cell(row) == Done ? Done : node.Cell(row) + _offsets[row];
 
     /// <summary>Where the pieces of a row start, with the joints before them.</summary>
     private List<(int Start, int Joint)> Starts(int row)
