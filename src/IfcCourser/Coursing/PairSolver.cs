@@ -20,20 +20,23 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
     /// <summary>Cuts over what the two rows need on their own at which the search ends.</summary>
     private const int MostCutsMore = 8;
 
+    /// <summary>States at which a search ends without a result.</summary>
+    private const int MostNodes = 250_000;
+
     /// <summary>The cell of a row that is filled.</summary>
     private const int Done = int.MaxValue;
 
     /// <summary>A row that lays a piece comes to be fewer cells ahead of the other.</summary>
-    private readonly int _reach = (int)((rules.Catalog.UnitLength + rules.Catalog.HeadJoint.Max) / rules.Catalog.CutGrid) + 2;
+    private readonly int _reach = Reach(rules);
 
     private readonly Length _cell = rules.Catalog.CutGrid;
     private readonly List<Node> _nodes = [];
 
     /// <summary>Nodes that wait, plus one, by the cell of the row behind (as a ring), which row that is, and how far the other is ahead.</summary>
-    private int[] _waiting = [];
+    private readonly int[] _waiting = new int[Reach(rules) * 2 * (Reach(rules) + 2)];
 
     /// <summary>Their costs.</summary>
-    private long[] _costs = [];
+    private readonly long[] _costs = new long[Reach(rules) * 2 * (Reach(rules) + 2)];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
     private long _limit;
@@ -55,8 +58,9 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
         _limit = 0;
+        _nodes.Clear();
         var alone = a.Least[0] + b.Least[0];
-        for (var more = 1; more <= MostCutsMore && _limit < known; more *= 2)
+        for (var more = 1; more <= MostCutsMore && _limit < known && _nodes.Count < MostNodes; more *= 2)
         {
             _limit = Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
@@ -69,19 +73,16 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         return null;
     }
 
+    private static int Reach(LayoutRules rules) => (int)((rules.Catalog.UnitLength + rules.Catalog.HeadJoint.Max) / rules.Catalog.CutGrid) + 2;
+
     private void Run()
     {
         _nodes.Clear();
-        _end = -1;
-        _count = 0;
-        if (_waiting.Length == 0)
-        {
-            _waiting = new int[_reach * 2 * (_reach + 2)];
-            _costs = new long[_waiting.Length];
-        }
+        (_end, _count) = (-1, 0);
+        Array.Clear(_waiting);
 
         Offer(default, -1, 0, 0, 0, 0);
-        for (var cell = 0; _count > 0; cell++)
+        for (var cell = 0; _count > 0 && _nodes.Count < MostNodes; cell++)
         {
             for (var row = 0; row < 2; row++)
             {
