@@ -19,17 +19,18 @@ internal sealed class PairRow
     private readonly long[] _least;
     private readonly long[] _leastAfterCut;
     private readonly int _unit;
+    private readonly int _weight;
 
-    /// <param name="left">Where the segment starts on the wall.</param>
-    /// <param name="task">The segment, upright at both ends.</param>
+    /// <param name="row">What to fill.</param>
     /// <param name="rules">Catalog and rules.</param>
-    public PairRow(Length left, SegmentTask task, LayoutRules rules)
+    public PairRow(PairTask row, LayoutRules rules)
     {
         var (catalog, aims) = (rules.Catalog, rules.Set.Aims);
-        (Left, _task, _costs, _limits, _cell) = (left, task, new PieceCosts(rules), catalog.HeadJoint, catalog.CutGrid);
+        (Left, _task, _weight) = (row.Left, row.Segment, row.Weight);
+        (_costs, _limits, _cell) = (new PieceCosts(rules), catalog.HeadJoint, catalog.CutGrid);
         _unit = CellsIn(catalog.UnitLength);
         (Cells, _slide) = Grid();
-        _joints.Fill(task, _cell, Cells, Length.Abs(_slide));
+        _joints.Fill(_task, _cell, Cells, Length.Abs(_slide));
         NominalJoint = CellsIn(_limits.Nominal);
         var (least, preferred) = (CellsIn(rules.MinPiece.CeilingTo(_cell)), CellsIn(rules.PreferredPiece.CeilingTo(_cell)));
         Wholes =
@@ -37,12 +38,12 @@ internal sealed class PairRow
             .. from joint in Enumerable.Range(0, CellsIn(_limits.Max) + 1)
                where _cell * joint >= _limits.Min
                from length in catalog.PartLengths.Add(catalog.UnitLength)
-               select new Step(CellsIn(length) + joint, CellsIn(length) + joint, joint, Math.Abs(joint - NominalJoint) * aims.JointStep),
+               select new Step(CellsIn(length) + joint, CellsIn(length) + joint, joint, _weight * Math.Abs(joint - NominalJoint) * aims.JointStep),
         ];
         Cuts =
         [
-            new Step(Math.Max(least, preferred) + NominalJoint, _unit - 1 + NominalJoint, NominalJoint, aims.Cut),
-            new Step(least + NominalJoint, preferred - 1 + NominalJoint, NominalJoint, aims.Cut + aims.Short),
+            new Step(Math.Max(least, preferred) + NominalJoint, _unit - 1 + NominalJoint, NominalJoint, _weight * aims.Cut),
+            new Step(least + NominalJoint, preferred - 1 + NominalJoint, NominalJoint, _weight * (aims.Cut + aims.Short)),
         ];
         (_least, _leastAfterCut) = LeastFrom();
     }
@@ -62,7 +63,7 @@ internal sealed class PairRow
     public ImmutableArray<Step> Cuts { get; }
 
     /// <summary>What the first piece costs more than another where it is cut.</summary>
-    public long FirstCutCost => _task.Start.CutCost;
+    public long FirstCutCost => _weight * _task.Start.CutCost;
 
     /// <summary>By the cell where a piece starts, the least that filling the segment from there costs.</summary>
     public ReadOnlySpan<long> Least => _least;
@@ -75,13 +76,13 @@ internal sealed class PairRow
 
     /// <summary>What a joint costs; unreachable where the last joint could not take up what the segment is off the grid.</summary>
     public long JointCost(int end, int joint) =>
-        end <= joint || end >= Cells || (Cells - end <= _unit && !_limits.Contains((_cell * joint) + _slide)) ? Unreachable : _joints.At(end, joint);
+        end <= joint || end >= Cells || (Cells - end <= _unit && !_limits.Contains((_cell * joint) + _slide)) ? Unreachable : _weight * _joints.At(end, joint);
 
     /// <summary>What the last piece costs.</summary>
     public long LastCost(int from)
     {
         var piece = Last(from);
-        return piece.Size <= Length.Zero || _costs.IsTooLong(piece) ? Unreachable : _costs.Of(piece, _task);
+        return piece.Size <= Length.Zero || _costs.IsTooLong(piece) ? Unreachable : _weight * _costs.Of(piece, _task);
     }
 
     /// <summary>The pieces that start at given cells, each but the first after a joint of a given width.</summary>

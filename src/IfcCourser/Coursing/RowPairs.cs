@@ -13,7 +13,7 @@ internal sealed class RowPairs
     private readonly RowLaps _laps;
     private readonly LayoutRules _rules;
     private readonly PairSolver _solver;
-    private readonly HashSet<(SegmentTask Lower, SegmentTask Upper, Length Shift, long Limit)> _tried = [];
+    private readonly HashSet<(PairTask Lower, PairTask Upper, long Limit)> _tried = [];
 
     /// <param name="segments">The wall's segments; equal ones share their rows.</param>
     /// <param name="pairs">Segments of neighbouring courses whose joints may come near each other, from below.</param>
@@ -34,20 +34,19 @@ internal sealed class RowPairs
     /// <returns>What the wall costs at least over what its segments cost alone, as far as pairs say.</returns>
     public long Gather()
     {
-        var none = new JointsBeside(_laps, [], []);
         var more = new Dictionary<(SegmentRows Lower, SegmentRows Upper), long>();
-        foreach (var pair in _pairs)
+        foreach (var (lower, upper) in _pairs.Select(pair => (_segments[pair.Lower], _segments[pair.Upper])))
         {
-            var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
-            if (more.TryGetValue((upper, lower), out var turned))
+            if (!more.ContainsKey((lower, upper)))
             {
-                more[(lower, upper)] = turned;
-            }
-            else if (!more.ContainsKey((lower, upper)))
-            {
-                var known = lower.Rows.Min(below => upper.Rows.Min(above => below.Cost + above.Cost + _laps.Of(below.Joints, above.Joints)));
-                known = Solve(lower, none, upper, none, known)?.Cost ?? known;
-                more.Add((lower, upper), known - lower.Rows[0].Cost - upper.Rows[0].Cost);
+                Gather(lower, 1, upper, 1);
+                more[(lower, upper)] = more[(upper, lower)] = Known(lower, 1, upper, 1) - lower.Rows[0].Cost - upper.Rows[0].Cost;
+                if (more[(lower, upper)] > _rules.Set.Aims.Cut / 2)
+                {
+                    // Of an odd number of courses the one row is laid more often.
+                    Gather(lower, 2, upper, 1);
+                    Gather(lower, 1, upper, 2);
+                }
             }
         }
 
@@ -57,7 +56,7 @@ internal sealed class RowPairs
         long Sum(IEnumerable<(int Lower, int Upper)> pairs)
         {
             var met = new HashSet<int>();
-            return pairs.Where(pair => more[(_segments[pair.Lower], _segments[pair.Upper])] >= _rules.Set.Aims.Cut
+            return pairs.Where(pair => more[(_segments[pair.Lower], _segments[pair.Upper])] > _rules.Set.Aims.Cut / 2
                     && !met.Contains(pair.Lower) && !met.Contains(pair.Upper) && met.Add(pair.Lower) && met.Add(pair.Upper))
                 .Sum(pair => more[(_segments[pair.Lower], _segments[pair.Upper])]);
         }
@@ -71,35 +70,43 @@ internal sealed class RowPairs
         {
             var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
             var (besideLower, besideUpper) = (Beside(pair.Lower, pair.Upper, rows), Beside(pair.Upper, pair.Lower, rows));
-            var (below, above) = (lower.Rows[rows[pair.Lower]], upper.Rows[rows[pair.Upper]]);
-            var known = below.Cost + above.Cost + _laps.Of(below.Joints, above.Joints) + besideLower.CostOf(below.Joints) + besideUpper.CostOf(above.Joints);
-            if (Solve(lower, besideLower, upper, besideUpper, known) is { } found)
+            long Cost(int below, int above) =>
+                lower.Rows[below].Cost + besideLower.CostOf(lower.Rows[below].Joints) + upper.Rows[above].Cost + besideUpper.CostOf(upper.Rows[above].Joints)
+                + _laps.Of(lower.Rows[below].Joints, upper.Rows[above].Joints);
+
+            var known = Cost(rows[pair.Lower], rows[pair.Upper]);
+            if (Solve(lower, besideLower, 1, upper, besideUpper, 1, known) is { } found && Cost(found.Lower, found.Upper) < known)
             {
-                (rows[pair.Lower], rows[pair.Upper]) = (found.Lower, found.Upper);
+                (rows[pair.Lower], rows[pair.Upper]) = found;
             }
         }
 
         return rows;
     }
 
+    private void Gather(SegmentRows lower, int lowerWeight, SegmentRows upper, int upperWeight)
+    {
+        var none = new JointsBeside(_laps, [], []);
+        Solve(lower, none, lowerWeight, upper, none, upperWeight, Known(lower, lowerWeight, upper, upperWeight));
+    }
+
+    /// <summary>What the gathered rows of two segments cost at least together.</summary>
+    private long Known(SegmentRows lower, int lowerWeight, SegmentRows upper, int upperWeight) => lower.Rows.Min(below =>
+        upper.Rows.Min(above => (lowerWeight * below.Cost) + (upperWeight * above.Cost) + _laps.Of(below.Joints, above.Joints)));
+
     private JointsBeside Beside(int segment, int partner, int[] rows) =>
         new(_laps, [.. _beside[segment].Where(other => other != partner).Select(other => _segments[other].Rows[rows[other]].Joints)], []);
 
-    private (int Lower, int Upper, long Cost)? Solve(SegmentRows lower, JointsBeside besideLower, SegmentRows upper, JointsBeside besideUpper, long known)
+    private (int Lower, int Upper)? Solve(
+        SegmentRows lower, JointsBeside besideLower, int lowerWeight, SegmentRows upper, JointsBeside besideUpper, int upperWeight, long known)
     {
         // What saves no cut is not worth the search.
-        var limit = known - _rules.Set.Aims.Cut + 1;
+        var limit = known - (_rules.Set.Aims.Cut / 2);
         var (below, above) = (lower.TaskBeside(besideLower), upper.TaskBeside(besideUpper));
-        if (lower.Rows[0].Cost + upper.Rows[0].Cost >= limit || !_tried.Add((below, above, upper.Left - lower.Left, limit))
-            || _solver.Solve(new PairRow(lower.Left, below, _rules), new PairRow(upper.Left, above, _rules), limit) is not { } pieces)
-        {
-            return null;
-        }
-
-        var (first, second) = (lower.Add(pieces.A), upper.Add(pieces.B));
-        var (rowBelow, rowAbove) = (lower.Rows[first], upper.Rows[second]);
-        var cost = rowBelow.Cost + rowAbove.Cost + _laps.Of(rowBelow.Joints, rowAbove.Joints)
-            + besideLower.CostOf(rowBelow.Joints) + besideUpper.CostOf(rowAbove.Joints);
-        return cost < known ? (first, second, cost) : null;
+        var rows = (Lower: new PairTask(lower.Left, below, lowerWeight), Upper: new PairTask(upper.Left, above, upperWeight));
+        return (lowerWeight * lower.Rows[0].Cost) + (upperWeight * upper.Rows[0].Cost) < limit && _tried.Add((rows.Lower, rows.Upper, limit))
+            && _solver.Solve(new PairRow(rows.Lower, _rules), new PairRow(rows.Upper, _rules), limit) is { } pieces
+            ? (lower.Add(pieces.A), upper.Add(pieces.B))
+            : null;
     }
 }
