@@ -15,16 +15,13 @@ namespace IfcCourser.Coursing;
 /// avoided at the price of few cuts or not at all: a better pair may be missed, but what is returned costs less than what was known.
 /// Not for use by several threads at once.
 /// </remarks>
-internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
+internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules rules)
 {
     /// <summary>Cuts over what the two rows need on their own at which the search ends.</summary>
     private const int MostCutsMore = 8;
 
     /// <summary>States at which a search ends without a result.</summary>
     private const int MostNodes = 250_000;
-
-    /// <summary>States of all searches together at which no new one begins.</summary>
-    private const long MostNodesOfAll = 2_000_000;
 
     /// <summary>The cell of a row that is filled.</summary>
     private const int Done = int.MaxValue;
@@ -44,7 +41,6 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
     private int[] _offsets = [];
     private long _limit;
     private int _count;
-    private long _nodesOfAll;
     private int _end;
 
     /// <summary>The rows' pieces, from each segment's start; null where none are found that cost less than what is known.</summary>
@@ -64,11 +60,11 @@ internal sealed class PairSolver(RowLaps laps, LayoutRules rules)
         _limit = 0;
         _nodes.Clear();
         var alone = a.Least[0] + b.Least[0];
-        for (var more = 1; more <= MostCutsMore && _limit < known && _nodes.Count < MostNodes && _nodesOfAll < MostNodesOfAll; more *= 2)
+        for (var more = 1; more <= MostCutsMore && _limit < known && _nodes.Count < MostNodes && !effort.IsSpent; more *= 2)
         {
             _limit = Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
-            _nodesOfAll += _nodes.Count;
+            effort.Spend(_nodes.Count);
             if (_end >= 0)
             {
                 return (a.Pieces(Starts(0)), b.Pieces(Starts(1)));

@@ -18,10 +18,12 @@ internal sealed class RowPairs
     /// <param name="segments">The wall's segments; equal ones share their rows.</param>
     /// <param name="pairs">Segments of neighbouring courses whose joints may come near each other, from below.</param>
     /// <param name="laps">What laps cost.</param>
+    /// <param name="effort">What the searches may do.</param>
     /// <param name="rules">Catalog and rules.</param>
-    public RowPairs(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, RowLaps laps, LayoutRules rules)
+    public RowPairs(
+        ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, RowLaps laps, PairEffort effort, LayoutRules rules)
     {
-        (_segments, _laps, _rules, _solver) = (segments, laps, rules, new PairSolver(laps, rules));
+        (_segments, _laps, _rules, _solver) = (segments, laps, rules, new PairSolver(laps, effort, rules));
         _beside = pairs.Concat(pairs.Select(pair => (Lower: pair.Upper, Upper: pair.Lower))).ToLookup(pair => pair.Lower, pair => pair.Upper);
         _pairs =
         [

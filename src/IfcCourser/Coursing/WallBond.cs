@@ -22,12 +22,13 @@ internal sealed class WallBond
     private readonly ImmutableArray<SegmentRows> _segments;
     private readonly ImmutableArray<ImmutableArray<int>> _ofCourse;
     private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
+    private readonly PairEffort _effort;
     private readonly LayoutRules _rules;
 
     public WallBond(
-        ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, LayoutRules rules)
+        ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, PairEffort effort, LayoutRules rules)
     {
-        (_shapes, _rules) = (shapes, rules);
+        (_shapes, _effort, _rules) = (shapes, effort, rules);
         _aims = rules.Set.Aims;
         _laps = new RowLaps(thickness, rules);
         var (solver, costs) = (new SegmentSolver(rules), new PieceCosts(rules));
@@ -81,7 +82,7 @@ internal sealed class WallBond
 
         if (!IsBest(best))
         {
-            var pairs = new RowPairs(_segments, _pairs, _laps, _rules);
+            var pairs = new RowPairs(_segments, _pairs, _laps, _effort, _rules);
             least += pairs.Gather();
             best = Improve(Choose(best), IsBest);
             for (var (sweep, cost) = (0, long.MaxValue); sweep < MostSweeps && !IsBest(best) && CostOf(best) < cost; sweep++)

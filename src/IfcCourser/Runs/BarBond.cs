@@ -15,6 +15,8 @@ namespace IfcCourser.Runs;
 internal sealed class BarBond(
     ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, BarPlacement placement, ImmutableArray<BarPlace> required, Length thickness, LayoutRules rules)
 {
+    private readonly PairEffort _effort = new();
+
     public (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Solve()
     {
         var fixedBars = required.Where(bar => bar.Range.Size == Length.Zero).ToImmutableArray();
@@ -66,7 +68,7 @@ internal sealed class BarBond(
 
     private Attempt Try(ImmutableArray<BarPlace> held)
     {
-        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], thickness, rules).Solve();
+        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], thickness, _effort, rules).Solve();
         var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
         var bars = placement.SettleAll(required, courses);
         return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, rules));

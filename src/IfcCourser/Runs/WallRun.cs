@@ -98,7 +98,7 @@ internal sealed class WallRun
     {
         if (_rules.Set.Bars is not { } rule || CoreOption() is null)
         {
-            return (new WallBond(shapes, lintels, [], _wall.Frame.Thickness, _rules).Solve(), []);
+            return (new WallBond(shapes, lintels, [], _wall.Frame.Thickness, new PairEffort(), _rules).Solve(), []);
         }
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
