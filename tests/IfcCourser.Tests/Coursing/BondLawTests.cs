@@ -42,7 +42,7 @@ public sealed class BondLawTests
     {
         var rules = Rules(catalog, set);
         var joint = rules.Catalog.HeadJoint;
-        var wider = rules with { Catalog = rules.Catalog with { HeadJoint = joint with { Max = joint.Max + (rules.Catalog.CutGrid * 2) } } };
+        var wider = rules with { Catalog = rules.Catalog with { HeadJoint = joint with { Max = joint.Max + (rules.Catalog.CutGrid * 4) } } };
         var saved = 0;
         foreach (var (length, left, width) in Series(rules))
         {
