@@ -89,12 +89,11 @@ internal sealed class WallBond
             {
                 cost = CostOf(best);
                 best = Improve(Choose(pairs.Improve(best)), IsBest);
-            }
-
-            if (!IsBest(best))
-            {
-                pairs.GatherBetween(best);
-                best = Improve(Choose(best), IsBest);
+                if (!IsBest(best))
+                {
+                    pairs.GatherBetween(best);
+                    best = Improve(Choose(best), IsBest);
+                }
             }
         }
 
