@@ -2,6 +2,7 @@
 import re
 
 TOKEN = re.compile(rb"'(?:[^']|'')*'|/\*.*?\*/|;", re.S)
+NUMBER = re.compile(rb"#(\d+)\s*=")
 INSTANCE = re.compile(rb"\s*#(\d+)\s*=\s*(.*)", re.S)
 STRING = re.compile(rb"'(?:[^']|'')*'")
 COMMENT = re.compile(rb"/\*.*?\*/", re.S)
@@ -11,19 +12,19 @@ OURS = ("IfcCourser_Coursing", "IfcCourser_Opening", "IfcCourser_Quantities")
 def text_problems(original: bytes, coursed: bytes):
     """Yields what is wrong with the text: the original's DATA must be a byte prefix of the new one."""
     start, end = original.find(b"DATA;"), original.rfind(b"ENDSEC;")
-    if not coursed[coursed.find(b"DATA;"):].startswith(original[start:end].rstrip()):
+    kept = original[start:end].rstrip()
+    data = coursed[coursed.find(b"DATA;"):]
+    if not data.startswith(kept):
         yield "the original's instances are not kept byte by byte"
-    before, after = instances(original), instances(coursed)
-    for number in before.keys() - after.keys():
-        yield f"#{number.decode()} of the original is gone"
-    for number in before.keys() & after.keys():
-        if before[number] != after[number]:
-            yield f"#{number.decode()} of the original is changed"
+        return
     if b"END-ISO-10303-21;" not in coursed[-100:]:
         yield "no END-ISO-10303-21; at the end"
-    for number in after.keys() - before.keys():
-        for reference in re.findall(rb"#(\d+)", STRING.sub(b"", after[number])):
-            if reference not in after:
+    added, known = instances(b"DATA;" + data[len(kept):]), set(NUMBER.findall(kept))
+    for number in added.keys() & known:
+        yield f"#{number.decode()} is added and stands in the original"
+    for number, text in added.items():
+        for reference in re.findall(rb"#(\d+)", STRING.sub(b"", text)):
+            if reference not in known and reference not in added:
                 yield f"#{number.decode()} (added) refers to missing #{reference.decode()}"
     for schema in (b"FILE_SCHEMA", b"FILE_DESCRIPTION"):
         if entry(original, schema) != entry(coursed, schema):

@@ -14,7 +14,6 @@ import coursed_model
 import declared
 import geometry
 import repeats
-import report
 import sheets
 
 LIMIT = 600  # seconds for one command
@@ -82,7 +81,7 @@ def check(task: Task, tools: Tools) -> Result:
     with stage(result, "meshes and junctions"):
         result.judged = geometry.judge(task.model, layout, task.out / "layout.json", before[0], tools.node)
     result.problems += result.judged.problems
-    result.open += result.judged.junction_faults + report.unlisted(result, "opening")
+    result.open += result.judged.junction_faults
     with stage(result, "sheets"):
         check_sheets(result, task.out, tools)
     with stage(result, "coursed model"):
@@ -169,7 +168,7 @@ def check_sheets(result, out, tools):
     result.sheets = len(written)
     if len(written) != result.coursed:
         result.problems.append(f"{len(written)} sheets for {result.coursed} coursed walls")
-    result.problems += sheets.problems_of(written, tools.node)
+    result.problems += sheets.problems_of(sheets.read(written, result.kind), tools.node)
 
 
 def check_coursed(result, layout, task, before, tools):

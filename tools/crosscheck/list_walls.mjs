@@ -2,6 +2,7 @@
 //   guid, id, name, openings [{guid, filling}], psets {set: {property: value}}, quantities [[set, name, kind, SI value]]
 // and a last line {other: [...]} for openings and fillings: guid and psets. With a layout also, from web-ifc's own meshes:
 //   body: ids of the elements that give the body; mesh: what mesh.mjs measures; volume_m3 and mesh_closed: the same under the names that verify_layout.py reads
+//   bodyBox: [left, right, bottom, top] of the wall's own mesh inside the masonry layer, in that frame too
 //   openings [{box: [left, right, bottom, top] of the void inside the masonry layer, in the frame of the layout's wall;
 //     plain: whether it is a rectangle seen along the thickness}]
 import fs from 'node:fs';
@@ -76,6 +77,7 @@ for (const id of [IFCWALL, IFCWALLSTANDARDCASE, IFCWALLELEMENTEDCASE].flatMap(al
   for (const o of openings) { others.add(o); if (fillingOf.has(o)) others.add(fillingOf.get(o)); }
   out.push({ guid: plain(wall.GlobalId), id, name: plain(wall.Name),
     ...(layout && { body: bodyOf(id), mesh: facts, volume_m3: facts?.volume ?? null, mesh_closed: facts?.closed ?? null }),
+    ...(frame && !frame.curve && { bodyBox: boxInLayer(mesh(id), frame) }),
     openings: openings.map(o => ({ guid: plain(line(o)?.GlobalId), filling: plain(line(fillingOf.get(o) ?? -1)?.GlobalId),
       ...(frame && !frame.curve && { box: boxInLayer(mesh(o), frame), plain: isPlain(mesh(o), frame) }) })),
     ...properties(id) });

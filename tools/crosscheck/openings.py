@@ -4,6 +4,7 @@ import collections
 TOLERANCE = 2.0     # mm
 LEAST = 1.0         # mm: what an opening and an outline share over less than this is no part of the opening
 HAIR = 0.001        # mm
+LOWER = 0.9         # of the body's height
 
 
 def compare(wall, seen):
@@ -20,10 +21,10 @@ def compare(wall, seen):
     for finding in wall["findings"]:
         named[finding["code"]] += f" {finding['message']} {(finding.get('at') or {}).get('opening', '')}"
     for opening in seen["openings"]:
-        yield judge(wall, opening, ours.get(opening["guid"], []), named)
+        yield judge(wall, opening, ours.get(opening["guid"], []), named, seen.get("bodyBox"))
 
 
-def judge(wall, opening, ours, named):
+def judge(wall, opening, ours, named, body):
     guid, box = opening["guid"], opening["box"]
     inside = box and inside_outline(wall["outline"], box)
     if not ours:
@@ -35,6 +36,8 @@ def judge(wall, opening, ours, named):
             return "merged into another one", 0, guid
         if inside is None:
             return "misses the masonry in both", 0, guid
+        if guid in named["opening-misses-wall"] and beside(inside, body):
+            return "misses the body, beside which a junction adds masonry", 0, guid
         if not opening["plain"]:
             return "left out by us, and not rectangular: a box can't tell", 0, guid
         claim = "said to miss the wall" if guid in named["opening-misses-wall"] else "not listed, and no finding names it"
@@ -46,7 +49,14 @@ def judge(wall, opening, ours, named):
     off = min(difference(o["model"], inside) for o in ours)
     if off <= TOLERANCE:
         return "agrees", off, guid
+    if named["openings-merged"] and any(contains(o["model"], inside) for o in ours):
+        return "merged with another one", 0, guid
     return "OFF", off, f"{guid}: ours {rounded(ours[0]['model'])}, the mesh {rounded(inside)}: {off:.1f} mm"
+
+
+def beside(box, body):
+    """Whether an opening lies before or behind the wall's own body and is lower, so that it can't have cut the body's end off."""
+    return body and (box[1] <= body[0] + LEAST or box[0] >= body[1] - LEAST) and box[3] - box[2] < LOWER * (body[3] - body[2])
 
 
 def contains(outer, inner):

@@ -76,7 +76,7 @@ def gates(results):
     if within < AGREE * compared:
         yield f"only {within} of {compared} bodies of all real models agree with a reader's mesh"
     for r in results:
-        yield from (f"{r.model}: {line}" for quantity in ("volume", "box", "prism") for line in unlisted(r, quantity))
+        yield from (f"{r.model}: {line}" for quantity in ("volume", "box", "prism", "opening") for line in unlisted(r, quantity))
 
 
 def unlisted(result, quantity):

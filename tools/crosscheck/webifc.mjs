@@ -22,8 +22,8 @@ export async function open(file) {
   // Walls that are parts of a wall are walls of their own.
   const isWall = id => /^IFCWALL/i.test(api.GetNameFromTypeCode(api.GetLineType(model, id)));
   const partsOf = id => (parts.get(id) ?? []).filter(part => !isWall(part));
-  // The element itself, or its parts where it has no shape of its own.
-  const bodyOf = id => partsOf(id).length && meshOf(api, model, [id]).triangles.length === 0 ? partsOf(id) : [id];
+  // The element itself, or its parts where it has no shape of its own, and so on down.
+  const bodyOf = id => partsOf(id).length && meshOf(api, model, [id]).triangles.length === 0 ? partsOf(id).flatMap(bodyOf) : [id];
   return { line, all, partsOf, bodyOf, mesh: id => meshOf(api, model, bodyOf(id)) };
 }
 

@@ -15,11 +15,11 @@ internal sealed class CornerTurns
     private readonly JunctionPlan _plan;
     private readonly PlainCourseCost _cost;
 
-    public CornerTurns(ImmutableArray<WallLines> walls, ImmutableArray<Junction> junctions, JunctionPlan plan, LayoutRules rules)
+    public CornerTurns(ImmutableArray<WallLines> walls, ImmutableArray<Junction> junctions, JunctionPlan plan, LayoutRules rules, RestTables tables)
     {
         _junctions = junctions;
         _plan = plan;
-        _cost = new PlainCourseCost(walls, junctions, rules);
+        _cost = new PlainCourseCost(walls, junctions, rules, tables);
     }
 
     /// <summary>One choice a junction; of no meaning for junctions that are not bonded corners.</summary>

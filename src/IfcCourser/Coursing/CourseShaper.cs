@@ -29,11 +29,7 @@ internal sealed class CourseShaper(
     /// <param name="taken">What neighbouring walls take of the course, joints included.</param>
     public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken)
     {
-        var voids = BandVoid.Of(
-            new Interval(band.Bottom, band.Top),
-            openings.Select(opening => (WithLintel(opening, band), EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
-            _leastStrip,
-            _joint * 2);
+        var voids = Voids(band);
         var blockers = Blockers(band, voids, taken);
         var spans = ImmutableArray.CreateBuilder<Span>();
         var segments = ImmutableArray.CreateBuilder<Segment>();
@@ -66,6 +62,19 @@ internal sealed class CourseShaper(
         }
 
         return new ShapedCourse(band, spans.ToImmutable(), segments.ToImmutable(), EdgeJoints(spans), jambs.ToImmutable());
+    }
+
+    /// <summary>What interrupts the course, with what is left of it above and below where the outline has masonry there.</summary>
+    private ImmutableArray<BandVoid> Voids(CourseBand band)
+    {
+        var voids = BandVoid.Of(
+            new Interval(band.Bottom, band.Top),
+            openings.Select(opening => (WithLintel(opening, band), EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
+            _leastStrip,
+            _joint * 2);
+        bool HasMasonry(Interval run, Interval height) =>
+            outline.Within(new ElevationRect(run.From, run.To, height.From, height.To)).Any(part => part.Box.Height >= _leastStrip);
+        return outline.IsRectangle ? voids : [.. voids.Select(v => v with { Strips = [.. v.Strips.Where(strip => HasMasonry(v.Run, strip))] })];
     }
 
     /// <summary>An opening and what of a lintel seated in mid-course lies over it within a band.</summary>

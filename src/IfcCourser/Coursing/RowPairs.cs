@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using IfcCourser.Rules;
-using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 

@@ -26,12 +26,18 @@ internal sealed class WallBond
     private readonly LayoutRules _rules;
 
     public WallBond(
-        ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, PairEffort effort, LayoutRules rules)
+        ImmutableArray<ShapedCourse> shapes,
+        ImmutableArray<Lintel> lintels,
+        ImmutableArray<Bar> bars,
+        Length thickness,
+        PairEffort effort,
+        LayoutRules rules,
+        RestTables tables)
     {
         (_shapes, _effort, _rules) = (shapes, effort, rules);
         _aims = rules.Set.Aims;
         _laps = new RowLaps(thickness, rules);
-        var (solver, costs) = (new SegmentSolver(rules), new PieceCosts(rules));
+        var (solver, costs) = (new SegmentSolver(rules, tables), new PieceCosts(rules));
         var fixedZones = new FixedZones(shapes, lintels, bars, _laps, rules);
         var known = new Dictionary<(Length Left, SegmentTask Alone), SegmentRows>();
         var segments = ImmutableArray.CreateBuilder<SegmentRows>();
@@ -145,7 +151,7 @@ internal sealed class WallBond
 
     private bool AddAnswers(SegmentRows segment, SegmentRows other)
     {
-        const int MostAnswered = 16;
+        const int MostAnswered = 2;
         var isNew = false;
         for (var row = 0; row < Math.Min(MostAnswered, other.Rows.Count); row++)
         {

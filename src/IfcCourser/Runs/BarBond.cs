@@ -13,7 +13,13 @@ namespace IfcCourser.Runs;
 /// bars are tried at the ends of their ranges.
 /// </summary>
 internal sealed class BarBond(
-    ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, BarPlacement placement, ImmutableArray<BarPlace> required, Length thickness, LayoutRules rules)
+    ImmutableArray<ShapedCourse> shapes,
+    ImmutableArray<Lintel> lintels,
+    BarPlacement placement,
+    ImmutableArray<BarPlace> required,
+    Length thickness,
+    LayoutRules rules,
+    RestTables tables)
 {
     private readonly PairEffort _effort = new();
 
@@ -68,7 +74,7 @@ internal sealed class BarBond(
 
     private Attempt Try(ImmutableArray<BarPlace> held)
     {
-        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], thickness, _effort, rules).Solve();
+        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], thickness, _effort, rules, tables).Solve();
         var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
         var bars = placement.SettleAll(required, courses);
         return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, rules));

@@ -19,8 +19,9 @@ public static class LayoutBuilder
     public static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts)
     {
         var (lines, steps) = LevelGroups.Of(model, rules);
+        var tables = new RestTables();
         var plan = new JunctionPlan(lines, model.Junctions, rules);
-        var turns = new CornerTurns(lines, model.Junctions, plan, rules).Choose();
+        var turns = new CornerTurns(lines, model.Junctions, plan, rules, tables).Choose();
         var placed = OpeningPlacement.Settle(
             [.. lines.Select(wall => (wall.Wall, wall.Bands.Select(band => new Interval(band.Bottom, band.Top)).ToImmutableArray()))], rules);
         var layouts = new WallLayout?[lines.Length];
@@ -28,7 +29,7 @@ public static class LayoutBuilder
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
-                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), WallRules.Of(model.Walls[i], rules)).Solve();
+                layouts[i] = new WallRun(lines[i], placed[i], band => [.. plan.TakenFrom(i, band, turns)], Corners(model, plan, i), CrossedBy(model, i), WallRules.Of(model.Walls[i], rules), tables).Solve();
             }
         });
         return new Layout

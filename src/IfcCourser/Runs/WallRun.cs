@@ -25,6 +25,7 @@ internal sealed class WallRun
     private readonly ImmutableArray<string> _crossedBy;
     private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
+    private readonly RestTables _tables;
 
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
@@ -32,15 +33,18 @@ internal sealed class WallRun
     /// <param name="corners">The wall's corners, with the walls that share their bars.</param>
     /// <param name="crossedBy">What people call the walls that run through this one.</param>
     /// <param name="rules">The rules of the run.</param>
+    /// <param name="tables">What the bond of all walls shares.</param>
     public WallRun(
         WallLines lines,
         PlacedOpenings placed,
         Func<CourseBand, ImmutableArray<Interval>> taken,
         ImmutableArray<CornerBar> corners,
         ImmutableArray<string> crossedBy,
-        LayoutRules rules)
+        LayoutRules rules,
+        RestTables tables)
     {
         _lines = lines;
+        _tables = tables;
         _placed = placed;
         _taken = taken;
         _corners = corners;
@@ -98,13 +102,13 @@ internal sealed class WallRun
     {
         if (_rules.Set.Bars is not { } rule || CoreOption() is null)
         {
-            return (new WallBond(shapes, lintels, [], _wall.Frame.Thickness, new PairEffort(), _rules).Solve(), []);
+            return (new WallBond(shapes, lintels, [], _wall.Frame.Thickness, new PairEffort(), _rules, _tables).Solve(), []);
         }
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
         ImmutableArray<CornerPlace> corners = [.. _corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
         var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, _rules, rule).All());
-        return new BarBond(shapes, lintels, placement, required, _wall.Frame.Thickness, _rules).Solve();
+        return new BarBond(shapes, lintels, placement, required, _wall.Frame.Thickness, _rules, _tables).Solve();
     }
 
     /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>

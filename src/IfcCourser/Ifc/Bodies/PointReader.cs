@@ -64,7 +64,7 @@ public sealed class PointReader
             return [];
         }
 
-        var place = _source.Operator(item[1]).After(_source.Placement(map[0]).RigidInverse());
+        var place = _source.Operator(item[1]).After(_source.Placement(map[0]));
         return representation[3].AsList.SelectMany(part => Points(_source.Follow(part), depth + 1)).Select(place.Point);
     }
 

@@ -85,10 +85,12 @@ public sealed class SolidReader
     private IEnumerable<StepInstance> MappedItems(StepInstance item) =>
         _source.Follow(item[0]) is { } map && _source.Follow(map[1]) is { } representation ? representation[3].AsList.Select(_source.Follow).OfType<StepInstance>() : [];
 
+    // The map's origin places what is mapped, then the operator does, as web-ifc and @ifc-lite read it too; the standard leaves
+    // open whether the origin is meant the other way round (buildingSMART/IFC4.x-development issue 815).
     private Solid? Mapped(StepInstance item, int depth)
     {
         var solids = MappedItems(item).Select(part => Read(part, depth + 1)).OfType<Solid>().ToList();
-        var place = _source.Operator(item[1]).After(_source.Placement(_source.Follow(item[0])?[0] ?? StepValue.Omitted).RigidInverse());
+        var place = _source.Operator(item[1]).After(_source.Placement(_source.Follow(item[0])?[0] ?? StepValue.Omitted));
         return solids.Count == 0 ? null : solids.Aggregate((a, b) => a.Union(b)).Transformed(place);
     }
 

@@ -61,11 +61,11 @@ internal static class CutBodies
     private static Reference Block(ModelFile file, double from, double to, double bottom, double top, double beyond) => file.Step.Add(
         "IFCBLOCK", file.Axes(from, BodyCase.Right - beyond, bottom), to - from, SmallModel.Thickness + (2 * beyond), top - bottom);
 
-    // 1000 x 120 x 1000 from (100, -60, 50), mapped from that corner's axes and stretched 4 by 2 by 2.5.
+    // 1000 x 120 x 1000 from (100, -60, 50), brought to the origin by the map's own place, and stretched 4 by 2 by 2.5.
     private static Reference Mapped(ModelFile file)
     {
         var source = file.BodyRepresentation("SweptSolid", file.Box(file.Axes(0, 0, 50), new(100, -60), 1000, 120, 1000));
-        var map = file.Step.Add("IFCREPRESENTATIONMAP", file.Axes(100, 0, 50), source);
+        var map = file.Step.Add("IFCREPRESENTATIONMAP", file.Axes(-100, 0, -50), source);
         var stretch = file.Step.Add(
             "IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM", file.Direction(1, 0, 0), file.Direction(0, 1, 0), file.Point(0, 0, 0), 4d,
             file.Direction(0, 0, 1), 2d, 2.5);
