@@ -35,8 +35,7 @@ internal sealed class RowLaps
     public long Of(Length[] lower, Length[] upper)
     {
         var (cost, first) = (0L, 0);
-        var (least, preferred) = (_least.Nanometres - PieceCosts.DustNanometres, _preferred.Nanometres - PieceCosts.DustNanometres);
-        var reach = Math.Max(least, preferred);
+        var reach = Reach.Nanometres - PieceCosts.DustNanometres;
         foreach (var joint in upper)
         {
             while (first < lower.Length && joint.Nanometres - lower[first].Nanometres >= reach)
@@ -46,12 +45,18 @@ internal sealed class RowLaps
 
             for (var i = first; i < lower.Length && lower[i].Nanometres - joint.Nanometres < reach; i++)
             {
-                var lap = Math.Abs(lower[i].Nanometres - joint.Nanometres);
-                cost += (lap < least ? BondAims.Breach : 0) + (lap < preferred ? _underPreferred : 0);
+                cost += Of(lower[i], joint);
             }
         }
 
         return cost;
+    }
+
+    /// <summary>The cost of two joints above each other.</summary>
+    public long Of(Length lower, Length upper)
+    {
+        var lap = Math.Abs(lower.Nanometres - upper.Nanometres) + PieceCosts.DustNanometres;
+        return (lap < _least.Nanometres ? BondAims.Breach : 0) + (lap < _preferred.Nanometres ? _underPreferred : 0);
     }
 
     /// <summary>What it is worth that joints stand over those two courses below, as a cost.</summary>

@@ -19,6 +19,15 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
 
     public IReadOnlyList<Row> Rows => _rows;
 
+    /// <summary>Where the segment starts on the wall.</summary>
+    public Length Left => left;
+
+    /// <summary>Its end.</summary>
+    public Length Right => left + alone.Size;
+
+    /// <summary>Whether the wall's top slopes over it.</summary>
+    public bool IsRaked => alone.Start.Raked > Length.Zero || alone.End.Raked > Length.Zero;
+
     /// <summary>The place of the cheapest row beside given joints; rows are added as long as there is room for them.</summary>
     public int Cheapest(JointsBeside beside)
     {
@@ -59,7 +68,8 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
         return best;
     }
 
-    private SegmentTask TaskBeside(JointsBeside beside) => alone with { Zones = [.. alone.Zones, .. Within(beside.Zones(), left, alone.Size)] };
+    /// <summary>The task of filling the segment beside given joints.</summary>
+    public SegmentTask TaskBeside(JointsBeside beside) => alone with { Zones = [.. alone.Zones, .. Within(beside.Zones(), left, alone.Size)] };
 
     /// <summary>Zones along the wall as zones of a segment.</summary>
     public static IEnumerable<JointZone> Within(IEnumerable<JointZone> zones, Length left, Length size) => zones
@@ -68,11 +78,23 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
 
     private bool Add(SegmentTask task, long? known = null)
     {
-        if (_rows.Count >= Most || !_solved.Add(task)
-            || (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is not { } pieces
-            || _rows.Exists(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan())))
+        var count = _rows.Count;
+        if (count < Most && _solved.Add(task) && (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is { } pieces)
         {
-            return false;
+            Add(pieces);
+        }
+
+        return _rows.Count > count;
+    }
+
+    /// <summary>Adds a row where it is new, however many there are; its place.</summary>
+    /// <param name="pieces">From the segment's start, filling it.</param>
+    public int Add(ImmutableArray<Interval> pieces)
+    {
+        var place = _rows.FindIndex(row => row.Pieces.AsSpan().SequenceEqual(pieces.AsSpan()));
+        if (place >= 0)
+        {
+            return place;
         }
 
         var joints = new Length[pieces.Length - 1];
@@ -82,7 +104,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
         }
 
         _rows.Add(new Row(pieces, joints, costs.Of(pieces, alone)));
-        return true;
+        return _rows.Count - 1;
     }
 
     /// <summary>A row of pieces that fills the segment.</summary>

@@ -14,6 +14,7 @@ namespace IfcCourser.Coursing;
 internal sealed class WallBond
 {
     private const int MostRounds = 8;
+    private const int MostSweeps = 4;
 
     private readonly ImmutableArray<ShapedCourse> _shapes;
     private readonly BondAims _aims;
@@ -21,11 +22,19 @@ internal sealed class WallBond
     private readonly ImmutableArray<SegmentRows> _segments;
     private readonly ImmutableArray<ImmutableArray<int>> _ofCourse;
     private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
+    private readonly PairEffort _effort;
+    private readonly LayoutRules _rules;
 
     public WallBond(
-        ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, Length thickness, LayoutRules rules, RestTables tables)
+        ImmutableArray<ShapedCourse> shapes,
+        ImmutableArray<Lintel> lintels,
+        ImmutableArray<Bar> bars,
+        Length thickness,
+        PairEffort effort,
+        LayoutRules rules,
+        RestTables tables)
     {
-        _shapes = shapes;
+        (_shapes, _effort, _rules) = (shapes, effort, rules);
         _aims = rules.Set.Aims;
         _laps = new RowLaps(thickness, rules);
         var (solver, costs) = (new SegmentSolver(rules, tables), new PieceCosts(rules));
@@ -58,8 +67,8 @@ internal sealed class WallBond
 
     public ImmutableArray<LaidCourse> Solve()
     {
-        var alone = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
-        bool IsBest(int[] rows) => CostOf(rows) - alone < _aims.Short;
+        var least = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
+        bool IsBest(int[] rows) => CostOf(rows) - least < _aims.Short;
 
         var best = Build(Enumerable.Range(0, _shapes.Length));
         if (!IsBest(best))
@@ -74,15 +83,42 @@ internal sealed class WallBond
                 segment.AddLeaning(_aims.CutAtJamb);
             }
 
-            for (var (round, isNew) = (0, true); isNew && round < MostRounds && !IsBest(best); round++)
+            best = Improve(best, IsBest);
+        }
+
+        if (!IsBest(best))
+        {
+            var pairs = new RowPairs(_segments, _pairs, _laps, _effort, _rules);
+            least += pairs.Gather();
+            best = Improve(Choose(best), IsBest);
+            for (var (sweep, cost) = (0, long.MaxValue); sweep < MostSweeps && !IsBest(best) && CostOf(best) < cost; sweep++)
             {
-                isNew = GatherToRows() | Gather(best);
-                best = Better(best, Choose(best));
+                cost = CostOf(best);
+                best = Improve(Choose(pairs.Improve(best)), IsBest);
+                if (!IsBest(best))
+                {
+                    pairs.GatherBetween(best);
+                    best = Improve(Choose(best), IsBest);
+                }
             }
         }
 
         return Courses(Settle(best));
     }
+
+    /// <summary>Gathers rows and chooses of them, in turn.</summary>
+    private int[] Improve(int[] best, Func<int[], bool> isBest)
+    {
+        for (var (round, isNew) = (0, true); isNew && round < MostRounds && !isBest(best); round++)
+        {
+            isNew = GatherToRows() | Gather(best);
+            best = Choose(best);
+        }
+
+        return best;
+    }
+
+    private int[] Choose(int[] best) => Better(best, new RowChoice(_segments, _pairs, _laps).Best(best));
 
     /// <summary>Fills course by course, each given those filled before.</summary>
     private int[] Build(IEnumerable<int> courses)
@@ -100,49 +136,6 @@ internal sealed class WallBond
 
         return rows;
     }
-
-    /// <summary>The best wall that the gathered rows make.</summary>
-    private int[] Choose(int[] best)
-    {
-        var allowed = Allowed(best);
-        var single = allowed.Select((rows, s) => rows.Select(row => _segments[s].Rows[row].Cost).ToArray()).ToList();
-        var known = new Dictionary<(SegmentRows Lower, SegmentRows Upper), long[][]>();
-        var pairs = _pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair, known), allowed[pair.Lower], allowed[pair.Upper])));
-        var chosen = LeastSum.Solve(single, pairs);
-        return [.. chosen.Select((row, s) => allowed[s][row])];
-    }
-
-    /// <summary>The rows that a choice is made from: all, or where the search would grow too large the cheapest and the best wall's.</summary>
-    private ImmutableArray<ImmutableArray<int>> Allowed(int[] best)
-    {
-        for (var most = _segments.Max(segment => segment.Rows.Count); ; most -= Math.Max(1, most / 4))
-        {
-            var allowed = _segments.Select((segment, s) => Enumerable.Range(0, segment.Rows.Count)
-                .OrderBy(row => row == best[s] ? 0 : 1)
-                .ThenBy(row => segment.Rows[row].Cost)
-                .Take(most)
-                .ToImmutableArray()).ToImmutableArray();
-            if (most == 1 || LeastSum.Largest([.. allowed.Select(rows => rows.Length)], _pairs) <= LeastSum.LargestTable)
-            {
-                return allowed;
-            }
-        }
-    }
-
-    private long[][] LapsOf((int Lower, int Upper) pair, Dictionary<(SegmentRows Lower, SegmentRows Upper), long[][]> known)
-    {
-        var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
-        if (!known.TryGetValue((lower, upper), out var costs))
-        {
-            costs = [.. lower.Rows.Select(below => upper.Rows.Select(above => _laps.Of(below.Joints, above.Joints)).ToArray())];
-            known.Add((lower, upper), costs);
-        }
-
-        return costs;
-    }
-
-    private static long[][] Part(long[][] costs, ImmutableArray<int> rows, ImmutableArray<int> columns) =>
-        [.. rows.Select(row => columns.Select(column => costs[row][column]).ToArray())];
 
     /// <summary>Gathers the segments' answers to single rows below and above them; whether any is new.</summary>
     private bool GatherToRows()
@@ -195,7 +188,6 @@ internal sealed class WallBond
     /// <summary>Moves single segments to cheaper rows, repeated courses counted, while there are any.</summary>
     private int[] Settle(int[] rows)
     {
-        const int MostSweeps = 4;
         var settled = (int[])rows.Clone();
         for (var (sweep, moved) = (0, true); moved && sweep < MostSweeps; sweep++)
         {

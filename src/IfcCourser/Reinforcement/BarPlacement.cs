@@ -32,6 +32,9 @@ internal sealed class BarPlacement(
         return [.. settled.Concat(Spaced(settled).Select(bar => Settle(bar, courses))).OrderBy(bar => bar.At)];
     }
 
+    /// <summary>A bar at another place.</summary>
+    public BarPlace At(BarPlace bar, Length place) => bar with { At = place, Heights = Stretch(place, bar.Heights) };
+
     /// <summary>Moves a bar, within its range, to the place that most courses pass with clearance.</summary>
     /// <param name="bar">The bar.</param>
     /// <param name="courses">Height and joints of every course.</param>
@@ -53,7 +56,7 @@ internal sealed class BarPlacement(
             .ThenBy(place => Length.Abs(place.At - middle))
             .ThenBy(place => place.At)
             .First();
-        return bar with { At = best.At, Heights = Stretch(best.At, bar.Heights) };
+        return At(bar, best.At);
     }
 
     /// <summary>Fewest places that meet every range: each at the earliest range end not yet met.</summary>

@@ -91,59 +91,23 @@ internal sealed class WallRun
     private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Bond(
         ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<MovementJoint> joints)
     {
-        ImmutableArray<LaidCourse> Around(IEnumerable<BarPlace> bars) => new WallBond(
-            shapes, lintels, [.. bars.Select(AsBar)], _wall.Frame.Thickness, _rules, _tables).Solve();
-
         if (_rules.Set.Bars is not { } rule || CoreOption() is null)
         {
-            return (Around([]), []);
+            return (new WallBond(shapes, lintels, [], _wall.Frame.Thickness, new PairEffort(), _rules, _tables).Solve(), []);
         }
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
         ImmutableArray<CornerPlace> corners = [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
         var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, joints, _rules, rule).All());
-        (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, BondScore Score) Try(IEnumerable<BarPlace> held)
-        {
-            var laid = Around(held);
-            var bars = Settle(placement, required, laid);
-            return (laid, bars, Score(laid, bars));
-        }
-
-        // The bond gives way to the bars that it leaves no clear place, one round after the other, and at last to all of them.
-        const int Rounds = 3;
-        var held = required.Where(bar => bar.Range.Size == Length.Zero).ToList();
-        var best = Try(held);
-        for (var (round, last) = (0, best); round <= Rounds && best.Score.Breaches > 0; round++)
-        {
-            held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Exists(other => other.At == bar.At)));
-            last = Try(held);
-            best = last.Score.CompareTo(best.Score) < 0 ? last : best;
-        }
-
-        return (best.Laid, best.Bars);
+        return new BarBond(shapes, lintels, placement, required, _wall.Frame.Thickness, _rules, _tables).Solve();
     }
-
-    private bool OnJoint(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid.Any(course =>
-        AsBar(bar).Passes(course.Shape.Band) && LapCheck.Nearest(course.Joints, bar.At) < _rules.CoreClearance);
 
     /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>
     private static bool StandsInMasonry(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid
-        .Where(course => AsBar(bar).Passes(course.Shape.Band))
+        .Where(course => BarBond.AsBar(bar).Passes(course.Shape.Band))
         .SelectMany(course => course.Shape.Segments.Zip(course.Rows, (segment, row) => row.Select(piece => (From: segment.Box.Left + piece.From, To: segment.Box.Left + piece.To))))
         .SelectMany(pieces => pieces)
         .Any(piece => piece.From < bar.At && piece.To > bar.At);
-
-    private BondScore Score(ImmutableArray<LaidCourse> laid, ImmutableArray<BarPlace> bars) => BondScore.Of(laid, [.. bars.Select(AsBar)], _rules);
-
-    private static Bar AsBar(BarPlace bar) => new(bar.At, bar.Heights.From, bar.Heights.To);
-
-    private static ImmutableArray<BarPlace> Settle(BarPlacement placement, ImmutableArray<BarPlace> required, ImmutableArray<LaidCourse> laid)
-    {
-        var courses = laid
-            .Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray()))
-            .ToList();
-        return placement.SettleAll(required, courses);
-    }
 
     /// <summary>The largest core the wall is thick enough for, judged by its nominal width.</summary>
     private CoreOption? CoreOption()

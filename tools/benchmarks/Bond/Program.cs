@@ -13,7 +13,7 @@ int[] sizes = args.Length > 1 ? [.. args.Skip(1).Select(int.Parse)] : [12, 40, 1
 var rules = LayoutRules.For(BuiltInRuleSets.Get(set[1]), BuiltInCatalogs.Get(set[0]), OpeningPolicy.Move);
 WallSketch.LayOut(Houses.Storey(20, rules), rules);
 var measured = new List<(double Pieces, double Seconds)>();
-Console.WriteLine("  walls   pieces    cut  seconds  pieces/s  MB");
+Console.WriteLine("  walls   pieces    cut  seconds  pieces/s  broken  MB");
 foreach (var walls in sizes)
 {
     var model = Houses.Storey(walls, rules);
@@ -22,9 +22,10 @@ foreach (var walls in sizes)
     var layout = WallSketch.LayOut(model, rules);
     var seconds = (Process.GetCurrentProcess().TotalProcessorTime - before).TotalSeconds;
     var pieces = layout.Walls.SelectMany(wall => wall.Courses).SelectMany(course => course.Pieces).ToList();
+    var broken = layout.Walls.SelectMany(wall => wall.Findings).Count(finding => finding.Code.Id is "overlap-short" or "piece-short" or "core-on-joint");
     var cut = pieces.Count(piece => piece.To - piece.From != rules.Catalog.UnitLength && !rules.Catalog.PartLengths.Contains(piece.To - piece.From));
     measured.Add((pieces.Count, seconds));
-    Console.WriteLine($"{walls,7} {pieces.Count,8} {cut,6} {seconds,8:F2} {pieces.Count / seconds,9:F0}  {GC.GetTotalMemory(forceFullCollection: true) >> 20}");
+    Console.WriteLine($"{walls,7} {pieces.Count,8} {cut,6} {seconds,8:F2} {pieces.Count / seconds,9:F0}  {broken}  {GC.GetTotalMemory(forceFullCollection: true) >> 20}");
 }
 
 if (measured.Count > 1)

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using IfcCourser.Coursing;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Reinforcement;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Runs;
+
+/// <summary>
+/// Bond and bars together: the bond gives way to the bars that it leaves no clear place; where that costs a broken rule or a cut,
+/// bars are tried at the ends of their ranges.
+/// </summary>
+internal sealed class BarBond(
+    ImmutableArray<ShapedCourse> shapes,
+    ImmutableArray<Lintel> lintels,
+    BarPlacement placement,
+    ImmutableArray<BarPlace> required,
+    Length thickness,
+    LayoutRules rules,
+    RestTables tables)
+{
+    private readonly PairEffort _effort = new();
+
+    public (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Solve()
+    {
+        var fixedBars = required.Where(bar => bar.Range.Size == Length.Zero).ToImmutableArray();
+        var free = Try(fixedBars);
+        if (free.Score.Breaches == 0)
+        {
+            return (free.Laid, free.Bars);
+        }
+
+        var best = GiveWay(free);
+        best = Move(best, free.Score.Cuts);
+        return (best.Laid, best.Bars);
+    }
+
+    public static Bar AsBar(BarPlace bar) => new(bar.At, bar.Heights.From, bar.Heights.To);
+
+    /// <summary>Round after round, the bond is laid around the bars that stand on joints, and at last around all of them.</summary>
+    private Attempt GiveWay(Attempt free)
+    {
+        const int Rounds = 3;
+        var (best, last, held) = (free, free, free.Held);
+        for (var round = 0; round <= Rounds && best.Score.Breaches > 0; round++)
+        {
+            held = held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Any(other => other.At == bar.At)));
+            last = Try(held);
+            best = last.Score.CompareTo(best.Score) < 0 ? last : best;
+        }
+
+        return best;
+    }
+
+    /// <summary>Bar after bar is tried at the ends of its range while rules are broken or bars cost cuts.</summary>
+    /// <param name="best">The best so far.</param>
+    /// <param name="fewest">Cuts of the bond without movable bars.</param>
+    private Attempt Move(Attempt best, int fewest)
+    {
+        for (var i = 0; i < required.Length && (best.Score.Breaches > 0 || best.Score.Cuts > fewest); i++)
+        {
+            var range = required[i].Range;
+            foreach (var place in range.Size == Length.Zero ? [] : new[] { range.From, range.To })
+            {
+                var moved = Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(required[i], place)]);
+                best = moved.Score.CompareTo(best.Score) < 0 ? moved : best;
+            }
+        }
+
+        return best;
+    }
+
+    private Attempt Try(ImmutableArray<BarPlace> held)
+    {
+        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], thickness, _effort, rules, tables).Solve();
+        var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
+        var bars = placement.SettleAll(required, courses);
+        return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, rules));
+    }
+
+    private bool OnJoint(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid.Any(course =>
+        AsBar(bar).Passes(course.Shape.Band) && LapCheck.Nearest(course.Joints, bar.At) < rules.CoreClearance);
+
+    private sealed record Attempt(ImmutableArray<BarPlace> Held, ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, BondScore Score);
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using CsCheck;
+using IfcCourser.Catalogs;
+using IfcCourser.Coursing;
+using IfcCourser.Geometry;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Tests.Coursing;
+
+public sealed class PairSolverTests
+{
+    /// <summary>A toy catalog on a 10 mm grid, small enough to try every pair of fillings: unit 60, part 30, joint 10, least piece 20, lap 20.</summary>
+    private static readonly Catalog _toy = BuiltInCatalogs.Get("aac-mm") with
+    {
+        UnitLength = Length.FromMm(60),
+        PartLengths = [Length.FromMm(30)],
+        HeadJoint = new LengthRange(Length.FromMm(10), Length.FromMm(10), Length.FromMm(10)),
+        CutGrid = Length.FromMm(10),
+        MinPiece = Length.FromMm(20),
+        PreferredPiece = Length.FromMm(20),
+    };
+
+    private static readonly LayoutRules _rules = LayoutRules.For(BuiltInRuleSets.Get("none"), _toy, OpeningPolicy.Keep) with
+    {
+        MinPiece = _toy.MinPiece,
+        PreferredPiece = _toy.PreferredPiece,
+        MinOverlap = Length.FromMm(20),
+    };
+
+    private static readonly RowLaps _laps = new(Length.FromMm(100), _rules);
+
+    [Fact]
+    public void Two_rows_have_as_few_cuts_as_the_best_of_all_pairs_without_a_breach() => Gen.Select(
+        Gen.Int[8, 16], Gen.Int[8, 16], Gen.Int[-4, 4], Gen.Int[0, 15].Array[0, 2])
+        .Sample((lower, upper, shift, joints) =>
+        {
+            var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(20), BondAims.Breach)).ToImmutableArray();
+            var below = new PairTask(Length.Zero, Task(lower, zones), 1);
+            var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
+            var best = Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min();
+            var found = new PairSolver(_laps, new PairEffort(), _rules).Solve(new PairRow(below, _rules), new PairRow(above, _rules), BondAims.Breach);
+            Assert.Equal(best < BondAims.Breach, found is not null);
+            if (found is { } rows)
+            {
+                Assert.Equal(best / _rules.Set.Aims.Cut, Cost(below, rows.A, above, rows.B) / _rules.Set.Aims.Cut);
+            }
+        });
+
+    [Fact]
+    public void What_is_known_already_is_not_found_again()
+    {
+        var row = new PairTask(Length.Zero, Task(13, []), 1);
+        var solver = new PairSolver(_laps, new PairEffort(), _rules);
+        var (a, b) = solver.Solve(new PairRow(row, _rules), new PairRow(row, _rules), BondAims.Breach)!.Value;
+        Assert.Null(solver.Solve(new PairRow(row, _rules), new PairRow(row, _rules), Cost(row, a, row, b)));
+    }
+
+    private static SegmentTask Task(int cells, ImmutableArray<JointZone> zones) =>
+        new(Length.FromMm(10 * cells), SegmentEnd.Upright(0), SegmentEnd.Upright(0), zones);
+
+    private static long Cost(PairTask lower, ImmutableArray<Interval> below, PairTask upper, ImmutableArray<Interval> above)
+    {
+        var costs = new PieceCosts(_rules);
+        return costs.Of(below, lower.Segment) + costs.Of(above, upper.Segment) + _laps.Of(Joints(lower.Left, below), Joints(upper.Left, above));
+    }
+
+    private static Length[] Joints(Length left, ImmutableArray<Interval> pieces) =>
+        [.. pieces.Zip(pieces.Skip(1), (a, b) => left + ((a.To + b.From) / 2))];
+
+    /// <summary>Every row of pieces of 20 to 60 with joints of 10.</summary>
+    private static List<ImmutableArray<Interval>> Fillings(int cells)
+    {
+        var all = new List<ImmutableArray<Interval>>();
+        void Lay(ImmutableArray<Interval> row, int at)
+        {
+            for (var end = at + 2; end <= at + 6 && end <= cells; end++)
+            {
+                var longer = row.Add(new Interval(Length.FromMm(10 * at), Length.FromMm(10 * end)));
+                if (end == cells)
+                {
+                    all.Add(longer);
+                }
+
+                Lay(longer, end + 1);
+            }
+        }
+
+        Lay([], 0);
+        return all;
+    }
+}
