@@ -33,7 +33,7 @@ internal sealed class BarBond(
         }
 
         var best = GiveWay(free);
-        best = Move(best, free.Score.Cuts);
+        best = Move(best, free);
         return (best.Laid, best.Bars);
     }
 
@@ -54,14 +54,20 @@ internal sealed class BarBond(
         return best;
     }
 
-    /// <summary>Bar after bar is tried at the ends of its range while rules are broken or bars cost cuts.</summary>
+    /// <summary>Bar after bar that the free bond has no room for is tried at the ends of its range, while rules are broken or bars cost cuts.</summary>
     /// <param name="best">The best so far.</param>
-    /// <param name="fewest">Cuts of the bond without movable bars.</param>
-    private Attempt Move(Attempt best, int fewest)
+    /// <param name="free">The bond without movable bars.</param>
+    private Attempt Move(Attempt best, Attempt free)
     {
-        for (var i = 0; i < required.Length && (best.Score.Breaches > 0 || best.Score.Cuts > fewest); i++)
+        var crowded = free.Bars.Where(bar => OnJoint(bar, free.Laid)).ToList();
+        for (var i = 0; i < required.Length && (best.Score.Breaches > 0 || best.Score.Cuts > free.Score.Cuts); i++)
         {
             var range = required[i].Range;
+            if (!crowded.Exists(bar => range.Contains(bar.At)))
+            {
+                continue;
+            }
+
             foreach (var place in range.Size == Length.Zero ? [] : new[] { range.From, range.To })
             {
                 var moved = Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(required[i], place)]);
