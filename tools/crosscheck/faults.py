@@ -27,6 +27,8 @@ def undetected(layouts: list[Path], folder: Path, node: Path):
         yield "the junction check finds a fault in a skew corner that is cut right"
     if reported(skew_corner(cut=False), folder / "square.json", node) != {"hole", "overlap"}:
         yield "the junction check does not see what square ends do at a skew corner"
+    if reported(skew_corner(cut=True, short=True), folder / "short.json", node) != {"hole"}:
+        yield "the junction check sees two pieces in one place where one that is shorter than its slant ends in a point"
 
 
 def reported(layout, file, node):
@@ -36,14 +38,17 @@ def reported(layout, file, node):
     return {json.loads(line).get("fault") for line in run.stdout.splitlines()} - {None}
 
 
-def skew_corner(cut):
+def skew_corner(cut, short=False):
     """Two walls of 200 mm that turn left by 60 degrees, the inner corner at (1000, 0). Ends along the other's outer face (running
-    through) and its near face (stopping) have a slant of 200 / tan 60 degrees."""
+    through) and its near face (stopping) have a slant of 200 / tan 60 degrees. short: the second wall's first piece is 80 mm long on its longer face, 80 mm under the slant
+    of 115.47 on the other, which leaves a hole behind it and takes nothing of the first wall."""
     slant = 200 / math.tan(math.pi / 3)     # 115.47
     turned = [0.5, math.sqrt(3) / 2]
     first = wall("A", [0, 0], [1, 0], 1000 + 2 * slant, [[0, 1000 + 2 * slant], [0, 999]], cut and -slant, at_start=False)
     start = [1000 - 2 * slant * turned[0], -2 * slant * turned[1]]
     second = wall("B", start, turned, 1000 + 2 * slant, [[2 * slant + 1, 1000 + 2 * slant], [0, 1000 + 2 * slant]], cut and slant, at_start=True)
+    if short:
+        second["courses"][0]["pieces"][0]["to"] = second["courses"][0]["spans"][0][1] = 2 * slant + 81
     return {"catalog": {"headJointMax": 3, "bedJoint": 1, "bedMax": 30}, "walls": [first, second],
             "junctions": [{"id": "J1", "kind": "corner", "walls": ["A", "B"], "how": "bonded", "through": {"odd": "A", "even": "B"}}]}
 

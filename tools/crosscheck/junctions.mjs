@@ -1,8 +1,8 @@
 // node junctions.mjs LAYOUT.json: whether walls share out the places where they meet. A JSON line for each junction and fault:
 //   { junction, kind, walls, fault: "overlap" | "hole", named, courses, levels, size, at: [x, y, z] }
 // overlap: pieces of two walls stand in the same place, size mm deep at most; hole: size points of the sampling grid lie in the
-// masonry layers and in no piece, joint, lintel or opening; named: they are strips under
-// 100 mm, and a finding outline-not-filled of one of the walls says so.
+// masonry layers and in no piece, joint, lintel or opening; named: they are strips under 100 mm high or wide, or lie between a head
+// and the course above it, and a finding outline-not-filled of one of the walls says so.
 // at: the worst place, model axes, mm. The last line counts: { junctions, curved, levels, points };
 // curved: junctions of walls that are curved in plan, which are not sampled.
 import fs from 'node:fs';
@@ -12,7 +12,7 @@ const { headJointMax, bedJoint, bedMax } = layout.catalog;
 const ALONG = 10, ACROSS = 7;   // grid: mm along a run, points across a layer
 const RIM = 1;                  // mm: nearer than this to a layer's edge nothing is sampled
 const MARGIN = 100;             // mm around the place where two layers cross
-const STRIP = 100;              // mm: lower than this no piece is cut
+const STRIP = 100;              // mm: lower and shorter than this no piece is cut
 const PARALLEL = 0.1;           // sine, below which two runs are in line
 
 const walls = new Map(layout.walls.filter(wall => wall.status === 'coursed' && !wall.frame.curve).map(wall => [wall.globalId, prepared(wall)]));
@@ -30,8 +30,13 @@ function prepared(wall) {
     .map(({ placed: [from, to, bottom, top] }) => ({ from, to, bottom, top }));
   const joints = wall.movementJoints.map(m => ({ from: m.at - m.width / 2, to: m.at + m.width / 2, bottom: m.bottom, top: m.top }));
   return { id: wall.globalId, origin, direction, normal, length, thickness, outline: wall.outline, ends: wall.ends, stones, levels: new Map(),
-    fills: [...voids, ...joints, ...wall.lintels, ...wall.bondBeams],
+    fills: [...voids, ...joints, ...wall.lintels, ...wall.bondBeams], heads: voids.map(v => ({ ...v, bottom: v.top, top: courseOver(wall, v.top) })),
     unfilled: wall.findings.some(finding => finding.code === 'outline-not-filled') };
+}
+
+// The top of the course that a head lies in.
+function courseOver(wall, head) {
+  return Math.max(head, ...wall.courses.filter(course => course.bottom < head).map(course => course.top));
 }
 
 const inFrame = (wall, [x, y]) => {
@@ -105,8 +110,12 @@ function depth(a, p, b, q) {
 }
 
 function plan(wall, { from, to, atStart, atEnd }) {
-  const [left, right] = [0, wall.thickness].map(t => [from + (atStart ? shortAtStart(wall, t) : 0), to - (atEnd ? shortAtEnd(wall, t) : 0)]);
-  return [inPlan(wall, left[0], 0), inPlan(wall, left[1], 0), inPlan(wall, right[1], wall.thickness), inPlan(wall, right[0], wall.thickness)];
+  const edges = t => [from + (atStart ? shortAtStart(wall, t) : 0), to - (atEnd ? shortAtEnd(wall, t) : 0)];
+  const faces = [0, wall.thickness], room = faces.map(t => edges(t)[1] - edges(t)[0]);
+  // A piece shorter than its slant ends in a point between the faces, where its ends meet.
+  const point = wall.thickness * room[0] / (room[0] - room[1]);
+  const [left, right] = faces.map((t, i) => room[i] < 0 && room[1 - i] > 0 ? point : t);
+  return [[edges(left)[0], left], [edges(left)[1], left], [edges(right)[1], right], [edges(right)[0], right]].map(([s, t]) => inPlan(wall, s, t));
 }
 
 // Where wall b's layer crosses wall a's line: [from, to] along a's run; of runs in line the end of a that is nearer to b.
@@ -180,7 +189,8 @@ function holes(members, zones, levels, kind) {
     });
     if (open.length) {
       const courses = members.map(wall => wall.stones.find(p => height - wall.origin[2] > p.bottom - p.down && height - wall.origin[2] < p.top + bedJoint)?.course ?? null);
-      found.push({ fault: 'hole', height, depth, size: open.length, courses, place: open[open.length >> 1], walls: members });
+      const named = depth < STRIP ? members.some(wall => wall.unfilled) : open.every(point => near.some(wall => isLeftOpen(wall, height, point)));
+      found.push({ fault: 'hole', height, named, size: open.length, courses, place: open[open.length >> 1], walls: members });
     }
   }
   return found;
@@ -225,8 +235,15 @@ function isWedge(wall, s, host, point, height) {
   return before && nearly(u, at(host, height).outline, 0) && nearly(s, at(wall, height).outline, wall.thickness);
 }
 
-// A strip too low for a piece, of which a finding says that it is left to mortar.
-const isNamed = hole => hole.depth < STRIP && hole.walls.some(wall => wall.unfilled);
+// A place that a wall leaves open and tells of: over a head, where nothing carries a piece, or on a strip too short for a piece.
+function isLeftOpen(wall, height, point) {
+  const [s, t] = inFrame(wall, point);
+  if (!wall.unfilled || t < -RIM || t > wall.thickness + RIM) return false;
+  const z = height - wall.origin[2], { outline, closed } = at(wall, height);
+  if (wall.heads.some(h => s > h.from && s < h.to && z > h.bottom && z < h.top)) return true;
+  return outline.some(r => covers(wall, r, s, t, 0)
+    && Math.min(r.to, ...closed.map(c => c.from).filter(from => from > s)) - Math.max(r.from, ...closed.map(c => c.to).filter(to => to < s)) < STRIP);
+}
 
 const out = [];
 for (const junction of layout.junctions) {
@@ -235,7 +252,7 @@ for (const junction of layout.junctions) {
     const all = faults.filter(f => f.fault === fault);
     if (all.length === 0) continue;
     const worst = all.reduce((a, b) => b.size > a.size ? b : a);
-    out.push({ junction: junction.id, kind: junction.kind, walls: junction.walls, fault, named: fault === 'hole' && all.every(isNamed),
+    out.push({ junction: junction.id, kind: junction.kind, walls: junction.walls, fault, named: fault === 'hole' && all.every(f => f.named),
       courses: worst.courses, levels: all.length, size: Math.round(worst.size * 10) / 10, at: [...worst.place, worst.height].map(v => Math.round(v * 10) / 10) });
   }
 }

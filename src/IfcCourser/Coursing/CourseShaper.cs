@@ -28,10 +28,11 @@ internal sealed class CourseShaper(
     /// <param name="band">The course.</param>
     /// <param name="taken">What neighbouring walls take of the course, joints included.</param>
     /// <param name="beyond">How far it runs on beyond the wall's start and end.</param>
-    public ShapedCourse Shape(CourseBand band, IEnumerable<Interval> taken, (Length Start, Length End) beyond)
+    public ShapedCourse Shape(CourseBand band, ImmutableArray<ElevationRect> taken, (Length Start, Length End) beyond)
     {
-        var voids = Voids(band);
-        var blockers = Blockers(band, voids, taken);
+        bool IsWhole(ElevationRect rect) => rect.Bottom <= band.Bottom && rect.Top >= band.Top;
+        var voids = Voids(band, taken.Where(rect => !IsWhole(rect)));
+        var blockers = Blockers(band, voids, taken.Where(IsWhole).Select(rect => new Interval(rect.Left, rect.Right)));
         var spans = ImmutableArray.CreateBuilder<Span>();
         var segments = ImmutableArray.CreateBuilder<Segment>();
         var jambs = ImmutableArray.CreateBuilder<Length>();
@@ -66,11 +67,12 @@ internal sealed class CourseShaper(
     }
 
     /// <summary>What interrupts the course, with what is left of it above and below where the outline has masonry there.</summary>
-    private ImmutableArray<BandVoid> Voids(CourseBand band)
+    private ImmutableArray<BandVoid> Voids(CourseBand band, IEnumerable<ElevationRect> taken)
     {
         var voids = BandVoid.Of(
             new Interval(band.Bottom, band.Top),
-            openings.Select(opening => (WithLintel(opening, band), EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free))),
+            openings.Select(opening => (WithLintel(opening, band), EdgeKind.Jamb)).Concat(Notches(band).Select(notch => (notch, EdgeKind.Free)))
+                .Concat(taken.Select(rect => (rect, EdgeKind.Wall))),
             _leastStrip,
             _joint * 2);
         bool HasMasonry(Interval run, Interval height) =>
@@ -134,7 +136,7 @@ internal sealed class CourseShaper(
         blockers.AddRange(lintels
             .Where(lintel => lintel.Bottom < band.Top && lintel.Top > band.Bottom && !LetInLintel.IsIn(lintel, band, rules))
             .Select(lintel => new Blocker(new Interval(lintel.From - _joint, lintel.To + _joint), EdgeKind.Lintel)));
-        blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Edge)));
+        blockers.AddRange(voids.Where(v => v.Strips.IsEmpty).Select(v => new Blocker(v.Run, v.Left, v.Right)));
         blockers.AddRange(movementJoints
             .Where(joint => joint.Bottom < band.Top && joint.Top > band.Bottom)
             .Select(joint => new Blocker(new Interval(joint.Left, joint.Right), EdgeKind.Movement)));
@@ -170,12 +172,12 @@ internal sealed class CourseShaper(
         {
             if (blocker.Run.From > from)
             {
-                yield return new Span(new Interval(from, blocker.Run.From), edge, blocker.Edge);
+                yield return new Span(new Interval(from, blocker.Run.From), edge, blocker.Left);
             }
 
-            if (blocker.Run.To > from || (blocker.Run.To == from && blocker.Edge == EdgeKind.Movement))
+            if (blocker.Run.To > from || (blocker.Run.To == from && blocker.Right == EdgeKind.Movement))
             {
-                (from, edge) = (blocker.Run.To, blocker.Edge);
+                (from, edge) = (blocker.Run.To, blocker.Right);
             }
         }
 

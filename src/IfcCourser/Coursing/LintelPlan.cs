@@ -31,7 +31,7 @@ internal sealed class LintelPlan
     public LintelPlan(
         WallLines lines,
         ImmutableArray<OpeningLayout> openings,
-        Func<CourseBand, IEnumerable<Interval>> taken,
+        Func<CourseBand, IEnumerable<ElevationRect>> taken,
         ImmutableArray<ElevationRect> barred,
         LayoutRules rules)
     {

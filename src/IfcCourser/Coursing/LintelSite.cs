@@ -11,7 +11,7 @@ namespace IfcCourser.Coursing;
 /// <param name="taken">What neighbouring walls take of a course, joints included.</param>
 /// <param name="barred">Where no lintel may pass, as movement joints ask for.</param>
 internal sealed class LintelSite(
-    WallLines lines, ImmutableArray<ElevationRect> openings, Func<CourseBand, IEnumerable<Interval>> taken, ImmutableArray<ElevationRect> barred)
+    WallLines lines, ImmutableArray<ElevationRect> openings, Func<CourseBand, IEnumerable<ElevationRect>> taken, ImmutableArray<ElevationRect> barred)
 {
     /// <summary>Outlines of models that miss a course by less are level with it.</summary>
     private static readonly Length _dust = Length.FromMm(1);
@@ -54,7 +54,7 @@ internal sealed class LintelSite(
                 to = Length.Min(to, LevelTo(part, band));
             }
 
-            foreach (var obstacle in taken(band).Concat(ObstaclesIn(band, carried)))
+            foreach (var obstacle in taken(band).Select(rect => new Interval(rect.Left, rect.Right)).Concat(ObstaclesIn(band, carried)))
             {
                 from = obstacle.To <= over.From ? Length.Max(from, obstacle.To) : from;
                 to = obstacle.From >= over.To ? Length.Min(to, obstacle.From) : to;

@@ -23,8 +23,4 @@ internal sealed record WallLines(Wall Wall, LevelGroup Group, ElevationOutline O
         var highest = Length.Min(Outline.HighestWithin(run.From, run.To), band.Top);
         return highest > band.Bottom ? Base + highest : null;
     }
-
-    /// <summary>Whether masonry of this course stands lower than another wall's base, over a stretch of its run.</summary>
-    public bool StandsUnder(Length otherBase, CourseBand band, Interval run) =>
-        band.Bottom < otherBase - Base && !Outline.Within(new ElevationRect(run.From, run.To, band.Bottom, otherBase - Base)).IsEmpty;
 }

@@ -25,13 +25,16 @@ public static class LayoutBuilder
         var turns = new CornerTurns(lines, model.Junctions, plan, rules, tables).Choose();
         var placed = OpeningPlacement.Settle(
             [.. lines.Select(wall => (wall.Wall, wall.Bands.Select(band => new Interval(band.Bottom, band.Top)).ToImmutableArray()))], rules);
+        ImmutableArray<ImmutableArray<ElevationRect>> interrupted =
+            [.. placed.Select(wall => wall.Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed).ToImmutableArray())];
+        var shares = new JunctionShares(lines, model.Junctions, plan, turns, interrupted, rules);
         var layouts = new WallLayout?[lines.Length];
         Parallel.For(0, lines.Length, i =>
         {
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
                 var around = new WallSurroundings(
-                    band => [.. plan.TakenFrom(i, band, turns)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i));
+                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i));
                 layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
             }
         });

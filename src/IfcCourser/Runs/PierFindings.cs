@@ -10,7 +10,7 @@ using IfcCourser.Units;
 namespace IfcCourser.Runs;
 
 /// <summary>Piers that are too short, or of a length that no two courses can bond, with the lengths that would work.</summary>
-internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableArray<Interval>> taken, LayoutRules rules)
+internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableArray<ElevationRect>> taken, LayoutRules rules)
 {
     private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
     private readonly UnitSystem _units = rules.Catalog.Units;
@@ -65,8 +65,8 @@ internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableAr
     private (Length OfAll, Length OfSome) SharedAtCorner(Pier pier)
     {
         var ends = Bands(pier).Select(band => taken(band)
-            .Where(run => pier.Left is null ? run.From <= pier.Rect.Left && run.To > pier.Rect.Left : run.To >= pier.Rect.Right && run.From < pier.Rect.Right)
-            .Select(run => pier.Left is null ? run.To - pier.Rect.Left : pier.Rect.Right - run.From)
+            .Where(run => pier.Left is null ? run.Left <= pier.Rect.Left && run.Right > pier.Rect.Left : run.Right >= pier.Rect.Right && run.Left < pier.Rect.Right)
+            .Select(run => pier.Left is null ? run.Right - pier.Rect.Left : pier.Rect.Right - run.Left)
             .DefaultIfEmpty(Length.Zero).Max()).ToList();
         return ends.Count == 0 || (pier.Left is not null && pier.Right is not null) ? default : (ends.Min(), ends.Max() - ends.Min());
     }

@@ -13,7 +13,7 @@ namespace IfcCourser.Runs;
 /// <param name="CrossedBy">What people call the walls that run through this one.</param>
 /// <param name="Met">The walls themselves.</param>
 internal sealed record WallSurroundings(
-    Func<CourseBand, ImmutableArray<Interval>> Taken,
+    Func<CourseBand, ImmutableArray<ElevationRect>> Taken,
     Func<CourseBand, (Length Start, Length End)> Beyond,
     ImmutableArray<CornerBar> Corners,
     ImmutableArray<string> CrossedBy,

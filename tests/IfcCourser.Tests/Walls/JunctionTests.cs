@@ -79,6 +79,38 @@ public sealed class JunctionTests
         Assert.Equal(notes, model.Findings.Length);
     }
 
+    /// <summary>
+    /// A lining of 12.5 mm stands on the near face of a wall of 240 mm, y = 240 to 252.5, and a partition is drawn through it to
+    /// the wall: it stops at the lining, y = 252.5, as high as that stands, whichever of the two is named first.
+    /// </summary>
+    [Theory]
+    [InlineData("A", "B", 2500)]
+    [InlineData("B", "A", 2500)]
+    [InlineData("A", "B", 1200)]
+    [InlineData("B", "A", 1200)]
+    public void An_end_stops_at_the_lining_in_front_of_the_wall_it_is_drawn_to(string wall, string lining, double height)
+    {
+        var text = new ModelText();
+        text.Wall(wall, text.Box(0, 0, 0, 6000, 240, 2500));
+        text.Wall(lining, text.Box(0, 0, 0, 6000, 12.5, height), 0, 240);
+        text.Wall("C", text.Box(0, 0, 0, 2760, 115, 2500), 2115, 240, along: [0, 1, 0]);
+
+        var model = text.Walls();
+
+        var partition = model.Walls[2];
+        if (height < 2500)
+        {
+            Assert.Equal(2, model.Junctions.Length);
+            Assert.Equal(
+                [(12.5, 0), (2760, 0), (2760, 2500), (0, 2500), (0, 1200), (12.5, 1200)],
+                partition.Outline.Select(point => (point.S.Mm, point.Z.Mm)));
+            return;
+        }
+
+        Assert.Equal(lining, model.Walls[Assert.Single(model.Junctions).First].Identity.Name);
+        Assert.Equal((Mm(2747.5), 252.5), (partition.Frame.Length, Math.Round(partition.Frame.Origin.Y, 6)));
+    }
+
     [Theory]
     [InlineData(270, 1)]
     [InlineData(530, 1)]

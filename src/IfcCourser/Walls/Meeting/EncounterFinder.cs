@@ -16,6 +16,9 @@ public static class EncounterFinder
     /// <summary>Gaps up to this, mm, are closed. Common practice, no source.</summary>
     public const double WidestJoined = 20;
 
+    /// <summary>Tops and bottoms that differ by no more than this, mm, count as level.</summary>
+    public const double Level = 20;
+
     /// <summary>A wall that passes another by no more than this, mm, ends there.</summary>
     private const double Stub = 20;
 

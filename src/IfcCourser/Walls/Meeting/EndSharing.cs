@@ -19,14 +19,14 @@ public static class EndSharing
     /// <summary>
     /// Where a wall goes on in another, a third that meets both there butts against them; where two walls meet an end from
     /// both sides, they butt against it, and where they meet it from one side, all but the outermost; an end that turns a
-    /// corner does not butt as well; doubled encounters are dropped.
+    /// corner does not butt as well, nor one on a host behind the one that stops it; doubled encounters are dropped.
     /// </summary>
     public static ImmutableArray<Encounter> Resolve(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
     {
         var settled = joined.Select(encounter => encounter.Kind == JunctionKind.Corner && Host(walls, encounter, joined) is { } host
             ? encounter with { Kind = JunctionKind.Tee, First = host, Second = encounter.OtherThan(host.Wall) }
             : encounter).ToImmutableArray();
-        return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled) && !ButtsBesideCorner(encounter, settled))];
+        return [.. settled.Where(encounter => !IsDoubled(walls, encounter, settled) && !ButtsBesideCorner(encounter, settled) && !IsStoppedBefore(walls, encounter, settled))];
     }
 
     // The arm of a corner that the other butts against: one whose wall goes on in another, else one that others meet from the
@@ -88,6 +88,22 @@ public static class EndSharing
             && AreLevel(encounter, other)
             && AreContinued(all, other.First.Wall, encounter.First.Wall)
             && (Out(other), Held(other), encounter.First.Wall).CompareTo((Out(encounter), Held(encounter), other.First.Wall)) > 0);
+    }
+
+    // An end that a host stops, as a lining in front of a wall, does not reach the host behind that one.
+    private static bool IsStoppedBefore(ImmutableArray<WallDraft> walls, Encounter encounter, ImmutableArray<Encounter> all)
+    {
+        double Short(Encounter tee) => tee.Second.Side == JunctionSide.End ? -tee.Second.Near : tee.Second.Near;
+        bool Stops(Encounter tee) =>
+            walls[tee.First.Wall].Run.Common(tee.First.Stretch) > tee.First.Stretch.Size - LeastHeld
+            && tee.Height.From <= encounter.Height.From + EncounterFinder.Level
+            && tee.Height.To >= encounter.Height.To - EncounterFinder.Level;
+        return encounter.Kind == JunctionKind.Tee && all.Any(other =>
+            other.Kind == JunctionKind.Tee
+            && other.Second.Wall == encounter.Second.Wall
+            && other.Second.Side == encounter.Second.Side
+            && Short(other) > Short(encounter) + LeastHeld
+            && Stops(other));
     }
 
     private static bool AreContinued(ImmutableArray<Encounter> all, int a, int b) => all.Any(encounter =>

@@ -11,24 +11,29 @@ namespace IfcCourser.Walls.Meeting;
 /// </summary>
 public static class RunSettler
 {
-    /// <summary>Tops and bottoms that differ by no more than this, mm, count as level.</summary>
-    private const double Level = 20;
-
     /// <summary>The drafts with their outlines settled.</summary>
     public static ImmutableArray<WallDraft> Settle(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> encounters)
     {
         var outlines = walls.Select(wall => wall.Outline).ToArray();
-        foreach (var encounter in encounters)
+        var ends = encounters
+            .SelectMany(encounter => new[] { encounter.First, encounter.Second }.Select(arm => (
+                Arm: arm, Place: EndOf(encounter, arm), Height: encounter.Height.ShiftedBy(-walls[arm.Wall].Space.Origin.Z))))
+            .ToList();
+        foreach (var (arm, place, height) in ends)
         {
-            foreach (var arm in new[] { encounter.First, encounter.Second })
+            if (place is { } to)
             {
-                if (EndOf(encounter, arm) is { } place)
-                {
-                    var height = encounter.Height.ShiftedBy(-walls[arm.Wall].Space.Origin.Z);
-                    var (outline, isEnd) = (outlines[arm.Wall], arm.Side == JunctionSide.End);
-                    var meant = new Slab(arm.Body.From - EncounterFinder.WidestJoined, arm.Body.To + EncounterFinder.WidestJoined);
-                    outlines[arm.Wall] = Extended(Trimmed(outline, isEnd, place, height), isEnd, place, meant, height);
-                }
+                var meant = new Slab(arm.Body.From - EncounterFinder.WidestJoined, arm.Body.To + EncounterFinder.WidestJoined);
+                outlines[arm.Wall] = Extended(outlines[arm.Wall], arm.Side == JunctionSide.End, to, meant, height);
+            }
+        }
+
+        // All are trimmed last: what stops an end holds against what the same end is meant to reach behind it.
+        foreach (var (arm, place, height) in ends)
+        {
+            if (place is { } at)
+            {
+                outlines[arm.Wall] = Trimmed(outlines[arm.Wall], arm.Side == JunctionSide.End, at, height);
             }
         }
 
@@ -57,8 +62,8 @@ public static class RunSettler
             var isShort = isEnd ? lower.X < place : lower.X > place;
             if (upper.Y > lower.Y && Math.Abs(upper.X - lower.X) <= Upright && isShort && lower.X >= meant.From && lower.X <= meant.To)
             {
-                var bottom = height.From <= lower.Y + Level ? lower.Y : height.From;
-                var top = height.To >= upper.Y - Level ? upper.Y : height.To;
+                var bottom = height.From <= lower.Y + EncounterFinder.Level ? lower.Y : height.From;
+                var top = height.To >= upper.Y - EncounterFinder.Level ? upper.Y : height.To;
                 whole = whole.Union(Region.Of(new Rect(Math.Min(lower.X, place), bottom, Math.Max(lower.X, place), top)));
             }
         }
@@ -80,8 +85,8 @@ public static class RunSettler
             return outline;
         }
 
-        var bottom = height.From <= beyond.Bounds.Bottom + Level ? all.Bottom - 1 : height.From;
-        var top = height.To >= beyond.Bounds.Top - Level ? all.Top + 1 : height.To;
+        var bottom = height.From <= beyond.Bounds.Bottom + EncounterFinder.Level ? all.Bottom - 1 : height.From;
+        var top = height.To >= beyond.Bounds.Top - EncounterFinder.Level ? all.Top + 1 : height.To;
         var cut = outline.Subtract(Region.Of(isEnd ? new Rect(place, bottom, all.Right + 1, top) : new Rect(all.Left - 1, bottom, place, top)));
         return cut.IsEmpty ? cut : cut.Parts[0];
     }
