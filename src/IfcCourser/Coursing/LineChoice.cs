@@ -7,7 +7,7 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// Chooses the course lines of a group: of all lines, plain or with one make-up course, those whose courses cost least by
 /// the rule set's aims. Exact: as the lines rise, each aim's amount changes steadily between the heights tried and is no
-/// more at them than beside them, so that the least stands at one of them.
+/// more at them than beside them, so that the least stands at one of them, or where rips lie on the saw's grid beside one.
 /// </summary>
 internal sealed class LineChoice(LayoutRules rules)
 {
@@ -62,9 +62,14 @@ internal sealed class LineChoice(LayoutRules rules)
         var nominal = lowest.Base + lowest.Bed.Nominal;
         var half = _catalog.CoursePitch / 2;
         var places = walls.SelectMany(Places).ToHashSet();
+        var grid = _catalog.CutGrid;
+        var phases = walls.Select(wall => (wall.Base + wall.Bed.Nominal).Modulo(grid)).Distinct().ToList();
+        IEnumerable<Length> WithSawn(Length place) => phases
+            .SelectMany(phase => new[] { (place - phase).FloorTo(grid) + phase, (place - phase).CeilingTo(grid) + phase })
+            .Prepend(place);
         List<Length> Starts(IEnumerable<Length> from) =>
         [
-            .. from.Select(place => nominal - half + (place - nominal + half).Modulo(_catalog.CoursePitch))
+            .. from.SelectMany(WithSawn).Select(place => nominal - half + (place - nominal + half).Modulo(_catalog.CoursePitch))
                 .Distinct().OrderBy(start => Length.Abs(start - nominal)).ThenBy(start => start),
         ];
 

@@ -1,11 +1,22 @@
 namespace IfcCourser.Coursing;
 
-/// <summary>How much a wall's searches for pairs of rows may still do, counted in states: the same on every machine.</summary>
+/// <summary>
+/// How much a wall's searches for pairs of rows may still do, counted in states: the same on every machine. A broken rule is
+/// worth more of it than a cut.
+/// </summary>
 internal sealed class PairEffort
 {
-    private long _left = 200_000;
+    private const long ForRules = 1_500_000;
 
-    public bool IsSpent => _left <= 0;
+    private const long ForCuts = 200_000;
 
-    public void Spend(int states) => _left -= states;
+    private long _most = ForCuts;
+    private long _spent;
+
+    public bool IsSpent => _spent >= _most;
+
+    /// <summary>Sets what the searches may do from now on, by whether the best wall known breaks a rule.</summary>
+    public void Allow(bool isBroken) => _most = isBroken ? ForRules : ForCuts;
+
+    public void Spend(int states) => _spent += states;
 }

@@ -88,6 +88,7 @@ internal sealed class WallBond
 
         if (!IsBest(best))
         {
+            _effort.Allow(CostOf(best) >= BondAims.Breach);
             var pairs = new RowPairs(_segments, _pairs, _laps, _effort, _rules);
             least += pairs.Gather();
             best = Improve(Choose(best), IsBest);

@@ -59,8 +59,9 @@ internal static class LintelLaws
                 yield return $"a block hangs over {id}";
             }
 
-            if (over is { } lintel && lintel.Bottom - placed.Top > rules.Catalog.BedJoint.Nominal
-                && !(Named(wall, FindingCodes.HeadOffCourse, id) && wall.Findings.Any(finding => finding.Code == FindingCodes.OutlineNotFilled)))
+            // Of a gap, a bed joint belongs under the lintel; what is left of the course below is an unfilled place where it is more than a joint.
+            var (gap, joint) = ((over?.Bottom ?? placed.Top) - placed.Top, rules.Catalog.BedJoint.Nominal);
+            if (gap > joint && !(Named(wall, FindingCodes.HeadOffCourse, id) && (gap <= joint * 2 || wall.Findings.Any(finding => finding.Code == FindingCodes.OutlineNotFilled))))
             {
                 yield return $"{id} has a gap under its lintel that no finding names";
             }
