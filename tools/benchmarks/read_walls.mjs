@@ -1,4 +1,4 @@
-// node read_walls.mjs FOLDER MODEL.ifc: reads with web-ifc (installed in the folder) what `ifccourser check` reads of a model: every
+// node read_walls.mjs FOLDER MODEL.ifc: reads with web-ifc (installed in the folder) what Read reads of a model: every
 // wall with its mesh, its openings with theirs, fillings and path connections. Prints how many of each.
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
