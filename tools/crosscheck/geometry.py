@@ -34,7 +34,6 @@ class Judged:
     worst_opening: float = 0.0
     junctions: dict[str, int] = field(default_factory=dict)
     named_holes: list[str] = field(default_factory=list)
-    junction_faults: list[str] = field(default_factory=list)
     problems: list[str] = field(default_factory=list)
 
 
@@ -133,4 +132,4 @@ def judge_junctions(result, file, node):
         measure = f"{f['size']:.1f} mm deep" if f["fault"] == "overlap" else f"{f['size']} points"
         text = (f"junction {f['junction']} ({f['kind']}) of {' and '.join(f['walls'])}: {f['fault']}, {measure}, at {f['levels']} heights, "
                 f"courses {f['courses']}, worst at {f['at']}")
-        (result.named_holes if f["named"] else result.junction_faults).append(text)
+        (result.named_holes if f["named"] else result.problems).append(text)

@@ -51,7 +51,6 @@ class Result:
     seconds: float = 0
     spent: dict[str, float] = field(default_factory=dict)
     problems: list[str] = field(default_factory=list)
-    open: list[str] = field(default_factory=list)
     limits: list[str] = field(default_factory=list)
     declared: list[tuple[str, str]] = field(default_factory=list)
     judged: geometry.Judged | None = None
@@ -81,7 +80,6 @@ def check(task: Task, tools: Tools) -> Result:
     with stage(result, "meshes and junctions"):
         result.judged = geometry.judge(task.model, layout, task.out / "layout.json", before[0], tools.node)
     result.problems += result.judged.problems
-    result.open += result.judged.junction_faults
     with stage(result, "sheets"):
         check_sheets(result, task.out, tools)
     with stage(result, "coursed model"):

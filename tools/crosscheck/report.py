@@ -120,13 +120,6 @@ def spent(results):
     return "minutes of processor time: " + ", ".join(f"{name} {seconds / 60:.1f}" for name, seconds in totals.most_common())
 
 
-def print_not_held(lines):
-    """What geometry, openings and junctions should hold and do not yet; every line is work to be done."""
-    print(f"\n{len(lines)} lines that are not yet held" + (":" if lines else ""))
-    for line in lines:
-        print(f"  {line}")
-
-
 def print_problems(problems):
     print(f"\n{len(problems)} problems" + (":" if problems else ""))
     for problem in problems[:200]:

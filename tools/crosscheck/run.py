@@ -42,12 +42,9 @@ def main():
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     problems += report.gates(results)
-    # Not yet held by the product: listed in full, and they fail the run once the work on junctions is done.
-    not_held = [f"{r.model}: {p}" for r in results for p in r.open]
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
                   report.print_limits):
         table(results)
-    report.print_not_held(not_held)
     report.print_problems(problems)
     print(f"{(time.monotonic() - began) / 60:.1f} minutes; " + report.spent(results))
     return 1 if problems or not results else 0

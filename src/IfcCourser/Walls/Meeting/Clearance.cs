@@ -20,12 +20,13 @@ public static class Clearance
     public static (ImmutableArray<WallDraft> Walls, ImmutableArray<Finding> Findings) Of(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
     {
         var met = joined.Select(encounter => (encounter.First.Wall, encounter.Second.Wall)).ToHashSet();
+        var slants = Enumerable.Range(0, walls.Length).Select(wall => Slants(joined, wall)).ToList();
         var (apart, findings) = (walls.ToArray(), ImmutableArray.CreateBuilder<Finding>());
         for (var i = 0; i < apart.Length; i++)
         {
             for (var j = i + 1; j < apart.Length; j++)
             {
-                if (!met.Contains((i, j)) && !met.Contains((j, i)) && Shared(apart[i], apart[j], Slants(joined, i), Slants(joined, j)) is { } shared)
+                if (!met.Contains((i, j)) && !met.Contains((j, i)) && Shared(apart[i], apart[j], slants[i], slants[j]) is { } shared)
                 {
                     findings.Add(WallFindings.Pair(FindingCodes.WallsOverlap, apart[i].Identity, apart[j].Identity, Math.Max(shared.OnFirst.Bounds.Width, shared.OnSecond.Bounds.Width)));
                     (apart[i], apart[j]) = Parted(apart[i], apart[j], shared);
