@@ -8,42 +8,36 @@ namespace IfcCourser.Coursing;
 /// <summary>One of two rows that <see cref="PairSolver"/> fills together: its cells, what may be laid from each, and the least that is to come.</summary>
 internal sealed class PairRow
 {
-    private const long Unreachable = long.MaxValue / 4;
+    private const long Unreachable = RestCosts.Unreachable;
 
     private readonly SegmentTask _task;
     private readonly PieceCosts _costs;
-    private readonly LengthRange _limits;
+    private readonly CellSizes _sizes;
+    private readonly SegmentGrid _grid;
     private readonly JointCosts _joints = new();
-    private readonly Length _cell;
-    private readonly Length _slide;
     private readonly long[] _least;
     private readonly long[] _leastAfterCut;
-    private readonly int _unit;
     private readonly int _weight;
 
     /// <param name="row">What to fill.</param>
     /// <param name="rules">Catalog and rules.</param>
     public PairRow(PairTask row, LayoutRules rules)
     {
-        var (catalog, aims) = (rules.Catalog, rules.Set.Aims);
         (Left, _task, _weight) = (row.Left, row.Segment, row.Weight);
-        (_costs, _limits, _cell) = (new PieceCosts(rules), catalog.HeadJoint, catalog.CutGrid);
-        _unit = CellsIn(catalog.UnitLength);
-        (Cells, _slide) = Grid();
-        _joints.Fill(_task, _cell, Cells, Length.Abs(_slide));
-        NominalJoint = CellsIn(_limits.Nominal);
-        var (least, preferred) = (CellsIn(rules.MinPiece.CeilingTo(_cell)), CellsIn(rules.PreferredPiece.CeilingTo(_cell)));
+        (_costs, _sizes) = (new PieceCosts(rules), new CellSizes(rules));
+        _grid = SegmentGrid.Of(_task.Size, _sizes);
+        _joints.Fill(_task, _sizes.Cell, Cells, Length.Abs(_grid.Slide));
         Wholes =
         [
-            .. from joint in Enumerable.Range(0, CellsIn(_limits.Max) + 1)
-               where _cell * joint >= _limits.Min
-               from length in catalog.PartLengths.Add(catalog.UnitLength)
-               select new Step(CellsIn(length) + joint, CellsIn(length) + joint, joint, _weight * Math.Abs(joint - NominalJoint) * aims.JointStep),
+            .. from joint in Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1)
+               from length in _sizes.Wholes
+               select new Step(length + joint, length + joint, joint, _weight * Math.Abs(joint - _sizes.Joint) * rules.Set.Aims.JointStep),
         ];
         Cuts =
         [
-            new Step(Math.Max(least, preferred) + NominalJoint, _unit - 1 + NominalJoint, NominalJoint, _weight * aims.Cut),
-            new Step(least + NominalJoint, preferred - 1 + NominalJoint, NominalJoint, _weight * (aims.Cut + aims.Short)),
+            .. _sizes.CutClasses
+                .Where(cuts => cuts.Weight < BondAims.Breach)
+                .Select(cuts => new Step(cuts.Shortest + _sizes.Joint, cuts.Longest + _sizes.Joint, _sizes.Joint, _weight * cuts.Weight)),
         ];
         (_least, _leastAfterCut) = LeastFrom();
     }
@@ -51,10 +45,7 @@ internal sealed class PairRow
     public Length Left { get; }
 
     /// <summary>Cells from the segment's start to its end.</summary>
-    public int Cells { get; }
-
-    /// <summary>Width of a joint after a cut piece, in cells.</summary>
-    public int NominalJoint { get; }
+    public int Cells => _grid.Target;
 
     /// <summary>Pieces that need no cut, with every joint they may have after them.</summary>
     public ImmutableArray<Step> Wholes { get; }
@@ -72,11 +63,11 @@ internal sealed class PairRow
     public ReadOnlySpan<long> LeastAfterCut => _leastAfterCut;
 
     /// <summary>Where the middle of a joint is on the wall that ends at a cell.</summary>
-    public Length Centre(int end, int joint) => Left + (_cell * end) - (_cell * joint / 2);
+    public Length Centre(int end, int joint) => Left + (_sizes.Cell * end) - (_sizes.Cell * joint / 2);
 
     /// <summary>What a joint costs; unreachable where the last joint could not take up what the segment is off the grid.</summary>
     public long JointCost(int end, int joint) =>
-        end <= joint || end >= Cells || (Cells - end <= _unit && !_limits.Contains((_cell * joint) + _slide)) ? Unreachable : _weight * _joints.At(end, joint);
+        end <= joint || end >= Cells || (Cells - end <= _sizes.Unit && !_grid.MayBeLast(joint)) ? Unreachable : _weight * _joints.At(end, joint);
 
     /// <summary>What the last piece costs.</summary>
     public long LastCost(int from)
@@ -90,22 +81,10 @@ internal sealed class PairRow
     [
         .. starts.Select((piece, i) => i == starts.Count - 1
             ? Last(piece.Start)
-            : new Interval(_cell * piece.Start, _cell * (starts[i + 1].Start - starts[i + 1].Joint))),
+            : new Interval(_sizes.Cell * piece.Start, _sizes.Cell * (starts[i + 1].Start - starts[i + 1].Joint))),
     ];
 
-    private Interval Last(int from) => new(from == 0 ? Length.Zero : (_cell * from) + _slide, _task.Size);
-
-    private int CellsIn(Length length) => (int)(length / _cell);
-
-    /// <summary>A remainder off the grid goes into the last joint, or into the last piece where joints have no play.</summary>
-    private (int Cells, Length Slide) Grid()
-    {
-        var whole = CellsIn(_task.Size);
-        var rest = _task.Size - (_cell * whole);
-        return _limits.Nominal + rest <= _limits.Max ? (whole, rest)
-            : _limits.Nominal + rest - _cell >= _limits.Min ? (whole + 1, rest - _cell)
-            : (whole, Length.Zero);
-    }
+    private Interval Last(int from) => new(from == 0 ? Length.Zero : (_sizes.Cell * from) + _grid.Slide, _task.Size);
 
     private (long[] Least, long[] AfterCut) LeastFrom()
     {
@@ -139,7 +118,7 @@ internal sealed class PairRow
             }
 
             least[from] = Math.Min(best, Unreachable);
-            afterCut[from] = Math.Min(least[from] + JointCost(from, NominalJoint), Unreachable);
+            afterCut[from] = Math.Min(least[from] + JointCost(from, _sizes.Joint), Unreachable);
         }
 
         return (least, afterCut);

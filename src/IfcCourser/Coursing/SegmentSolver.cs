@@ -15,12 +15,23 @@ namespace IfcCourser.Coursing;
 /// A segment that is no whole number of cells long puts its remainder into the last joint, or, where joints have no
 /// play, into the last piece, which is then cut; a segment of one piece is cut to its exact length.
 /// </remarks>
-internal sealed class SegmentSolver(LayoutRules rules, RestTables tables)
+internal sealed class SegmentSolver
 {
-    private readonly PieceCosts _costs = new(rules);
-    private readonly CellSizes _sizes = new(rules);
-    private readonly BondAims _aims = rules.Set.Aims;
-    private readonly SegmentSearch _search = new(new CellSizes(rules), rules.Set.Aims);
+    private readonly LayoutRules _rules;
+    private readonly RestTables _tables;
+    private readonly PieceCosts _costs;
+    private readonly CellSizes _sizes;
+    private readonly BondAims _aims;
+    private readonly SegmentSearch _search;
+
+    /// <param name="rules">Catalog and rules.</param>
+    /// <param name="tables">Shared with the solvers of other walls of the run.</param>
+    public SegmentSolver(LayoutRules rules, RestTables tables)
+    {
+        (_rules, _tables, _aims) = (rules, tables, rules.Set.Aims);
+        (_costs, _sizes) = (new PieceCosts(rules), new CellSizes(rules));
+        _search = new SegmentSearch(_sizes, _aims);
+    }
 
     /// <summary>The pieces of a cheapest filling, from the segment's start; null where none is cheaper than a known one.</summary>
     /// <param name="task">The segment.</param>
@@ -41,7 +52,7 @@ internal sealed class SegmentSolver(LayoutRules rules, RestTables tables)
             return null;
         }
 
-        var rest = tables.Of(rules, _sizes, task.End, grid).UpTo(grid.Target);
+        var rest = _tables.Of(_rules, _sizes, task.End, grid).UpTo(grid.Target);
         var least = rest.More[grid.Target];
         _search.Prepare(task, grid, rest);
         foreach (var slack in (ReadOnlySpan<long>)[_aims.Short, 2 * _aims.Cut, BondAims.Breach, RestCosts.Unreachable])
