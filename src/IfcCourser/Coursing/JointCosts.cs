@@ -10,7 +10,11 @@ internal sealed class JointCosts
     /// <summary>Zones are open intervals: a joint exactly at the limit is allowed, dust included.</summary>
     private const long DustNanometres = PieceCosts.DustNanometres;
 
+    private readonly List<int> _drops = [];
     private long[] _costs = [];
+
+    /// <summary>Half cells at which a zone ends that costs, or one begins that is worth something.</summary>
+    public IReadOnlyList<int> Drops => _drops;
 
     /// <param name="task">The segment with its zones.</param>
     /// <param name="cell">Cell of the grid.</param>
@@ -29,6 +33,7 @@ internal sealed class JointCosts
             Array.Clear(_costs, 0, size);
         }
 
+        _drops.Clear();
         foreach (var zone in task.Zones)
         {
             var reach = zone.Cost < 0 ? zone.Reach : zone.Reach + slack - new Length(DustNanometres);
@@ -40,6 +45,7 @@ internal sealed class JointCosts
             {
                 _costs[low] += zone.Cost;
                 _costs[high + 1] -= zone.Cost;
+                _drops.Add(zone.Cost < 0 ? (int)low : (int)high + 1);
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Rules;
 
 namespace IfcCourser.Coursing;
@@ -58,7 +59,7 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
             joined[left] = grid.MayBeLast(sizes.Joint) ? Math.Min(last[left], more[left]) : more[left];
         }
 
-        return new Table(last, more, aims.Cut);
+        return new Table(last, more);
     }
 
     // The last piece, which nothing follows.
@@ -119,33 +120,12 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
     /// <summary>The costs by the number of cells left.</summary>
     public sealed class Table
     {
-        // Lengths of rests that cost at least so many cuts and less than one more; the last holds all that cost more.
-        private const int Levels = 8;
-
-        private readonly int[][] _ofLevel;
-        private readonly long _cut;
-
         /// <param name="last">By cells left, where one piece fills them.</param>
         /// <param name="more">By cells left, where several pieces fill them.</param>
-        /// <param name="cut">What a cut costs.</param>
-        public Table(long[] last, long[] more, long cut)
+        public Table(long[] last, long[] more)
         {
-            (Last, More, _cut) = (last, more, cut);
-            var levels = new List<int>[Levels];
-            for (var level = 0; level < Levels; level++)
-            {
-                levels[level] = [];
-            }
-
-            for (var left = 1; left < last.Length; left++)
-            {
-                if (Least(left) < Unreachable)
-                {
-                    levels[(int)Math.Clamp(Least(left) / cut, 0, Levels - 1)].Add(left);
-                }
-            }
-
-            _ofLevel = [.. levels.Select(level => level.ToArray())];
+            (Last, More) = (last, more);
+            TightLasts = [.. Enumerable.Range(1, last.Length - 2).Where(left => last[left] < last[left + 1])];
         }
 
         /// <summary>Cost of the last piece, by the cells left for it.</summary>
@@ -157,21 +137,7 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
         /// <summary>The least cost of what is left, of one piece or several.</summary>
         public long Least(int left) => Math.Min(Last[left], More[left]);
 
-        /// <summary>How many levels may hold rests that cost less than <paramref name="room"/>.</summary>
-        public int LevelsBelow(long room) => room <= 0 ? 0 : (int)Math.Min(Levels, ((room - 1) / _cut) + 1);
-
-        /// <summary>The rests of a level between two lengths, rising.</summary>
-        public ReadOnlySpan<int> Rests(int level, int shortest, int longest)
-        {
-            var rests = _ofLevel[level];
-            var from = Place(rests, shortest);
-            return rests.AsSpan(from, Place(rests, longest + 1) - from);
-        }
-
-        private static int Place(int[] rests, int value)
-        {
-            var place = Array.BinarySearch(rests, value);
-            return place < 0 ? ~place : place;
-        }
+        /// <summary>Lengths of last pieces that cost less than one a cell longer.</summary>
+        public ImmutableArray<int> TightLasts { get; }
     }
 }

@@ -16,6 +16,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
 
     private readonly JointCosts _joints = new();
     private readonly JointGains _gains = new();
+    private readonly Landings _landings = new(sizes);
     private Arrival[] _arrivals = [];
     private Arrival[] _lastArrivals = [];
     private ulong[] _reached = [];
@@ -24,7 +25,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     private int _cheaper;
     private SegmentTask _task = new(default, default, default, []);
     private SegmentGrid _grid;
-    private RestCosts.Table _rest = new([], [], 1);
+    private RestCosts.Table _rest = new([0, 0], [0, 0]);
     private long _gain;
     private long _limit;
     private int _lastStart;
@@ -44,6 +45,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
         _rakedTo = sizes.UpOf(task.Start.Raked);
         _rakedFrom = grid.Target - sizes.UpOf(task.End.Raked);
         _firstLeast = sizes.UpOf(task.Start.Least);
+        _landings.Fill(_joints, rest, grid.Target, _rakedTo);
     }
 
     /// <summary>The pieces of a cheapest filling that costs less than a limit, from the segment's start; null where there is none.</summary>
@@ -158,32 +160,29 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     }
 
     /// <summary>
-    /// Cut pieces of one class, with the nominal joint after them: those only whose rest leaves room below the limit, and that no
-    /// start before this one reaches as cheaply.
+    /// Cut pieces of one class, with the nominal joint after them, to where a cheapest filling may go on: but those whose rest leaves
+    /// room below the limit, and that no start before this one reaches as cheaply.
     /// </summary>
     private void Cuts(int start, long cost, CellSizes.CutClass cuts, int covered)
     {
-        const int FewCells = 64;
         cost += cuts.Weight + (start == 0 ? _task.Start.CutCost : 0);
         var room = _limit - _gain - cost;
-        var first = Math.Max(start + cuts.Shortest, covered < 0 ? 0 : covered + cuts.Longest + 1) + sizes.Joint;
+        var shortest = start + cuts.Shortest + sizes.Joint;
+        var first = Math.Max(shortest, covered < 0 ? 0 : covered + cuts.Longest + 1 + sizes.Joint);
         var last = Math.Min(start + cuts.Longest + sizes.Joint, _grid.Target - 1);
-        if (last - first < FewCells)
+        if (first == shortest && first <= last)
         {
-            for (var next = first; next <= last; next++)
-            {
-                Cut(start, cost, next, room);
-            }
-
-            return;
+            Cut(start, cost, first, room);
         }
 
-        for (var level = 0; level < _rest.LevelsBelow(room); level++)
+        if (start == 0 && _firstLeast + sizes.Joint is var least && least > first && least <= last)
         {
-            foreach (var left in _rest.Rests(level, _grid.Target - last, _grid.Target - first))
-            {
-                Cut(start, cost, _grid.Target - left, room);
-            }
+            Cut(start, cost, least, room);
+        }
+
+        for (var next = _landings.Next(first); next <= last; next = _landings.Next(next + 1))
+        {
+            Cut(start, cost, next, room);
         }
     }
 
