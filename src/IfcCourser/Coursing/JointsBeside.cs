@@ -33,6 +33,31 @@ internal sealed record JointsBeside(RowLaps Laps, ImmutableArray<Length[]> Near,
         return cost;
     }
 
-    public IEnumerable<JointZone> Zones() => Near.SelectMany(joints => joints).SelectMany(Laps.Zones)
-        .Concat(Repeated.SelectMany(joints => joints).Select(Laps.RepeatZone));
+    /// <summary>No row's joints are worth more by standing over those two courses away.</summary>
+    public long LeastOfRepeats => Repeated.Sum(joints => joints.Length * Laps.RepeatZone(default).Cost);
+
+    /// <summary>Adds the zones that a segment's joints meet, positions counted from its start.</summary>
+    public void AddZones(ImmutableArray<JointZone>.Builder zones, Length left, Length size)
+    {
+        foreach (var joint in Near.SelectMany(joints => joints))
+        {
+            foreach (var zone in Laps.Zones(joint - left))
+            {
+                AddWithin(zones, zone, size);
+            }
+        }
+
+        foreach (var joint in Repeated.SelectMany(joints => joints))
+        {
+            AddWithin(zones, Laps.RepeatZone(joint - left), size);
+        }
+    }
+
+    private static void AddWithin(ImmutableArray<JointZone>.Builder zones, JointZone zone, Length size)
+    {
+        if (zone.MeetsJointsOf(size))
+        {
+            zones.Add(zone);
+        }
+    }
 }

@@ -78,47 +78,43 @@ internal static class LeastSum
         var count = extent.Aggregate(1, (product, size) => checked(product * size));
         var costs = new long[count];
         var best = new int[count];
-        var steps = touched.Select(table => (table.Costs, Own: table.Stride(variable), Others: scope.Select(table.Stride).ToArray())).ToArray();
-        var at = new int[touched.Count];
+        var tables = touched.Select(table => new Walk(table.Costs, table.Stride(variable), [.. scope.Select(table.Stride)])).ToArray();
         var digits = new int[scope.Length];
+        var sums = new long[sizes[variable]];
         for (var place = 0; place < count; place++)
         {
-            var least = long.MaxValue;
-            for (var value = 0; value < sizes[variable]; value++)
+            Array.Clear(sums);
+            foreach (var table in tables)
             {
-                var sum = 0L;
-                for (var t = 0; t < steps.Length; t++)
-                {
-                    sum += steps[t].Costs[at[t] + (value * steps[t].Own)];
-                }
-
-                if (sum < least)
-                {
-                    (least, best[place]) = (sum, value);
-                }
+                table.AddTo(sums);
             }
 
-            costs[place] = least;
-            Advance(digits, extent, steps.Select(step => step.Others), at);
+            best[place] = 0;
+            for (var value = 1; value < sums.Length; value++)
+            {
+                best[place] = sums[value] < sums[best[place]] ? value : best[place];
+            }
+
+            costs[place] = sums[best[place]];
+            Advance(digits, extent, tables);
         }
 
         return (new Table(scope, extent, costs), best);
     }
 
-    /// <summary>The next combination of the scope's values, with each table's offset; the last variable runs fastest.</summary>
-    private static void Advance(int[] digits, int[] extent, IEnumerable<int[]> strides, int[] at)
+    /// <summary>The next combination of the scope's values, with each table's place; the last variable runs fastest.</summary>
+    private static void Advance(int[] digits, int[] extent, Walk[] tables)
     {
         for (var d = digits.Length - 1; d >= 0; d--)
         {
             digits[d]++;
-            var turned = digits[d] == extent[d];
-            var t = 0;
-            foreach (var stride in strides)
+            var isTurned = digits[d] == extent[d];
+            foreach (var table in tables)
             {
-                at[t++] += turned ? -stride[d] * (extent[d] - 1) : stride[d];
+                table.Move(d, isTurned ? 1 - extent[d] : 1);
             }
 
-            if (!turned)
+            if (!isTurned)
             {
                 return;
             }
@@ -149,6 +145,28 @@ internal static class LeastSum
         {
             var place = Array.IndexOf(Scope, variable);
             return place < 0 ? 0 : Extent.Skip(place + 1).Aggregate(1, (product, size) => product * size);
+        }
+    }
+
+    /// <summary>A place in a table that moves with the values of the scope's variables.</summary>
+    /// <param name="costs">The table's.</param>
+    /// <param name="own">How far apart the values of the variable to be eliminated lie.</param>
+    /// <param name="others">By variable of the scope, how far apart its values lie.</param>
+    private sealed class Walk(long[] costs, int own, int[] others)
+    {
+        private int _at;
+
+        public void Move(int variable, int steps) => _at += others[variable] * steps;
+
+        /// <summary>Adds the costs here, value by value of the variable to be eliminated.</summary>
+        public void AddTo(long[] sums)
+        {
+            var at = _at;
+            for (var value = 0; value < sums.Length; value++)
+            {
+                sums[value] += costs[at];
+                at += own;
+            }
         }
     }
 

@@ -18,6 +18,7 @@ internal sealed class PairRow
     private readonly long[] _least;
     private readonly long[] _leastAfterCut;
     private readonly int _weight;
+    private readonly long _savedCut;
 
     /// <param name="row">What to fill.</param>
     /// <param name="rules">Catalog and rules.</param>
@@ -25,6 +26,7 @@ internal sealed class PairRow
     {
         (Left, _task, _weight) = (row.Left, row.Segment, row.Weight);
         (_costs, _sizes) = (new PieceCosts(rules), new CellSizes(rules));
+        _savedCut = _weight * rules.Set.Aims.Cut / 2;
         _grid = SegmentGrid.Of(_task.Size, _sizes);
         _joints.Fill(_task, _sizes.Cell, Cells, Length.Abs(_grid.Slide));
         Wholes =
@@ -40,6 +42,7 @@ internal sealed class PairRow
                 .Select(cuts => new Step(cuts.Shortest + _sizes.Joint, cuts.Longest + _sizes.Joint, _sizes.Joint, _weight * cuts.Weight)),
         ];
         (_least, _leastAfterCut) = LeastFrom();
+        Held = HeldCells();
     }
 
     public Length Left { get; }
@@ -52,6 +55,9 @@ internal sealed class PairRow
 
     /// <summary>Cut pieces, with the joint after them.</summary>
     public ImmutableArray<Step> Cuts { get; }
+
+    /// <summary>Cells where a piece after a joint of nominal width costs more a cell nearer to the start, or its joint does.</summary>
+    public CellSet Held { get; }
 
     /// <summary>What the first piece costs more than another where it is cut.</summary>
     public long FirstCutCost => _weight * _task.Start.CutCost;
@@ -83,6 +89,33 @@ internal sealed class PairRow
             ? Last(piece.Start)
             : new Interval(_sizes.Cell * piece.Start, _sizes.Cell * (starts[i + 1].Start - starts[i + 1].Joint))),
     ];
+
+    /// <summary>Whether a joint that is not of nominal width saves a cut in what is to come; others are left to the rows' own searches.</summary>
+    public bool IsOfUse(int end, Step whole)
+    {
+        var nominal = end - whole.Joint + _sizes.Joint;
+        return whole.Joint == _sizes.Joint || nominal >= Cells || _least[end] + whole.Cost + _savedCut < _least[nominal];
+    }
+
+    private CellSet HeldCells()
+    {
+        var held = new CellSet();
+        held.Reset(Cells);
+        foreach (var drop in _joints.Drops)
+        {
+            held.Add((drop + _sizes.Joint + 1) / 2);
+        }
+
+        for (var left = 1; left <= _sizes.Unit && left < Cells; left++)
+        {
+            if (LastCost(Cells - left) < LastCost(Cells - left - 1))
+            {
+                held.Add(Cells - left);
+            }
+        }
+
+        return held;
+    }
 
     private Interval Last(int from) => new(from == 0 ? Length.Zero : (_sizes.Cell * from) + _grid.Slide, _task.Size);
 

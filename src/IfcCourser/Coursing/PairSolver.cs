@@ -26,17 +26,20 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     /// <summary>The cell of a row that is filled.</summary>
     private const int Done = int.MaxValue;
 
-    /// <summary>A row that lays a piece comes to be fewer cells ahead of the other.</summary>
+    /// <summary>A row that lays a piece comes to be fewer cells ahead of where it was.</summary>
     private readonly int _reach = Reach(rules);
 
     private readonly Length _cell = rules.Catalog.CutGrid;
+    private readonly PairLandings _landings = new(new CellSizes(rules));
     private readonly List<Node> _nodes = [];
+    private readonly Dictionary<PairTask, PairRow> _taken = [];
+    private readonly Dictionary<(PairTask Lower, PairTask Upper, long Known), (ImmutableArray<Interval> A, ImmutableArray<Interval> B)?> _found = [];
 
-    /// <summary>Nodes that wait, plus one, by the cell of the row behind (as a ring), which row that is, and how far the other is ahead.</summary>
-    private readonly int[] _waiting = new int[Reach(rules) * 2 * (Reach(rules) + 2)];
+    /// <summary>Nodes that wait, by the cell of the row behind (as a ring) and which row that is.</summary>
+    private readonly List<int>[] _waiting = [.. Enumerable.Range(0, 2 * Reach(rules)).Select(_ => new List<int>())];
 
-    /// <summary>Their costs.</summary>
-    private readonly long[] _costs = new long[Reach(rules) * 2 * (Reach(rules) + 2)];
+    /// <summary>The node of a state, by the cells of both rows.</summary>
+    private readonly Dictionary<(int First, int Second), int> _known = [];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
     private long _limit;
@@ -44,19 +47,43 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     private int _end;
 
     /// <summary>The rows' pieces, from each segment's start; null where none are found that cost less than what is known.</summary>
-    /// <param name="a">A row.</param>
-    /// <param name="b">Another row; both share a part of the wall.</param>
+    /// <param name="lower">A row.</param>
+    /// <param name="upper">Another row; both share a part of the wall.</param>
     /// <param name="known">What the rows are known to cost together.</param>
-    public (ImmutableArray<Interval> A, ImmutableArray<Interval> B)? Solve(PairRow a, PairRow b, long known)
+    public (ImmutableArray<Interval> A, ImmutableArray<Interval> B)? Solve(PairTask lower, PairTask upper, long known)
+    {
+        // Other attempts at the wall ask for the same rows again.
+        if (!_found.TryGetValue((lower, upper, known), out var pieces))
+        {
+            pieces = Sought(RowOf(lower), RowOf(upper), known);
+            _found.Add((lower, upper, known), pieces);
+        }
+
+        return pieces;
+    }
+
+    private PairRow RowOf(PairTask task)
+    {
+        if (!_taken.TryGetValue(task, out var row))
+        {
+            row = new PairRow(task, rules);
+            _taken.Add(task, row);
+        }
+
+        return row;
+    }
+
+    private (ImmutableArray<Interval> A, ImmutableArray<Interval> B)? Sought(PairRow a, PairRow b, long known)
     {
         var origin = Length.Min(a.Left, b.Left);
         if ((b.Left - origin).Modulo(_cell) < (a.Left - origin).Modulo(_cell))
         {
-            return Solve(b, a, known) is { } turned ? (turned.B, turned.A) : null;
+            return Sought(b, a, known) is { } turned ? (turned.B, turned.A) : null;
         }
 
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
+        _landings.Fill(_rows, [CellsToLap(a.Left, b.Left), CellsToLap(b.Left, a.Left)]);
         _limit = 0;
         _nodes.Clear();
         var alone = a.Least[0] + b.Least[0];
@@ -74,31 +101,29 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         return null;
     }
 
+    /// <summary>How many cells after the cell of another row's joint a joint laps that one as it must.</summary>
+    private int CellsToLap(Length left, Length other) => (int)Math.Ceiling(
+        (double)(rules.MinOverlap + other - left - new Length(PieceCosts.DustNanometres)).Nanometres / _cell.Nanometres);
+
     private static int Reach(LayoutRules rules) => (int)((rules.Catalog.UnitLength + rules.Catalog.HeadJoint.Max) / rules.Catalog.CutGrid) + 2;
 
     private void Run()
     {
         _nodes.Clear();
+        _known.Clear();
         (_end, _count) = (-1, 0);
-        Array.Clear(_waiting);
-
         Offer(default, -1, 0, 0, 0, 0);
-        for (var cell = 0; _count > 0 && _nodes.Count < MostNodes; cell++)
+        for (var place = 0; _count > 0; place = (place + 1) % _waiting.Length)
         {
-            for (var row = 0; row < 2; row++)
+            // Both rows at one cell: the first one's turn leads to states of the second one's.
+            var waiting = _waiting[place];
+            for (var i = 0; i < waiting.Count && _nodes.Count < MostNodes; i++)
             {
-                var from = ((cell % _reach * 2) + row) * (_reach + 2);
-                for (var place = from; place < from + _reach + 2; place++)
-                {
-                    if (_waiting[place] > 0)
-                    {
-                        var node = _waiting[place] - 1;
-                        _waiting[place] = 0;
-                        _count--;
-                        GoOn(node, row);
-                    }
-                }
+                GoOn(waiting[i], place % 2);
             }
+
+            _count -= waiting.Count;
+            waiting.Clear();
         }
     }
 
@@ -127,7 +152,7 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         foreach (var whole in row.Wholes)
         {
             var end = from + whole.Shortest;
-            if (end < row.Cells)
+            if (end < row.Cells && row.IsOfUse(end, whole))
             {
                 Lay(end, whole.Joint, whole.Cost + row.JointCost(end, whole.Joint));
             }
@@ -137,7 +162,8 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         foreach (var cut in row.Cuts)
         {
             var cost = cut.Cost + (from == 0 ? row.FirstCutCost : 0);
-            for (var end = from + cut.Shortest; end <= from + cut.Longest && end < row.Cells && spent + cost < _limit; end++)
+            var last = Math.Min(from + cut.Longest, row.Cells - 1);
+            for (var end = from + cut.Shortest; end <= last && spent + cost < _limit; end = _landings.Of(behind).Next(end + 1))
             {
                 if (spent + cost + least[end] < _limit)
                 {
@@ -148,7 +174,7 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     }
 
     /// <summary>Lets a node wait where it is the cheapest of its state.</summary>
-    private void Offer(in Node from, int number, int row, int cell, int joint, long cost)
+    private void Offer(Node from, int number, int row, int cell, int joint, long cost)
     {
         var other = from.Cell(1 - row);
         if (cell == Done && other == Done)
@@ -158,29 +184,25 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
             return;
         }
 
-        var place = row == 0 ? PlaceOf(cell, other) : PlaceOf(other, cell);
-        if (_waiting[place] == 0)
+        var after = from.After(number, row, cell, joint, cost);
+        if (_known.TryGetValue((after.First, after.Second), out var known))
         {
-            _nodes.Add(from.After(number, row, cell, joint, cost));
-            (_waiting[place], _costs[place]) = (_nodes.Count, cost);
-            _count++;
+            _nodes[known] = cost < _nodes[known].Cost ? after : _nodes[known];
+            return;
         }
-        else if (cost < _costs[place])
-        {
-            _nodes[_waiting[place] - 1] = from.After(number, row, cell, joint, cost);
-            _costs[place] = cost;
-        }
+
+        _known.Add((after.First, after.Second), _nodes.Count);
+        _waiting[PlaceOf(after)].Add(_nodes.Count);
+        _nodes.Add(after);
+        _count++;
     }
 
-    private int PlaceOf(int firstCell, int secondCell)
+    private int PlaceOf(in Node node)
     {
-        var first = firstCell == Done ? Done : firstCell + _offsets[0];
-        var second = secondCell == Done ? Done : secondCell + _offsets[1];
-        var (behind, cell, ahead) = second < first ? (1, second, first) : (0, first, second);
-
-        // Further ahead than a piece reaches is but a row that has not begun.
-        var lead = ahead == Done ? _reach + 1 : Math.Min(_reach, ahead - cell);
-        return (((cell % _reach * 2) + behind) * (_reach + 2)) + lead;
+        var first = node.First == Done ? Done : node.First + _offsets[0];
+        var second = node.Second == Done ? Done : node.Second + _offsets[1];
+        var (behind, cell) = second < first ? (1, second) : (0, first);
+        return (cell % _reach * 2) + behind;
     }
 
     /// <summary>Where the pieces of a row start, with the joints before them.</summary>

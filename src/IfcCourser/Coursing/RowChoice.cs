@@ -8,14 +8,15 @@ namespace IfcCourser.Coursing;
 /// <param name="laps">What laps cost.</param>
 internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, RowLaps laps)
 {
+    private readonly Dictionary<(SegmentRows Lower, SegmentRows Upper), List<List<long>>> _known = [];
+
     /// <summary>The best wall that the gathered rows make.</summary>
     /// <param name="best">A good wall: its rows are always among those chosen from.</param>
     public int[] Best(int[] best)
     {
         var allowed = Allowed(best);
         var single = allowed.Select((rows, s) => rows.Select(row => segments[s].Rows[row].Cost).ToArray()).ToList();
-        var known = new Dictionary<(SegmentRows Lower, SegmentRows Upper), long[][]>();
-        var costs = pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair, known), allowed[pair.Lower], allowed[pair.Upper])));
+        var costs = pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair), allowed[pair.Lower], allowed[pair.Upper])));
         var chosen = LeastSum.Solve(single, costs);
         return [.. chosen.Select((row, s) => allowed[s][row])];
     }
@@ -37,18 +38,31 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
         }
     }
 
-    private long[][] LapsOf((int Lower, int Upper) pair, Dictionary<(SegmentRows Lower, SegmentRows Upper), long[][]> known)
+    private List<List<long>> LapsOf((int Lower, int Upper) pair)
     {
-        var (lower, upper) = (segments[pair.Lower], segments[pair.Upper]);
-        if (!known.TryGetValue((lower, upper), out var costs))
+        var (lower, upper) = (segments[pair.Lower].Rows, segments[pair.Upper].Rows);
+        if (!_known.TryGetValue((segments[pair.Lower], segments[pair.Upper]), out var costs))
         {
-            costs = [.. lower.Rows.Select(below => upper.Rows.Select(above => laps.Of(below.Joints, above.Joints)).ToArray())];
-            known.Add((lower, upper), costs);
+            _known.Add((segments[pair.Lower], segments[pair.Upper]), costs = []);
+        }
+
+        // Rows come to be more, and stay in their order.
+        while (costs.Count < lower.Count)
+        {
+            costs.Add([]);
+        }
+
+        for (var below = 0; below < lower.Count; below++)
+        {
+            for (var above = costs[below].Count; above < upper.Count; above++)
+            {
+                costs[below].Add(laps.Of(lower[below].Joints, upper[above].Joints));
+            }
         }
 
         return costs;
     }
 
-    private static long[][] Part(long[][] costs, ImmutableArray<int> rows, ImmutableArray<int> columns) =>
+    private static long[][] Part(List<List<long>> costs, ImmutableArray<int> rows, ImmutableArray<int> columns) =>
         [.. rows.Select(row => columns.Select(column => costs[row][column]).ToArray())];
 }

@@ -26,7 +26,7 @@ internal sealed class RowLaps
     public Length Reach => Length.Max(_least, _preferred);
 
     /// <summary>What a joint asks of those above and below it.</summary>
-    public IEnumerable<JointZone> Zones(Length joint) =>
+    public JointZone[] Zones(Length joint) =>
         [new JointZone(joint, _least, BondAims.Breach), new JointZone(joint, _preferred, _underPreferred)];
 
     /// <summary>The cost of two rows above each other: for each pair of joints that lap too short, and that lap less than preferred.</summary>

@@ -12,17 +12,13 @@ internal sealed class RowPairs
     private readonly RowLaps _laps;
     private readonly LayoutRules _rules;
     private readonly PairSolver _solver;
-    private readonly HashSet<(PairTask Lower, PairTask Upper, long Limit)> _tried = [];
 
     /// <param name="segments">The wall's segments; equal ones share their rows.</param>
     /// <param name="pairs">Segments of neighbouring courses whose joints may come near each other, from below.</param>
-    /// <param name="laps">What laps cost.</param>
-    /// <param name="effort">What the searches may do.</param>
-    /// <param name="rules">Catalog and rules.</param>
-    public RowPairs(
-        ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, RowLaps laps, PairEffort effort, LayoutRules rules)
+    /// <param name="solvers">Finds pairs of rows.</param>
+    public RowPairs(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, BondSolvers solvers)
     {
-        (_segments, _laps, _rules, _solver) = (segments, laps, rules, new PairSolver(laps, effort, rules));
+        (_segments, _laps, _rules, _solver) = (segments, solvers.Laps, solvers.Rules, solvers.Pairs);
         _beside = pairs.Concat(pairs.Select(pair => (Lower: pair.Upper, Upper: pair.Lower))).ToLookup(pair => pair.Lower, pair => pair.Upper);
         _pairs =
         [
@@ -129,8 +125,8 @@ internal sealed class RowPairs
         var limit = known - (_rules.Set.Aims.Cut / 2);
         var (below, above) = (lower.TaskBeside(besideLower), upper.TaskBeside(besideUpper));
         var rows = (Lower: new PairTask(lower.Left, below, lowerWeight), Upper: new PairTask(upper.Left, above, upperWeight));
-        return (lowerWeight * lower.Rows[0].Cost) + (upperWeight * upper.Rows[0].Cost) < limit && _tried.Add((rows.Lower, rows.Upper, limit))
-            && _solver.Solve(new PairRow(rows.Lower, _rules), new PairRow(rows.Upper, _rules), limit) is { } pieces
+        return (lowerWeight * lower.Rows[0].Cost) + (upperWeight * upper.Rows[0].Cost) < limit
+            && _solver.Solve(rows.Lower, rows.Upper, limit) is { } pieces
             ? (lower.Add(pieces.A), upper.Add(pieces.B))
             : null;
     }

@@ -46,7 +46,11 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
     }
 
     /// <summary>Adds the cheapest row beside given joints; whether it is new.</summary>
-    public bool AddCheapest(JointsBeside beside) => Add(TaskBeside(beside), CheapestKnown(beside).Cost);
+    public bool AddCheapest(JointsBeside beside)
+    {
+        var known = CheapestKnown(beside).Cost;
+        return known > _rows[0].Cost + beside.LeastOfRepeats && Add(TaskBeside(beside), known);
+    }
 
     /// <summary>Adds rows with their cuts at the one end or the other: what suits a course best may cost the next one cuts.</summary>
     /// <param name="worth">How much a cut there is worth.</param>
@@ -69,12 +73,13 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
     }
 
     /// <summary>The task of filling the segment beside given joints.</summary>
-    public SegmentTask TaskBeside(JointsBeside beside) => alone with { Zones = [.. alone.Zones, .. Within(beside.Zones(), left, alone.Size)] };
-
-    /// <summary>Zones along the wall as zones of a segment.</summary>
-    public static IEnumerable<JointZone> Within(IEnumerable<JointZone> zones, Length left, Length size) => zones
-        .Select(zone => zone with { Centre = zone.Centre - left })
-        .Where(zone => zone.Centre + zone.Reach > Length.Zero && zone.Centre - zone.Reach < size);
+    public SegmentTask TaskBeside(JointsBeside beside)
+    {
+        var zones = ImmutableArray.CreateBuilder<JointZone>(alone.Zones.Length);
+        zones.AddRange(alone.Zones);
+        beside.AddZones(zones, left, alone.Size);
+        return alone with { Zones = zones.DrainToImmutable() };
+    }
 
     private bool Add(SegmentTask task, long? known = null)
     {

@@ -180,7 +180,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
             Cut(start, cost, least, room);
         }
 
-        for (var next = _landings.Next(first); next <= last; next = _landings.Next(next + 1))
+        for (var next = _landings.Cells.Next(first); next <= last; next = _landings.Cells.Next(next + 1))
         {
             Cut(start, cost, next, room);
         }

@@ -24,6 +24,9 @@ internal sealed class SegmentSolver
     private readonly BondAims _aims;
     private readonly SegmentSearch _search;
 
+    /// <summary>What was found for a segment, and below which cost it was sought.</summary>
+    private readonly Dictionary<SegmentTask, (ImmutableArray<Interval>? Pieces, long Limit)> _found = [];
+
     /// <param name="rules">Catalog and rules.</param>
     /// <param name="tables">Shared with the solvers of other walls of the run.</param>
     public SegmentSolver(LayoutRules rules, RestTables tables)
@@ -37,6 +40,18 @@ internal sealed class SegmentSolver
     /// <param name="task">The segment.</param>
     /// <param name="known">Cost of a filling that is known; what can't come below it is not searched.</param>
     public ImmutableArray<Interval>? Solve(SegmentTask task, long known = RestCosts.Unreachable)
+    {
+        // Other attempts at the wall ask for the same segments again.
+        if (!_found.TryGetValue(task, out var found) || (found.Pieces is null && found.Limit < known))
+        {
+            found = (Sought(task, known), known);
+            _found[task] = found;
+        }
+
+        return found.Pieces is { } pieces && (known <= found.Limit && _costs.Of(pieces, task) >= known) ? null : found.Pieces;
+    }
+
+    private ImmutableArray<Interval>? Sought(SegmentTask task, long known)
     {
         var whole = new Interval(Length.Zero, task.Size);
         var single = _costs.IsTooLong(whole) ? RestCosts.Unreachable : _costs.Of(whole, task);

@@ -14,6 +14,9 @@ namespace IfcCourser.Coursing;
 internal sealed class WallBond
 {
     private const int MostRounds = 8;
+
+    /// <summary>Where no cut can be saved.</summary>
+    private const int FewRounds = 2;
     private const int MostSweeps = 4;
 
     private readonly ImmutableArray<ShapedCourse> _shapes;
@@ -22,23 +25,13 @@ internal sealed class WallBond
     private readonly ImmutableArray<SegmentRows> _segments;
     private readonly ImmutableArray<ImmutableArray<int>> _ofCourse;
     private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
-    private readonly PairEffort _effort;
-    private readonly LayoutRules _rules;
+    private readonly RowChoice _choice;
+    private readonly BondSolvers _solvers;
 
-    public WallBond(
-        ImmutableArray<ShapedCourse> shapes,
-        ImmutableArray<Lintel> lintels,
-        ImmutableArray<Bar> bars,
-        Length thickness,
-        PairEffort effort,
-        LayoutRules rules,
-        RestTables tables)
+    public WallBond(ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, BondSolvers solvers)
     {
-        (_shapes, _effort, _rules) = (shapes, effort, rules);
-        _aims = rules.Set.Aims;
-        _laps = new RowLaps(thickness, rules);
-        var (solver, costs) = (new SegmentSolver(rules, tables), new PieceCosts(rules));
-        var fixedZones = new FixedZones(shapes, lintels, bars, _laps, rules);
+        (_shapes, _solvers, _laps, _aims) = (shapes, solvers, solvers.Laps, solvers.Rules.Set.Aims);
+        var fixedZones = new FixedZones(shapes, lintels, bars, _laps, solvers.Rules);
         var known = new Dictionary<(Length Left, SegmentTask Alone), SegmentRows>();
         var segments = ImmutableArray.CreateBuilder<SegmentRows>();
         var courses = ImmutableArray.CreateBuilder<ImmutableArray<int>>(shapes.Length);
@@ -49,10 +42,10 @@ internal sealed class WallBond
             foreach (var segment in shapes[course].Segments)
             {
                 var (left, size) = (segment.Box.Left, segment.Box.Width);
-                var alone = new SegmentTask(size, segment.Start, segment.End, [.. SegmentRows.Within(zones, left, size)]);
+                var alone = new SegmentTask(size, segment.Start, segment.End, Within(zones, left, size));
                 if (!known.TryGetValue((left, alone), out var rows))
                 {
-                    rows = new SegmentRows(left, alone, solver, costs);
+                    rows = new SegmentRows(left, alone, solvers.Segments, solvers.Costs);
                     known.Add((left, alone), rows);
                 }
 
@@ -63,12 +56,15 @@ internal sealed class WallBond
         _segments = segments.ToImmutable();
         _ofCourse = courses.ToImmutable();
         _pairs = [.. Pairs()];
+        _choice = new RowChoice(_segments, _pairs, _laps);
     }
 
-    public ImmutableArray<LaidCourse> Solve()
+    /// <param name="isDraft">Whether to leave out what takes long and saves little: to tell one attempt from another.</param>
+    public ImmutableArray<LaidCourse> Solve(bool isDraft = false)
     {
         var least = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
         bool IsBest(int[] rows) => CostOf(rows) - least < _aims.Short;
+        bool HasFewestCuts(int[] rows) => CostOf(rows) - least < _aims.Cut;
 
         var best = Build(Enumerable.Range(0, _shapes.Length));
         if (!IsBest(best))
@@ -83,23 +79,19 @@ internal sealed class WallBond
                 segment.AddLeaning(_aims.CutAtJamb);
             }
 
-            best = Improve(best, IsBest);
-        }
-
-        if (!IsBest(best))
-        {
-            _effort.Allow(CostOf(best) >= BondAims.Breach);
-            var pairs = new RowPairs(_segments, _pairs, _laps, _effort, _rules);
+            _solvers.Effort.Allow(CostOf(best) >= BondAims.Breach);
+            var pairs = new RowPairs(_segments, _pairs, _solvers);
             least += pairs.Gather();
-            best = Improve(Choose(best), IsBest);
-            for (var (sweep, cost) = (0, long.MaxValue); sweep < MostSweeps && !IsBest(best) && CostOf(best) < cost; sweep++)
+            best = Choose(best);
+            best = Improve(best, isDraft || HasFewestCuts(best) ? FewRounds : MostRounds, IsBest);
+            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost; sweep++)
             {
                 cost = CostOf(best);
-                best = Improve(Choose(pairs.Improve(best)), IsBest);
-                if (!IsBest(best))
+                best = Improve(Choose(pairs.Improve(best)), MostRounds, IsBest);
+                if (!HasFewestCuts(best))
                 {
                     pairs.GatherBetween(best);
-                    best = Improve(Choose(best), IsBest);
+                    best = Improve(Choose(best), MostRounds, IsBest);
                 }
             }
         }
@@ -107,10 +99,13 @@ internal sealed class WallBond
         return Courses(Settle(best));
     }
 
+    private static ImmutableArray<JointZone> Within(ImmutableArray<JointZone> zones, Length left, Length size) =>
+        [.. zones.Select(zone => zone with { Centre = zone.Centre - left }).Where(zone => zone.MeetsJointsOf(size))];
+
     /// <summary>Gathers rows and chooses of them, in turn.</summary>
-    private int[] Improve(int[] best, Func<int[], bool> isBest)
+    private int[] Improve(int[] best, int rounds, Func<int[], bool> isBest)
     {
-        for (var (round, isNew) = (0, true); isNew && round < MostRounds && !isBest(best); round++)
+        for (var (round, isNew) = (0, true); isNew && round < rounds && !isBest(best); round++)
         {
             isNew = GatherToRows() | Gather(best);
             best = Choose(best);
@@ -119,7 +114,7 @@ internal sealed class WallBond
         return best;
     }
 
-    private int[] Choose(int[] best) => Better(best, new RowChoice(_segments, _pairs, _laps).Best(best));
+    private int[] Choose(int[] best) => Better(best, _choice.Best(best));
 
     /// <summary>Fills course by course, each given those filled before.</summary>
     private int[] Build(IEnumerable<int> courses)

@@ -3,7 +3,6 @@ using IfcCourser.Coursing;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Reinforcement;
-using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Runs;
@@ -17,12 +16,8 @@ internal sealed class BarBond(
     ImmutableArray<Lintel> lintels,
     BarPlacement placement,
     ImmutableArray<BarPlace> required,
-    Length thickness,
-    LayoutRules rules,
-    RestTables tables)
+    BondSolvers solvers)
 {
-    private readonly PairEffort _effort = new();
-
     public (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Solve()
     {
         var fixedBars = required.Where(bar => bar.Range.Size == Length.Zero).ToImmutableArray();
@@ -32,8 +27,8 @@ internal sealed class BarBond(
             return (free.Laid, free.Bars);
         }
 
-        var best = GiveWay(free);
-        best = Move(best, free);
+        var draft = Move(GiveWay(free), free);
+        var best = draft == free ? free : Better(free, Better(draft, Try(draft.Held)));
         return (best.Laid, best.Bars);
     }
 
@@ -47,8 +42,8 @@ internal sealed class BarBond(
         for (var round = 0; round <= Rounds && best.Score.Breaches > 0; round++)
         {
             held = held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Any(other => other.At == bar.At)));
-            last = Try(held);
-            best = last.Score.CompareTo(best.Score) < 0 ? last : best;
+            last = Try(held, isDraft: true);
+            best = Better(best, last);
         }
 
         return best;
@@ -70,24 +65,25 @@ internal sealed class BarBond(
 
             foreach (var place in range.Size == Length.Zero ? [] : new[] { range.From, range.To })
             {
-                var moved = Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(required[i], place)]);
-                best = moved.Score.CompareTo(best.Score) < 0 ? moved : best;
+                best = Better(best, Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(required[i], place)], isDraft: true));
             }
         }
 
         return best;
     }
 
-    private Attempt Try(ImmutableArray<BarPlace> held)
+    private static Attempt Better(Attempt best, Attempt other) => other.Score.CompareTo(best.Score) < 0 ? other : best;
+
+    private Attempt Try(ImmutableArray<BarPlace> held, bool isDraft = false)
     {
-        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], thickness, _effort, rules, tables).Solve();
+        var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], solvers).Solve(isDraft);
         var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
         var bars = placement.SettleAll(required, courses);
-        return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, rules));
+        return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, solvers.Rules));
     }
 
     private bool OnJoint(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid.Any(course =>
-        AsBar(bar).Passes(course.Shape.Band) && LapCheck.Nearest(course.Joints, bar.At) < rules.CoreClearance);
+        AsBar(bar).Passes(course.Shape.Band) && LapCheck.Nearest(course.Joints, bar.At) < solvers.Rules.CoreClearance);
 
     private sealed record Attempt(ImmutableArray<BarPlace> Held, ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, BondScore Score);
 }

@@ -20,9 +20,9 @@ public static class LayoutBuilder
     public static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts)
     {
         var (lines, steps) = LevelGroups.Of(model, rules);
-        var tables = new RestTables();
+        var tables = new RunTables();
         var plan = new JunctionPlan(lines, model.Junctions, rules);
-        var turns = new CornerTurns(lines, model.Junctions, plan, rules, tables).Choose();
+        var turns = new CornerTurns(lines, model.Junctions, plan, rules, tables.Rests).Choose();
         var placed = OpeningPlacement.Settle(
             [.. lines.Select(wall => (wall.Wall, wall.Bands.Select(band => new Interval(band.Bottom, band.Top)).ToImmutableArray()))], rules);
         ImmutableArray<ImmutableArray<ElevationRect>> interrupted =

@@ -10,11 +10,10 @@ using IfcCourser.Units;
 namespace IfcCourser.Runs;
 
 /// <summary>Piers that are too short, or of a length that no two courses can bond, with the lengths that would work.</summary>
-internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableArray<ElevationRect>> taken, LayoutRules rules)
+internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableArray<ElevationRect>> taken, LayoutRules rules, PierTables tables)
 {
     private readonly Length _joint = rules.Catalog.HeadJoint.Nominal;
     private readonly UnitSystem _units = rules.Catalog.Units;
-    private readonly Dictionary<Length, (PierLengths Possible, PierLengths Nominal)> _lengths = [];
 
     /// <param name="openings">The wall's openings.</param>
     public IEnumerable<Finding> Of(ImmutableArray<OpeningLayout> openings)
@@ -30,9 +29,9 @@ internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableAr
 
             var (ofAll, shift) = SharedAtCorner(pier);
             var length = pier.Rect.Width - ofAll;
-            if (Bands(pier).Count() > 1 && shift < length && !LengthsFor(shift).Possible.Contains(length))
+            if (Bands(pier).Count() > 1 && shift < length && !tables.Of(rules, shift).Possible.Contains(length))
             {
-                var nominal = LengthsFor(shift).Nominal;
+                var nominal = tables.Of(rules, shift).Nominal;
                 var (under, over) = nominal.Nearest(length);
                 yield return Told(FindingCodes.PierNotBondable, pier, Messages.PierNotBondable(
                     length, rules.MinPiece, rules.MinOverlap, under, over, BondedOnModule(pier, nominal, over ?? length), _units));
@@ -72,17 +71,6 @@ internal sealed class PierFindings(WallLines lines, Func<CourseBand, ImmutableAr
     }
 
     private IEnumerable<CourseBand> Bands(Pier pier) => lines.Bands.Where(band => band.Bottom < pier.Rect.Top && band.Top > pier.Rect.Bottom);
-
-    private (PierLengths Possible, PierLengths Nominal) LengthsFor(Length shift)
-    {
-        if (!_lengths.TryGetValue(shift, out var lengths))
-        {
-            lengths = (PierLengths.Possible(rules, shift), PierLengths.Nominal(rules, shift));
-            _lengths.Add(shift, lengths);
-        }
-
-        return lengths;
-    }
 
     private static Finding Told(FindingCode code, Pier pier, string message) => new(code, message, new FindingPlace
     {

@@ -24,14 +24,14 @@ internal sealed class WallRun
     private readonly WallSurroundings _around;
     private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
-    private readonly RestTables _tables;
+    private readonly RunTables _tables;
 
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
     /// <param name="around">The walls it meets.</param>
     /// <param name="rules">The rules of the run.</param>
-    /// <param name="tables">What the bond of all walls shares.</param>
-    public WallRun(WallLines lines, PlacedOpenings placed, WallSurroundings around, LayoutRules rules, RestTables tables)
+    /// <param name="tables">What all walls share.</param>
+    public WallRun(WallLines lines, PlacedOpenings placed, WallSurroundings around, LayoutRules rules, RunTables tables)
     {
         _lines = lines;
         _placed = placed;
@@ -73,7 +73,7 @@ internal sealed class WallRun
                 .. _wall.Findings,
                 .. OpeningFindings.Of(_wall, openings, moduleLines, _rules),
                 .. new OpeningHeightFindings([.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], lintels, _rules).Of(openings),
-                .. new PierFindings(_lines, _around.Taken, _rules).Of(openings),
+                .. new PierFindings(_lines, _around.Taken, _rules, _tables.Piers).Of(openings),
                 .. ArchFindings.Of(openings, _rules),
                 .. jointFindings,
                 .. lintelFindings,
@@ -93,13 +93,13 @@ internal sealed class WallRun
     {
         if (_rules.Set.Bars is not { } rule || CoreOption() is null)
         {
-            return (new WallBond(shapes, lintels, [], _wall.Frame.Thickness, new PairEffort(), _rules, _tables).Solve(), []);
+            return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), []);
         }
 
         var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
         ImmutableArray<CornerPlace> corners = [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
         var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, joints, _rules, rule).All());
-        return new BarBond(shapes, lintels, placement, required, _wall.Frame.Thickness, _rules, _tables).Solve();
+        return new BarBond(shapes, lintels, placement, required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
     }
 
     /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>

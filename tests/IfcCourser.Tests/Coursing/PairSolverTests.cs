@@ -39,7 +39,7 @@ public sealed class PairSolverTests
             var below = new PairTask(Length.Zero, Task(lower, zones), 1);
             var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
             var best = Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min();
-            var found = new PairSolver(_laps, new PairEffort(), _rules).Solve(new PairRow(below, _rules), new PairRow(above, _rules), BondAims.Breach);
+            var found = new PairSolver(_laps, new PairEffort(), _rules).Solve(below, above, BondAims.Breach);
             Assert.Equal(best < BondAims.Breach, found is not null);
             if (found is { } rows)
             {
@@ -52,8 +52,8 @@ public sealed class PairSolverTests
     {
         var row = new PairTask(Length.Zero, Task(13, []), 1);
         var solver = new PairSolver(_laps, new PairEffort(), _rules);
-        var (a, b) = solver.Solve(new PairRow(row, _rules), new PairRow(row, _rules), BondAims.Breach)!.Value;
-        Assert.Null(solver.Solve(new PairRow(row, _rules), new PairRow(row, _rules), Cost(row, a, row, b)));
+        var (a, b) = solver.Solve(row, row, BondAims.Breach)!.Value;
+        Assert.Null(solver.Solve(row, row, Cost(row, a, row, b)));
     }
 
     private static SegmentTask Task(int cells, ImmutableArray<JointZone> zones) =>
