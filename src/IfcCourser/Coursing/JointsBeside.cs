@@ -39,17 +39,21 @@ internal sealed record JointsBeside(RowLaps Laps, ImmutableArray<Length[]> Near,
     /// <summary>Adds the zones that a segment's joints meet, positions counted from its start.</summary>
     public void AddZones(ImmutableArray<JointZone>.Builder zones, Length left, Length size)
     {
-        foreach (var joint in Near.SelectMany(joints => joints))
+        foreach (var joints in Near)
         {
-            foreach (var zone in Laps.Zones(joint - left))
+            foreach (var joint in joints)
             {
-                AddWithin(zones, zone, size);
+                AddWithin(zones, Laps.LeastZone(joint - left), size);
+                AddWithin(zones, Laps.PreferredZone(joint - left), size);
             }
         }
 
-        foreach (var joint in Repeated.SelectMany(joints => joints))
+        foreach (var joints in Repeated)
         {
-            AddWithin(zones, Laps.RepeatZone(joint - left), size);
+            foreach (var joint in joints)
+            {
+                AddWithin(zones, Laps.RepeatZone(joint - left), size);
+            }
         }
     }
 

@@ -26,8 +26,13 @@ internal sealed class RowLaps
     public Length Reach => Length.Max(_least, _preferred);
 
     /// <summary>What a joint asks of those above and below it.</summary>
-    public JointZone[] Zones(Length joint) =>
-        [new JointZone(joint, _least, BondAims.Breach), new JointZone(joint, _preferred, _underPreferred)];
+    public IEnumerable<JointZone> Zones(Length joint) => [LeastZone(joint), PreferredZone(joint)];
+
+    /// <summary>Where joints would lap one too short.</summary>
+    public JointZone LeastZone(Length joint) => new(joint, _least, BondAims.Breach);
+
+    /// <summary>Where joints would lap one less than preferred.</summary>
+    public JointZone PreferredZone(Length joint) => new(joint, _preferred, _underPreferred);
 
     /// <summary>The cost of two rows above each other: for each pair of joints that lap too short, and that lap less than preferred.</summary>
     /// <param name="lower">Centres, rising.</param>

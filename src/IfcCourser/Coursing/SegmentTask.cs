@@ -22,7 +22,7 @@ internal sealed record SegmentTask(Length Size, SegmentEnd Start, SegmentEnd End
         hash.Add(End);
         foreach (var zone in Zones)
         {
-            hash.Add(zone);
+            hash.Add(zone.Centre.Nanometres);
         }
 
         return hash.ToHashCode();
