@@ -8,9 +8,16 @@ namespace IfcCourser.Tests.Support;
 /// <summary>A captioned case of a corpus under fixtures/coursing: walls, and their courses worked by hand.</summary>
 /// <param name="Finds">Codes of the findings, about what the corpus is about, that it must have.</param>
 /// <param name="Joints">Every movement joint, wall by wall: its middle and why it is there.</param>
+/// <param name="Cuts">How many pieces of a wall are cut in length.</param>
 /// <param name="Expected">What each wall's courses must be.</param>
 internal sealed record CorpusCase(
-    string Caption, LayoutRules Rules, WallModel Model, ImmutableArray<string> Finds, ImmutableArray<(string Wall, Length At, string Why)> Joints, ImmutableArray<CorpusColumn> Expected);
+    string Caption,
+    LayoutRules Rules,
+    WallModel Model,
+    ImmutableArray<string> Finds,
+    ImmutableArray<(string Wall, Length At, string Why)> Joints,
+    ImmutableArray<(string Wall, int Number)> Cuts,
+    ImmutableArray<CorpusColumn> Expected);
 
 /// <summary>The drawn courses of one wall.</summary>
 /// <param name="Wall">Its name.</param>

@@ -58,6 +58,7 @@ internal static partial class WallCorpus
         return new CorpusCase(
             lines[0].TrimStart('=', ' '), rules, model.Model, [.. Of("finds")?.Split(' ') ?? []],
             [.. lines.Where(line => line.StartsWith("joints ", StringComparison.Ordinal)).SelectMany(line => Joints(line, catalog.Units))],
+            [.. Of("cuts")?.Split(',').Select(cuts => cuts.Trim().Split(' ')).Select(cuts => (cuts[0], int.Parse(cuts[1], CultureInfo.InvariantCulture))) ?? []],
             drawing < lines.Count ? Columns(lines.Skip(drawing), catalog.Units) : []);
     }
 
