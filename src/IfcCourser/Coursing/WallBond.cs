@@ -19,6 +19,11 @@ internal sealed class WallBond
     private const int FewRounds = 2;
     private const int MostSweeps = 4;
 
+    /// <summary>How many rows of a neighbour are answered one by one: where a rule is broken, the way out may lead over rows that help but later.</summary>
+    private const int MostAnswered = 12;
+
+    private const int FewAnswered = 2;
+
     private readonly ImmutableArray<ShapedCourse> _shapes;
     private readonly BondAims _aims;
     private readonly RowLaps _laps;
@@ -107,7 +112,7 @@ internal sealed class WallBond
     {
         for (var (round, isNew) = (0, true); isNew && round < rounds && !isBest(best); round++)
         {
-            isNew = GatherToRows() | Gather(best);
+            isNew = GatherToRows(CostOf(best) < BondAims.Breach ? FewAnswered : MostAnswered) | Gather(best);
             best = Choose(best);
         }
 
@@ -134,22 +139,21 @@ internal sealed class WallBond
     }
 
     /// <summary>Gathers the segments' answers to single rows below and above them; whether any is new.</summary>
-    private bool GatherToRows()
+    private bool GatherToRows(int most)
     {
         var isNew = false;
         foreach (var (lower, upper) in _pairs.Select(pair => (_segments[pair.Lower], _segments[pair.Upper])).Distinct())
         {
-            isNew |= AddAnswers(lower, upper) | AddAnswers(upper, lower);
+            isNew |= AddAnswers(lower, upper, most) | AddAnswers(upper, lower, most);
         }
 
         return isNew;
     }
 
-    private bool AddAnswers(SegmentRows segment, SegmentRows other)
+    private bool AddAnswers(SegmentRows segment, SegmentRows other, int most)
     {
-        const int MostAnswered = 2;
         var isNew = false;
-        for (var row = 0; row < Math.Min(MostAnswered, other.Rows.Count); row++)
+        for (var row = 0; row < Math.Min(most, other.Rows.Count); row++)
         {
             isNew |= segment.AddCheapest(new JointsBeside(_laps, [other.Rows[row].Joints], []));
         }
