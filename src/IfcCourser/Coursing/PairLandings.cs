@@ -1,5 +1,3 @@
-using IfcCourser.Units;
-
 namespace IfcCourser.Coursing;
 
 /// <summary>

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using IfcCourser.Catalogs;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 
