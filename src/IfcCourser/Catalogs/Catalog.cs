@@ -64,6 +64,9 @@ public sealed record Catalog
 
     public required ImmutableArray<LintelProduct> Lintels { get; init; }
 
+    /// <summary>Units for bond beams; of those made for a wall's width the first is taken.</summary>
+    public required ImmutableArray<TroughUnit> Troughs { get; init; }
+
     /// <summary>Core sizes, widest wall first.</summary>
     public required ImmutableArray<CoreOption> Cores { get; init; }
 
@@ -81,6 +84,13 @@ public sealed record Catalog
 
     /// <summary>The pitch of courses: unit height and nominal bed joint.</summary>
     public Length CoursePitch => UnitHeight + BedJoint.Nominal;
+
+    /// <summary>The trough unit for a wall, null where none is made for its width.</summary>
+    public TroughUnit? TroughFor(Length thickness) => Troughs.FirstOrDefault(trough => trough.Widths.IsEmpty || trough.Widths.Any(width => IsWidth(width, thickness)));
+
+    /// <summary>Whether a product made for a width, actual or nominal, fits a wall of a thickness, actual or nominal.</summary>
+    public bool IsWidth(Length width, Length thickness) => width == thickness
+        || Widths.Any(unit => (unit.Actual == width || unit.Nominal == width) && (unit.Actual == thickness || unit.Nominal == thickness));
 
     /// <summary>Whether a piece of this height can be bought or ripped.</summary>
     public bool CanBeLaid(Length height) =>

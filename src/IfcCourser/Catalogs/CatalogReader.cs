@@ -59,6 +59,7 @@ public static class CatalogReader
             LintelBearing = layout.Length("lintel-bearing"),
             Panels = root.OptionalTable("movement-joints") is { } panels ? Panels(panels) : null,
             Lintels = [],
+            Troughs = [],
             Cores = [.. root.Tables("cores").Select(Core).OrderByDescending(core => core.LeastWall)],
             MasonryWords = words.Masonry,
             OtherWords = words.Other,
@@ -66,7 +67,11 @@ public static class CatalogReader
         CatalogCheck.Unit(unit, catalog);
         CatalogCheck.Cutting(cutting, catalog);
         CatalogCheck.Layout(layout, catalog);
-        return catalog with { Lintels = [.. root.Tables("lintels").Select(table => LintelReader.Read(table, catalog))] };
+        return catalog with
+        {
+            Lintels = [.. root.Tables("lintels").Select(table => LintelReader.Read(table, catalog))],
+            Troughs = [.. root.Tables("troughs").Select(table => TroughReader.Read(table, catalog))],
+        };
     }
 
     private static PanelLimits Panels(SettingsTable table)

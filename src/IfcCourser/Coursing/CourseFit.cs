@@ -33,7 +33,7 @@ internal sealed class CourseFit(LayoutRules rules)
         foreach (var foot in Feet(wall.Base, wall.Bed, lines))
         {
             best ??= (null, new HeightCost { Open = (wall.Top - wall.Base).Nanometres });
-            foreach (var stack in Stacks(wall, lines, foot).Where(stack => IsSound(stack, wall)))
+            foreach (var stack in WithBeam(wall, lines, foot).Concat(Stacks(wall, lines, foot)).Where(stack => IsSound(stack, wall)))
             {
                 var cost = Cost(wall, stack);
                 if (cost.IsLessThan(best.Value.Cost, rules.Set.HeightAims))
@@ -69,6 +69,11 @@ internal sealed class CourseFit(LayoutRules rules)
 
     /// <summary>A course's own height, and lower units.</summary>
     private IEnumerable<Length> Heights(Length own) => _catalog.OtherHeights.Where(height => height < own).Prepend(own);
+
+    /// <summary>What a wall lower by a course may have, and a bond beam on top of it: so rips lie under the beam.</summary>
+    private IEnumerable<CourseStack> WithBeam(WallHeights wall, CourseLines lines, (int Line, Length Bottom, bool IsCut) foot) => wall.HasTopBeam
+        ? Stacks(wall with { Top = wall.Top - _catalog.CoursePitch }, lines, foot).Select(stack => stack with { EndsInBeam = true })
+        : [];
 
     private IEnumerable<CourseStack> Stacks(WallHeights wall, CourseLines lines, (int Line, Length Bottom, bool IsCut) foot)
     {
@@ -106,11 +111,11 @@ internal sealed class CourseFit(LayoutRules rules)
     }
 
     /// <summary>Whether there is a course at all, and none that is cut is lower than the least rip; under a rake they are as they come.</summary>
-    private bool IsSound(CourseStack stack, WallHeights wall) => stack.Last >= stack.First
+    private bool IsSound(CourseStack stack, WallHeights wall) => stack.LastUnder >= stack.First
         && (!wall.IsLevel ? stack.Top > stack.Bottom : CutAtEnds(stack).All(line => stack.HeightOf(line) >= _leastRip && stack.HeightOf(line) < _catalog.UnitHeight));
 
-    /// <summary>All cut courses: only the first and the last two can be.</summary>
-    private IEnumerable<int> CutAtEnds(CourseStack stack) => new[] { stack.First, stack.Last - 1, stack.Last }
+    /// <summary>The cut courses of a wall's own: only the first and the last two, under a beam, can be.</summary>
+    private IEnumerable<int> CutAtEnds(CourseStack stack) => new[] { stack.First, stack.LastUnder - 1, stack.LastUnder }
         .Where(line => line >= stack.First)
         .Distinct()
         .Where(line => IsCut(stack.HeightOf(line)));
@@ -124,7 +129,9 @@ internal sealed class CourseFit(LayoutRules rules)
         return new HeightCost
         {
             Open = Length.Max(gap - rules.Set.MortarRest, Length.Zero).Nanometres,
-            CutCourses = CutAtEnds(stack).Count(line => wall.IsLevel || line == stack.First),
+            Beams = wall.HasTopBeam && (!stack.EndsInBeam || (wall.MeetsHigher && stack.IsBeamOffLine)) ? 1 : 0,
+            CutCourses = Enumerable.Range(stack.First, stack.Last - stack.First + 1)
+                .Count(line => IsCut(stack.HeightOf(line)) && (wall.IsLevel || line == stack.First || IsCut(stack.Lines.Height(line)))),
             Corners = stack.Split is not null && wall.MeetsAnotherTop ? 1 : 0,
             Heads = lifts.Count(lift => lift is null || lift > _largestLift),
             Lift = lifts.Count(lift => lift != Length.Zero),
@@ -140,7 +147,9 @@ internal sealed class CourseFit(LayoutRules rules)
     private Length? LiftToLine(CourseStack stack, Length head)
     {
         var line = stack.Lines.LineBelow(head) + 1;
-        return line > stack.First && line <= stack.Last && stack.HeightOf(line) == _catalog.UnitHeight ? stack.BottomOf(line) - head : null;
+        return line > stack.First && line <= stack.Last && stack.HeightOf(line) == _catalog.UnitHeight && stack.BottomOf(line) >= head
+            ? stack.BottomOf(line) - head
+            : null;
     }
 
     private static bool EndsACourse(CourseStack stack, Length sill)

@@ -5,15 +5,15 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// The course lines that a level group shares, in model heights: courses of unit height on bed joints, endlessly up and
-/// down; one of them may be a make-up course of another unit height of the catalog.
+/// down; some of them may be make-up courses of another height.
 /// </summary>
 /// <param name="Start">Underside of the course on line 0.</param>
 /// <param name="UnitHeight">Height of all other courses.</param>
 /// <param name="Joint">The bed joint.</param>
-/// <param name="MakeUp">The line that carries the make-up course, and its height.</param>
-internal sealed record CourseLines(Length Start, Length UnitHeight, Length Joint, (int Line, Length Height)? MakeUp)
+/// <param name="MakeUp">The make-up courses, where there are any.</param>
+internal sealed record CourseLines(Length Start, Length UnitHeight, Length Joint, MakeUpCourse? MakeUp)
 {
-    public CourseLines(Length start, Catalog catalog, (int Line, Length Height)? makeUp = null)
+    public CourseLines(Length start, Catalog catalog, MakeUpCourse? makeUp = null)
         : this(start, catalog.UnitHeight, catalog.BedJoint.Nominal, makeUp)
     {
     }
@@ -22,9 +22,9 @@ internal sealed record CourseLines(Length Start, Length UnitHeight, Length Joint
 
     /// <summary>Underside of the course on a line.</summary>
     public Length Bottom(int line) =>
-        Start + (Pitch * line) - (MakeUp is { } makeUp && line > makeUp.Line ? UnitHeight - makeUp.Height : Length.Zero);
+        Start + (Pitch * line) - (MakeUp is { } makeUp ? (UnitHeight - makeUp.Height) * makeUp.Below(line) : Length.Zero);
 
-    public Length Height(int line) => MakeUp is { } makeUp && line == makeUp.Line ? makeUp.Height : UnitHeight;
+    public Length Height(int line) => MakeUp is { } makeUp && makeUp.Below(line + 1) > makeUp.Below(line) ? makeUp.Height : UnitHeight;
 
     public Length Top(int line) => Bottom(line) + Height(line);
 
@@ -37,16 +37,23 @@ internal sealed record CourseLines(Length Start, Length UnitHeight, Length Joint
             return line;
         }
 
-        var above = makeUp.Line + 1;
-        return height > Bottom(above) ? above + PlainLineBelow(height - Bottom(above)) : makeUp.Line;
+        var above = makeUp.LineAbove;
+        return height > Bottom(above)
+            ? above + PlainLineBelow(height - Bottom(above))
+            : makeUp.Line + Enumerable.Range(1, makeUp.Courses - 1).Count(course => height > Bottom(makeUp.Line + course));
     }
 
     /// <summary>The same lines, numbered from another one.</summary>
     public CourseLines CountedFrom(int line) => this with
     {
         Start = Bottom(line),
-        MakeUp = MakeUp is { } makeUp && makeUp.Line >= line ? (makeUp.Line - line, makeUp.Height) : null,
+        MakeUp = MakeUp is { } makeUp && makeUp.Below(line) == 0 ? makeUp with { Line = makeUp.Line - line } : MakeUpFrom(line),
     };
+
+    /// <summary>What is left of the make-up courses from a line on.</summary>
+    private MakeUpCourse? MakeUpFrom(int line) => MakeUp is { } makeUp && makeUp.LineAbove > line
+        ? new MakeUpCourse(0, makeUp.Height, makeUp.LineAbove - line)
+        : null;
 
     private int PlainLineBelow(Length above) => checked((int)((above.CeilingTo(Pitch) / Pitch) - 1));
 }

@@ -7,22 +7,35 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// The courses of a wall on its group's lines, in model heights: the first may start above its line and the last may end
-/// below its own top; two rips at the top may part elsewhere than on a line.
+/// below its own top; two rips at the top may part elsewhere than on a line. A bond beam may lie on top of them, of a unit's
+/// height whatever lies under it.
 /// </summary>
 /// <param name="Lines">The group's lines.</param>
 /// <param name="First">Line of the first course.</param>
 /// <param name="Bottom">Where it starts.</param>
-/// <param name="Last">Line of the last course.</param>
-/// <param name="Top">Where it ends.</param>
+/// <param name="LastUnder">Line of the last course, the beam not counted.</param>
+/// <param name="TopUnder">Where it ends.</param>
 /// <param name="Split">Top of the lower of two rips that share the last two courses.</param>
-internal sealed record CourseStack(CourseLines Lines, int First, Length Bottom, int Last, Length Top, Length? Split = null)
+/// <param name="EndsInBeam">Whether a bond beam lies on top.</param>
+internal sealed record CourseStack(CourseLines Lines, int First, Length Bottom, int LastUnder, Length TopUnder, Length? Split = null, bool EndsInBeam = false)
 {
+    /// <summary>Line of the last course; a beam's is the next, though it may lie off it.</summary>
+    public int Last => EndsInBeam ? LastUnder + 1 : LastUnder;
+
+    /// <summary>Where the last course ends.</summary>
+    public Length Top => EndsInBeam ? TopUnder + Lines.Joint + Lines.UnitHeight : TopUnder;
+
+    /// <summary>Whether the beam on top lies off the line that others of the group's courses lie on.</summary>
+    public bool IsBeamOffLine => EndsInBeam && (BottomOf(Last) != Lines.Bottom(Last) || Top != Lines.Top(Last));
+
     public Length BottomOf(int line) => line == First ? Bottom
-        : line == Last && Split is { } split ? split + Lines.Joint
+        : line > LastUnder ? TopUnder + Lines.Joint
+        : line == LastUnder && Split is { } split ? split + Lines.Joint
         : Lines.Bottom(line);
 
-    public Length TopOf(int line) => line == Last ? Top
-        : line == Last - 1 && Split is { } split ? split
+    public Length TopOf(int line) => line > LastUnder ? Top
+        : line == LastUnder ? TopUnder
+        : line == LastUnder - 1 && Split is { } split ? split
         : Lines.Top(line);
 
     public Length HeightOf(int line) => TopOf(line) - BottomOf(line);

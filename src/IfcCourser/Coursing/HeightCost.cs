@@ -9,6 +9,9 @@ internal readonly record struct HeightCost
     /// <summary>Height left open above the last courses, beyond what mortar may fill; counts before all aims.</summary>
     public long Open { get; init; }
 
+    /// <summary>Walls that lack the bond beam asked for at their top, or whose beam does not meet a higher neighbour's courses; counts before all aims.</summary>
+    public long Beams { get; init; }
+
     public long CutCourses { get; init; }
 
     public long Corners { get; init; }
@@ -30,6 +33,7 @@ internal readonly record struct HeightCost
     public static HeightCost operator +(HeightCost a, HeightCost b) => new()
     {
         Open = a.Open + b.Open,
+        Beams = a.Beams + b.Beams,
         CutCourses = a.CutCourses + b.CutCourses,
         Corners = a.Corners + b.Corners,
         Heads = a.Heads + b.Heads,
@@ -44,6 +48,7 @@ internal readonly record struct HeightCost
     public static HeightCost operator *(HeightCost cost, int count) => new()
     {
         Open = cost.Open * count,
+        Beams = cost.Beams * count,
         CutCourses = cost.CutCourses * count,
         Corners = cost.Corners * count,
         Heads = cost.Heads * count,
@@ -55,12 +60,17 @@ internal readonly record struct HeightCost
         Bed = cost.Bed * count,
     };
 
-    /// <summary>Whether it is better than another: less open, else less of the first aim in which they differ.</summary>
+    /// <summary>Whether it is better than another: less open, else fewer beams missing, else less of the first aim in which they differ.</summary>
     public bool IsLessThan(HeightCost other, ImmutableArray<HeightAim> aims)
     {
         if (Open != other.Open)
         {
             return Open < other.Open;
+        }
+
+        if (Beams != other.Beams)
+        {
+            return Beams < other.Beams;
         }
 
         foreach (var aim in aims)

@@ -86,11 +86,11 @@ internal sealed class LevelGroups
     {
         var lines = new WallLines[_heights.Length];
         var (play, choice) = (new BedPlay(_rules), new LineChoice(_rules));
-        var besideAnotherTop = WallsBesideAnotherTop();
+        var (besideAnotherTop, besideHigher) = WallsBesideAnotherTop();
         var number = 0;
         foreach (var walls in _sets.All())
         {
-            var heights = play.Limit([.. walls.Select(i => _heights[i] with { MeetsAnotherTop = besideAnotherTop.Contains(i) })]);
+            var heights = play.Limit([.. walls.Select(i => _heights[i] with { MeetsAnotherTop = besideAnotherTop.Contains(i), MeetsHigher = besideHigher.Contains(i) })]);
             var (chosen, stacks) = choice.Choose(heights);
             var group = new LevelGroup(FormattableString.Invariant($"G{++number}"), chosen);
             for (var k = 0; k < walls.Length; k++)
@@ -104,12 +104,17 @@ internal sealed class LevelGroups
         return [.. lines];
     }
 
-    /// <summary>The walls that bond at a corner with one that ends at another height.</summary>
-    private HashSet<int> WallsBesideAnotherTop() => _model.Junctions
-        .Where(junction => junction.Kind == JunctionKind.Corner && _sets.Share(junction.First, junction.Second))
-        .Where(junction => _heights[junction.First].Top != _heights[junction.Second].Top)
-        .SelectMany(junction => new[] { junction.First, junction.Second })
-        .ToHashSet();
+    /// <summary>The walls that bond at a corner with one that ends at another height, and those of them that end lower.</summary>
+    private (HashSet<int> Other, HashSet<int> Lower) WallsBesideAnotherTop()
+    {
+        var unlike = _model.Junctions
+            .Where(junction => junction.Kind == JunctionKind.Corner && _sets.Share(junction.First, junction.Second))
+            .Where(junction => _heights[junction.First].Top != _heights[junction.Second].Top)
+            .ToList();
+        return (
+            [.. unlike.SelectMany(junction => new[] { junction.First, junction.Second })],
+            [.. unlike.Select(junction => _heights[junction.First].Top < _heights[junction.Second].Top ? junction.First : junction.Second)]);
+    }
 
     private void Report(int first, int second, Func<string, string, Length, Length, Length, UnitSystem, string> message)
     {

@@ -87,10 +87,37 @@ internal sealed class LineChoice(LayoutRules rules)
                 var plain = new CourseLines(start, _catalog);
                 for (var line = plain.LineBelow(top); plain.Top(line) > lowest.Base; line--)
                 {
-                    yield return plain with { MakeUp = (line, height) };
+                    yield return plain with { MakeUp = new MakeUpCourse(line, height) };
                 }
             }
         }
+
+        foreach (var wall in walls.Where(wall => wall.HasTopBeam && wall.MeetsHigher && CourseFit.LeastRip(_catalog) is not null))
+        {
+            foreach (var plain in Starts(places).Select(start => new CourseLines(start, _catalog)))
+            {
+                if (RipsUnderBeam(plain, wall.Top) is { } rips)
+                {
+                    yield return plain with { MakeUp = rips };
+                }
+            }
+        }
+    }
+
+    /// <summary>One or two rips that go round all walls of the group so that a whole course ends at a wall's top; null where none are needed or fit.</summary>
+    private MakeUpCourse? RipsUnderBeam(CourseLines plain, Length top)
+    {
+        var last = plain.LineBelow(top);
+        var rest = (top - plain.Bottom(last)).FloorTo(_catalog.CutGrid);
+        if (rest >= _catalog.UnitHeight)
+        {
+            return null;
+        }
+
+        var half = ((rest + _catalog.UnitHeight) / 2).FloorTo(_catalog.CutGrid);
+        return rest >= CourseFit.LeastRip(_catalog) ? new MakeUpCourse(last - 1, rest)
+            : half >= CourseFit.LeastRip(_catalog) ? new MakeUpCourse(last - 2, half, 2)
+            : null;
     }
 
     /// <summary>Heights at which a line changes what a wall's courses cost.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Modules;
+using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -26,6 +27,12 @@ internal sealed record WallHeights
     /// <summary>Whether it bonds at a corner with a wall that ends at another height, where two rips at its top would lie beside whole courses.</summary>
     public bool MeetsAnotherTop { get; init; }
 
+    /// <summary>Whether a bond beam is asked for at its level top.</summary>
+    public bool HasTopBeam { get; init; }
+
+    /// <summary>Whether it bonds at a corner with a wall that goes on above its top, so that a beam at its top turns into that wall.</summary>
+    public bool MeetsHigher { get; init; }
+
     /// <summary>Heads of the openings that courses stop at, as wanted.</summary>
     public required ImmutableArray<Length> Heads { get; init; }
 
@@ -46,6 +53,7 @@ internal sealed record WallHeights
             Top = foot + crest - HeadGap(wall, rules),
             IsLevel = EndsLevel(wall),
             Bed = rules.Catalog.LevellingBed,
+            HasTopBeam = EndsLevel(wall) && BeamDemands.RuleFor(wall, rules) is { Tops: not BeamedTops.None },
             Heads = [.. openings.Select(opening => opening.Top).Where(head => head < crest).Select(head => foot + head)],
             Sills = [.. openings.Select(opening => opening.Bottom).Where(sill => sill > Length.Zero).Select(sill => foot + sill)],
         };
@@ -60,9 +68,10 @@ internal sealed record WallHeights
 
     public bool Equals(WallHeights? other) =>
         other is not null && Base == other.Base && Top == other.Top && IsLevel == other.IsLevel && Bed == other.Bed
-        && StandsOnWall == other.StandsOnWall && MeetsAnotherTop == other.MeetsAnotherTop && Heads.AsSpan().SequenceEqual(other.Heads.AsSpan()) && Sills.AsSpan().SequenceEqual(other.Sills.AsSpan());
+        && StandsOnWall == other.StandsOnWall && MeetsAnotherTop == other.MeetsAnotherTop && HasTopBeam == other.HasTopBeam && MeetsHigher == other.MeetsHigher
+        && Heads.AsSpan().SequenceEqual(other.Heads.AsSpan()) && Sills.AsSpan().SequenceEqual(other.Sills.AsSpan());
 
-    public override int GetHashCode() => HashCode.Combine(Base, Top, IsLevel, Bed, MeetsAnotherTop, Heads.Length, Sills.Length);
+    public override int GetHashCode() => HashCode.Combine(Base, Top, IsLevel, Bed, MeetsAnotherTop, HasTopBeam, Heads.Length, Sills.Length);
 
     private static bool EndsLevel(Wall wall)
     {

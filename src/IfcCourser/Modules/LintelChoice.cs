@@ -37,6 +37,5 @@ internal static class LintelChoice
     }
 
     private static bool IsMadeFor(LintelProduct lintel, Length thickness, Catalog catalog) => lintel.Widths.IsEmpty
-        || lintel.Widths.Any(width => width == thickness || catalog.Widths.Any(unit =>
-            (unit.Actual == width || unit.Nominal == width) && (unit.Actual == thickness || unit.Nominal == thickness)));
+        || lintel.Widths.Any(width => catalog.IsWidth(width, thickness));
 }

@@ -78,6 +78,9 @@ public sealed record RuleSet
     /// <summary>Vertical bars; null where the set asks for none.</summary>
     public required BarRule? Bars { get; init; }
 
+    /// <summary>Bond beams; null where the set asks for none.</summary>
+    public required BondBeamRule? BondBeams { get; init; }
+
     /// <summary>What the bond weighs against what.</summary>
     public required BondAims Aims { get; init; }
 }

@@ -74,6 +74,7 @@ public static class RuleSetReader
             MortarRest = NotNegative(heights, "mortar-rest"),
             PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
+            BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
             Aims = BondWeights(root.Table("aims")),
         };
     }

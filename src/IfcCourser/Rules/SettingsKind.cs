@@ -7,9 +7,9 @@ namespace IfcCourser.Rules;
 /// <summary>Tells catalogs and rule sets apart by the tables that only one of them has.</summary>
 internal static class SettingsKind
 {
-    private static readonly string[] _ofCatalogs = ["unit", "joints", "cutting", "layout", "words", "lintels", "cores"];
+    private static readonly string[] _ofCatalogs = ["unit", "joints", "cutting", "layout", "words", "lintels", "troughs", "cores"];
 
-    private static readonly string[] _ofRuleSets = ["bond", "openings", "junctions", "bars", "cautions"];
+    private static readonly string[] _ofRuleSets = ["bond", "openings", "junctions", "bars", "bond-beams", "cautions"];
 
     /// <summary>Whether a file has more of a rule set's tables than of a catalog's.</summary>
     public static bool IsRuleSet(TomlValue root)

@@ -91,6 +91,9 @@ public sealed class CatalogReaderTests
     [InlineData("units = \"mm\"", "units = \"mm\"\nunits = \"mm\"", 5, "this is no valid TOML")]
     [InlineData("[layout]", "[words]\nmasonry = [\"block\", \"*\"]\nother = []\n[layout]", 21, "words.masonry must hold words of two letters or more")]
     [InlineData("[layout]", "[extra]\na = 1\n[layout]", 20, "there is no key \"extra\"")]
+    [InlineData("[layout]", "[[troughs]]\nname = \"trough\"\nwidths = [\"150 mm\"]\nshell = \"40 mm\"\nbottom = \"50 mm\"\n[layout]", 22, "troughs.widths names a width that no unit of the catalog has")]
+    [InlineData("[layout]", "[[troughs]]\nname = \"trough\"\nshell = \"100 mm\"\nbottom = \"50 mm\"\n[layout]", 22, "troughs.shell leaves no hollow in the narrowest width")]
+    [InlineData("[layout]", "[[troughs]]\nname = \"trough\"\nshell = \"40 mm\"\nbottom = \"200 mm\"\n[layout]", 23, "troughs.bottom must be less than the unit's height")]
     public void A_fault_names_file_line_key_and_remedy(string replace, string with, int line, string what)
     {
         Assert.Contains(replace, Good, StringComparison.Ordinal);

@@ -23,14 +23,15 @@ public sealed class LineChoiceTests
         .Select((catalog, keep) => LayoutRules.For(BuiltInRuleSets.Get("none"), _catalogs[catalog], keep ? OpeningPolicy.Keep : OpeningPolicy.Move));
 
     private static readonly Gen<WallHeights> _wall = Gen
-        .Select(Gen.Int[0, 400], Gen.Int[150, 1900], Gen.Bool, Gen.Select(Gen.Int[50, 700], Gen.Int[200, 900]).Array[0, 2])
-        .Select((foot, height, meetsAnotherTop, openings) => new WallHeights
+        .Select(Gen.Int[0, 400], Gen.Int[150, 1900], Gen.Bool, Gen.Bool, Gen.Select(Gen.Int[50, 700], Gen.Int[200, 900]).Array[0, 2])
+        .Select((foot, height, meetsAnotherTop, hasTopBeam, openings) => new WallHeights
         {
             Base = Mm(foot),
             Top = Mm(foot + height),
             IsLevel = true,
             Bed = default,
             MeetsAnotherTop = meetsAnotherTop,
+            HasTopBeam = hasTopBeam,
             Sills = [.. openings.Where(o => o.Item1 + o.Item2 + 300 < height).Select(o => Mm(foot + o.Item1))],
             Heads = [.. openings.Where(o => o.Item1 + o.Item2 + 300 < height).Select(o => Mm(foot + o.Item1 + o.Item2))],
         });
@@ -43,7 +44,7 @@ public sealed class LineChoiceTests
             var over = new BedPlay(rules).Limit([wall]).Single();
             var stack = new LineChoice(rules).Choose([over]).Stacks.Single();
             var courses = stack is null ? [] : stack.Bands(Length.Zero, rules.Catalog).Select(band => (band.Bottom, band.Top)).ToImmutableArray();
-            Assert.Equal(AllStacks.Least(over, rules), AllStacks.Cost(over, courses, stack?.Split is not null, rules));
+            Assert.Equal(AllStacks.Least(over, rules), AllStacks.Cost(over, courses, stack?.Split is not null, stack?.EndsInBeam == true, rules));
         },
         iter: 200);
 
@@ -92,7 +93,7 @@ public sealed class LineChoiceTests
             {
                 for (var line = -1; line <= lines; line++)
                 {
-                    yield return new CourseLines(Mm(start), catalog, (line, height));
+                    yield return new CourseLines(Mm(start), catalog, new MakeUpCourse(line, height));
                 }
             }
         }

@@ -55,6 +55,31 @@ public sealed class BuiltInRuleSetsTests
         Assert.All(["eu", "de", "none"], name => Assert.Null(BuiltInRuleSets.Get(name).Bars));
     }
 
+    /// <summary>
+    /// Bond beams within 16 in of wall tops, 120 in apart at most, at openings with an extension of 24 in or 40 diameters: TMS 402-16
+    /// 7.3.2.3.1 (from memory). The lap of a No. 4 bar of grade 60, 48 diameters: ACI 530 8.5.7 (checkvalues.csv R-LAP-4).
+    /// </summary>
+    [Fact]
+    public void Only_the_american_set_asks_for_bond_beams()
+    {
+        var beams = BuiltInRuleSets.Get("us").BondBeams!;
+        Assert.Equal((16d, 120d, 24d, 24d), (beams.TopWithin.Inches, beams.LargestSpacing!.Value.Inches, beams.Openings!.Extension.Inches, beams.Bars.Lap.Inches));
+        Assert.True(beams.Openings.Extension >= Length.FromInches(40 * 0.5));
+        Assert.All(["eu", "de", "none"], name => Assert.Null(BuiltInRuleSets.Get(name).BondBeams));
+    }
+
+    /// <summary>The table that the other files show as a comment reads as it stands.</summary>
+    [Theory]
+    [InlineData("eu")]
+    [InlineData("de")]
+    public void Bond_beams_are_added_by_taking_the_comment_away(string name)
+    {
+        var text = SettingsReader.BuiltInText(name)!;
+        var start = text.IndexOf("# [bond-beams]", StringComparison.Ordinal);
+        var set = RuleSetReader.Read(text[..start] + text[start..].Replace("# ", string.Empty, StringComparison.Ordinal), "mine.toml");
+        Assert.Equal(Length.FromMm(4000), set.Value!.BondBeams!.LargestSpacing);
+    }
+
     /// <summary>Third bond in an 8 in wall of 24 in units, half bond in a 12 in one; half bond where the thickness would leave too short a lap. Common practice, no source.</summary>
     [Theory]
     [InlineData("us", "aac-in", 7.875 * 25.4, 7.875 * 25.4)]

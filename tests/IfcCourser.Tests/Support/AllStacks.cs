@@ -15,15 +15,29 @@ internal static class AllStacks
     private static readonly Length _half = Length.FromMm(0.5);
 
     /// <summary>The least cost of all stacks, in the order of the built-in aims.</summary>
-    public static (long Open, int Cut, int Corners, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Least(WallHeights wall, LayoutRules rules) =>
-        Stacks(wall, rules).Select(stack => Cost(wall, stack.Courses, stack.SharesRest, rules)).Append(Cost(wall, [], false, rules)).Min();
+    public static (long Open, int Beams, int Cut, int Corners, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Least(WallHeights wall, LayoutRules rules) =>
+        Stacks(wall, rules).Select(stack => Cost(wall, stack.Courses, stack.SharesRest, endsInBeam: false, rules))
+            .Concat(UnderBeam(wall, rules).Select(stack => Cost(wall, stack.Courses, stack.SharesRest, endsInBeam: true, rules)))
+            .Append(Cost(wall, [], sharesRest: false, endsInBeam: false, rules))
+            .Min();
 
-    public static (long Open, int Cut, int Corners, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Cost(
-        WallHeights wall, ImmutableArray<(Length Bottom, Length Top)> courses, bool sharesRest, LayoutRules rules)
+    /// <summary>Every stack with a bond beam of a unit's height on it, where one is asked for.</summary>
+    private static IEnumerable<(ImmutableArray<(Length Bottom, Length Top)> Courses, bool SharesRest)> UnderBeam(WallHeights wall, LayoutRules rules)
+    {
+        var beam = rules.Catalog.UnitHeight;
+        var joint = rules.Catalog.BedJoint.Nominal;
+        return wall.HasTopBeam
+            ? Stacks(wall with { Top = wall.Top - beam - joint }, rules)
+                .Select(stack => (stack.Courses.Add((stack.Courses[^1].Top + joint, stack.Courses[^1].Top + joint + beam)), stack.SharesRest))
+            : [];
+    }
+
+    public static (long Open, int Beams, int Cut, int Corners, int Heads, int Lift, int Mortar, int Sills, int First, int Others, long Bed) Cost(
+        WallHeights wall, ImmutableArray<(Length Bottom, Length Top)> courses, bool sharesRest, bool endsInBeam, LayoutRules rules)
     {
         if (courses.IsEmpty)
         {
-            return ((wall.Top - wall.Base).Nanometres, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+            return ((wall.Top - wall.Base).Nanometres, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
         }
 
         var catalog = rules.Catalog;
@@ -32,6 +46,7 @@ internal static class AllStacks
         var lifts = wall.Heads.Select(head => Lift(head, courses, catalog)).ToList();
         return (
             Math.Max(0, (gap - rules.Set.MortarRest).Nanometres),
+            wall.HasTopBeam && !endsInBeam ? 1 : 0,
             heights.Count(height => IsCut(height, catalog)),
             wall.MeetsAnotherTop && sharesRest ? 1 : 0,
             lifts.Count(lift => lift is null || (lift > Length.Zero && (rules.Openings == OpeningPolicy.Keep || lift > rules.MaxShift))),

@@ -42,6 +42,9 @@ internal static partial class WallCorpus
         {
             StoreyStart = Of("storey-start") is { } start ? Enum.Parse<StoreyStart>(start, ignoreCase: true) : set.StoreyStart,
             Tees = Of("tees") is { } tees ? Enum.Parse<TeeBuild>(tees, ignoreCase: true) : set.Tees,
+            BondBeams = Of("bond-beams") is { } tops
+                ? BuiltInRuleSets.Get("us").BondBeams! with { Tops = Enum.Parse<BeamedTops>(tops, ignoreCase: true), Openings = null, LargestSpacing = null }
+                : set.BondBeams,
             MovementJoints = Of("wide-opening")?.Split(' ') is [var from, var within]
                 ? set.MovementJoints! with { WideOpenings = new WideOpeningRule(Number(from, catalog.Units), Number(within, catalog.Units)) }
                 : set.MovementJoints,
