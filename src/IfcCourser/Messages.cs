@@ -185,6 +185,44 @@ internal static class Messages
         ? Text(places[0], units)
         : string.Join(", ", places.SkipLast(1).Select(place => Text(place, units))) + last + Text(places[^1], units);
 
+    public static string NoCourseForBeam(string opening, string why) =>
+        $"No whole course lies {OverOrUnder(why)} {opening} for a bond beam";
+
+    public static string NoRoomForBeam(string opening, string why) =>
+        $"No whole piece of the course {OverOrUnder(why)} {opening} is free for a bond beam";
+
+    public static string NoTroughUnit(Length thickness, string why, UnitSystem units) =>
+        $"A bond beam is asked for ({why}), and no trough unit of the catalog is made for a wall of {Text(thickness, units)}";
+
+    public static string BeamShort(string opening, string why, Length? left, Length? right, Length wanted, UnitSystem units)
+    {
+        var sides = new[] { (left, "left"), (right, "right") }.Where(side => side.Item1 is not null).Select(side => $"{Text(side.Item1!.Value, units)} past the {side.Item2} jamb");
+        return $"The bond beam {OverOrUnder(why)} {opening} runs on {string.Join(" and ", sides)} only; {Text(wanted, units)} are asked for";
+    }
+
+    public static string BeamInterrupted(int course, string opening) =>
+        FormattableString.Invariant($"{opening} interrupts the bond beam in course {course}");
+
+    public static string BeamAtLintel(int course, string lintel) =>
+        FormattableString.Invariant($"Solid lintel {lintel} interrupts the bond beam in course {course}");
+
+    public static string BeamAtCutPiece(int course, Length from, Length to, UnitSystem units) =>
+        FormattableString.Invariant($"Notched or raked pieces, or a wall that runs through, interrupt the bond beam in course {course} from {Text(from, units)} to {Text(to, units)}");
+
+    public static string NoTopBeam(Length top, UnitSystem units) =>
+        $"The wall's top at {Text(top, units)} has no bond beam: no whole course of its own ends near enough under it";
+
+    public static string NoRakedBeam(Length from, Length to, UnitSystem units) =>
+        $"The sloping top from {Text(from, units)} to {Text(to, units)} has no bond beam";
+
+    public static string BeamsTooFarApart(Length from, Length to, Length spacing, UnitSystem units) =>
+        $"There is no bond beam from {Text(from, units)} to {Text(to, units)}, and {Text(spacing, units)} are allowed; no whole course is free for one";
+
+    public static string BeamFormed(ImmutableArray<int> courses, Length thickness, UnitSystem units) =>
+        FormattableString.Invariant($"No trough unit of the catalog is made for a wall of {Text(thickness, units)}; the bond beam in {(courses.Length == 1 ? "course" : "courses")} {string.Join(", ", courses)} is formed in place of laid");
+
+    private static string OverOrUnder(string why) => string.Equals(why, "over-opening", StringComparison.Ordinal) ? "over" : "under";
+
     public static string TeeNotBonded(string abutting, string host, string why) =>
         FormattableString.Invariant($"{abutting} is tied to {host} in place of bonded: {why}");
 

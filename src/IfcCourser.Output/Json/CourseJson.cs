@@ -49,6 +49,11 @@ internal static class CourseJson
 
         json.WriteString("cut", JsonNames.Of(piece.Cut));
         json.Member("core", piece.Cores);
+        if (piece.IsTrough)
+        {
+            json.WriteBoolean("trough", true);
+        }
+
         if (piece.Notch is { } notch)
         {
             json.Line("notch", line => Notch(line, notch));

@@ -21,6 +21,8 @@ internal static class JsonNames
 
     public static string Of(LintelKind kind) => Lower(kind);
 
+    public static string Of(BondBeamKind kind) => Lower(kind);
+
     public static string Of(OpeningPolicy policy) => Lower(policy);
 
     public static string Of(EndKind kind) => kind is EndKind.MovementJoint ? "movement-joint" : Lower(kind);

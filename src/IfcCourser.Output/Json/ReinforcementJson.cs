@@ -49,11 +49,39 @@ internal static class ReinforcementJson
     private static void BondBeam(Utf8JsonWriter json, BondBeam beam)
     {
         json.WriteString("id", beam.Id);
+        json.WriteString("kind", JsonNames.Of(beam.Kind));
+        if (beam.Course is { } course)
+        {
+            json.WriteNumber("course", course);
+        }
+
         json.Member("bottom", beam.Bottom);
         json.Member("top", beam.Top);
         json.Member("from", beam.From);
         json.Member("to", beam.To);
+        json.Member("why", beam.Why);
         json.WriteString("bars", beam.Bars);
+        json.WriteNumber("barCount", beam.BarCount);
+        json.WriteString("barSize", beam.BarSize);
+        json.Member("lap", beam.Lap);
+        json.Lines("laps", beam.Laps, BarLap);
+        json.Lines("cornerBars", beam.Corners, BeamCorner);
+        json.Member("grout", beam.GroutVolume);
+    }
+
+    private static void BarLap(Utf8JsonWriter json, BarLap lap)
+    {
+        json.WriteNumber("bar", lap.Bar);
+        json.Member("from", lap.From);
+        json.Member("to", lap.To);
+    }
+
+    private static void BeamCorner(Utf8JsonWriter json, BeamCorner corner)
+    {
+        json.WriteString("with", corner.With);
+        json.Member("at", corner.At);
+        json.WriteNumber("count", corner.Count);
+        json.Member("leg", corner.Leg);
     }
 
     private static void MovementJoint(Utf8JsonWriter json, MovementJoint joint)

@@ -120,5 +120,7 @@ internal static class WallJson
         json.Member("netVolume", quantities.NetVolume);
         json.WriteNumber("fullUnits", quantities.FullUnits);
         json.WriteNumber("partUnits", quantities.PartUnits);
+        json.WriteNumber("troughUnits", quantities.TroughUnits);
+        json.Member("beamGrout", quantities.BeamGrout);
     }
 }

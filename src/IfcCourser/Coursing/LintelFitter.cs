@@ -39,7 +39,7 @@ internal sealed class LintelFitter(LintelSite site, Length thickness, LayoutRule
         return clear;
     }
 
-    /// <summary>The first lintel of the catalog that fits with its bearings, else the first that fits at all.</summary>
+    /// <summary>The first lintel of the catalog that fits with its bearings and lets a bond beam's bars pass, else the first that fits at all.</summary>
     /// <param name="carried">The openings, from left to right.</param>
     /// <param name="underside">Where it lies.</param>
     /// <param name="limits">How far other lintels let it reach.</param>
@@ -49,7 +49,18 @@ internal sealed class LintelFitter(LintelSite site, Length thickness, LayoutRule
             .Select(lintel => Fit(carried, lintel, new Interval(underside, underside + lintel.Height), limits))
             .OfType<LintelFit>()
             .ToList();
-        return fits.Find(HasBearings) ?? fits.FirstOrDefault();
+        return fits.Find(fit => HasBearings(fit) && !site.StopsBeam(fit)) ?? fits.Find(HasBearings) ?? fits.FirstOrDefault();
+    }
+
+    /// <summary>What carries openings: a lintel of the catalog, or a formed beam where none fits or where it alone lets a bond beam's bars pass.</summary>
+    /// <param name="carried">The openings, from left to right.</param>
+    /// <param name="underside">Where it lies.</param>
+    /// <param name="limits">How far other lintels let it reach.</param>
+    public LintelFit? Best(ImmutableArray<OpeningLayout> carried, Length underside, Interval limits)
+    {
+        var bought = OfCatalog(carried, underside, limits);
+        var formed = bought is null || site.StopsBeam(bought) ? Formed(carried, underside, limits) : null;
+        return bought is null || (formed is not null && !site.StopsBeam(formed)) ? formed ?? bought : bought;
     }
 
     /// <summary>

@@ -93,7 +93,7 @@ internal sealed class LintelPlan
             : carried.Select(opening => new Group([opening], level));
 
     private LintelFit? At(ImmutableArray<OpeningLayout> carried, Length level, Interval limits) =>
-        _fitter.OfCatalog(carried, level, limits) ?? _fitter.Formed(carried, level, limits);
+        _fitter.Best(carried, level, limits);
 
     /// <summary>Where the underside of an opening's lintel lies; null where nothing stands over it or there is no room.</summary>
     private Length? Level(OpeningLayout opening)

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
+using IfcCourser.Layouts;
 using IfcCourser.Modules;
 using IfcCourser.Units;
 
@@ -18,6 +20,10 @@ internal sealed class LintelSite(
 
     /// <summary>The wall's courses, each from its underside to its top.</summary>
     public ImmutableArray<Interval> Courses { get; } = [.. lines.Bands.Select(band => new Interval(band.Bottom, band.Top))];
+
+    /// <summary>Whether a solid lintel lies in a course that is a bond beam, or any in a part of its height, so that the beam's bars can't pass.</summary>
+    public bool StopsBeam(LintelFit fit) => Bands(fit.Rows).Any(band => band.Kind == CourseKind.BondBeam
+        && (fit.Product?.Kind == LintelKind.Solid || fit.Heights.From > band.Bottom || fit.Heights.To < band.Top));
 
     /// <summary>The top of the masonry over a stretch of the run.</summary>
     public Length TopOver(ElevationRect opening) => lines.Outline.HighestWithin(opening.Left, opening.Right);

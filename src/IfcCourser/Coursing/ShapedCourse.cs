@@ -15,4 +15,8 @@ internal sealed record ShapedCourse(
     ImmutableArray<Span> Spans,
     ImmutableArray<Segment> Segments,
     ImmutableArray<Length> EdgeJoints,
-    ImmutableArray<Length> JambJoints);
+    ImmutableArray<Length> JambJoints)
+{
+    /// <summary>The course without any masonry, as where a beam is formed in its place.</summary>
+    public ShapedCourse LeftOut() => new(Band, [], [], [], []);
+}

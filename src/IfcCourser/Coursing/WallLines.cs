@@ -8,6 +8,9 @@ namespace IfcCourser.Coursing;
 /// <summary>A wall with its course bands on its group's lines; without any where it is too low for one.</summary>
 internal sealed record WallLines(Wall Wall, LevelGroup Group, ElevationOutline Outline, WallHeights Heights, ImmutableArray<CourseBand> Bands)
 {
+    /// <summary>The courses that are bond beams over the wall's length, rising.</summary>
+    public ImmutableArray<BeamCourse> Beams { get; init; } = [];
+
     /// <summary>The wall's base in model heights.</summary>
     public Length Base => Heights.Base;
 

@@ -220,6 +220,22 @@ public static class FindingCodes
         "core-not-possible", Severity.Note, "A wall, or a pier of it, has no room for a core.",
         "Ask the engineer whether the wall needs reinforcement.");
 
+    public static readonly FindingCode BondBeamMissing = new(
+        "bond-beam-missing", Severity.Warning, "A bond beam that the rules ask for is not there.",
+        "Change the height that the message names so that a whole course lies there, or have the engineer accept it.");
+
+    public static readonly FindingCode BondBeamInterrupted = new(
+        "bond-beam-interrupted", Severity.Warning, "An opening or a solid lintel interrupts a bond beam.",
+        "Lower the opening's head, take a trough lintel, or have the bars led around it by the engineer.");
+
+    public static readonly FindingCode BondBeamShort = new(
+        "bond-beam-short", Severity.Note, "A bond beam over or under an opening ends nearer to the jamb than the rules ask for.",
+        "Hook its bars or turn them around the corner as the engineer says.");
+
+    public static readonly FindingCode BondBeamFormed = new(
+        "bond-beam-formed", Severity.Warning, "A bond beam is formed in place of laid with trough units.",
+        "Have its boards and concrete planned, or add a trough unit of the wall's width to the catalog.");
+
     public static readonly FindingCode OutlineNotFilled = new(
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
         "Close it with mortar, packing or another material, or change the height.");

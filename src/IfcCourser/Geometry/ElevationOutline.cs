@@ -24,7 +24,25 @@ public sealed class ElevationOutline
         Box = new ElevationRect(points.Min(p => p.S), points.Max(p => p.S), points.Min(p => p.Z), points.Max(p => p.Z));
         IsRectangle = points.Length == 4 && points.All(p => (p.S == Box.Left || p.S == Box.Right) && (p.Z == Box.Bottom || p.Z == Box.Top));
         _polygon = IsRectangle ? null : ToPolygon(points);
+        LevelTops =
+        [
+            .. points.Where((point, i) => points[(i + 1) % points.Length] is var next && point.Z == next.Z && next.S < point.S)
+                .Select(point => point.Z).Distinct().Order(),
+        ];
+        SlopedTops =
+        [
+            .. points.Select((point, i) => (To: point, From: points[(i + 1) % points.Length]))
+                .Where(edge => edge.From.S < edge.To.S && edge.From.Z != edge.To.Z)
+                .Select(edge => new Interval(edge.From.S, edge.To.S))
+                .OrderBy(edge => edge.From),
+        ];
     }
+
+    /// <summary>Runs of the sloping edges at which it ends upwards, from left to right.</summary>
+    public ImmutableArray<Interval> SlopedTops { get; }
+
+    /// <summary>Heights of the level edges at which it ends upwards, rising; such an edge runs from right to left.</summary>
+    public ImmutableArray<Length> LevelTops { get; }
 
     public ElevationRect Box { get; }
 

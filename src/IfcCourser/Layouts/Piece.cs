@@ -28,6 +28,9 @@ public sealed record Piece
     /// <summary>A whole unit of the catalog: neither cut nor a bought part length.</summary>
     public required bool IsFull { get; init; }
 
+    /// <summary>Whether it is a trough unit, open upwards for a bond beam's bars and grout.</summary>
+    public bool IsTrough { get; init; }
+
     /// <summary>Ids of the cores that pass through it.</summary>
     public required ImmutableArray<string> Cores { get; init; }
 

@@ -5,5 +5,7 @@ namespace IfcCourser.Layouts;
 /// <param name="NetVolume">Of the masonry layer, net area times thickness.</param>
 /// <param name="FullUnits">Pieces laid uncut, bought part lengths included.</param>
 /// <param name="PartUnits">Pieces that are cut.</param>
+/// <param name="TroughUnits">Trough units among them.</param>
+/// <param name="BeamGrout">Grout of bond beams, the concrete of formed ones included, waste not counted.</param>
 public sealed record WallQuantities(
-    double GrossArea, double OpeningArea, double NetArea, double NetVolume, int FullUnits, int PartUnits);
+    double GrossArea, double OpeningArea, double NetArea, double NetVolume, int FullUnits, int PartUnits, int TroughUnits, double BeamGrout);

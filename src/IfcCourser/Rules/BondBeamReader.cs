@@ -30,7 +30,7 @@ internal static class BondBeamReader
     {
         var bars = new BeamBars(
             table.Whole("bars", 1, MostBars), table.Text("bar"), Positive(table, "lap"), Positive(table, "stock"), NotNegative(table, "end-cover"));
-        table.Check(bars.Stock >= bars.Lap * 4 || !table.Has("stock"), "stock", "must be at least four laps, so that laps can be staggered");
+        table.Check(bars.Stock >= bars.Lap * 5 || !table.Has("stock"), "stock", "must be at least five laps, so that laps can be staggered");
         return bars;
     }
 

@@ -27,6 +27,7 @@ public static class LayoutBuilder
             [.. lines.Select(wall => (wall.Wall, wall.Bands.Select(band => new Interval(band.Bottom, band.Top)).ToImmutableArray()))], rules);
         ImmutableArray<ImmutableArray<ElevationRect>> interrupted =
             [.. placed.Select(wall => wall.Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed).ToImmutableArray())];
+        lines = BeamLines.Of(lines, model.Junctions, interrupted, rules);
         var shares = new JunctionShares(lines, model.Junctions, plan, turns, interrupted, rules);
         var layouts = new WallLayout?[lines.Length];
         Parallel.For(0, lines.Length, i =>
@@ -34,7 +35,7 @@ public static class LayoutBuilder
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
                 var around = new WallSurroundings(
-                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i));
+                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, lines, i), CrossedBy(model, i), Met(model, plan, i));
                 layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
             }
         });
@@ -50,16 +51,17 @@ public static class LayoutBuilder
         };
     }
 
-    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, int wall) =>
+    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, int wall) =>
     [
         .. plan.JunctionsOf(wall)
             .Where(j => model.Junctions[j].Kind == JunctionKind.Corner)
-            .Select(j => (Index: j, Junction: model.Junctions[j]))
+            .Select(j => (Index: j, Junction: model.Junctions[j], Other: model.Junctions[j].First == wall ? model.Junctions[j].Second : model.Junctions[j].First))
             .Select(j => new CornerBar(
                 j.Index,
                 JunctionPlan.PlaceOn(j.Junction, wall),
-                model.Walls[j.Junction.First == wall ? j.Junction.Second : j.Junction.First].Identity.GlobalId,
-                j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected)),
+                model.Walls[j.Other].Identity.GlobalId,
+                j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected,
+                plan.IsBondedCorner(j.Junction) ? [.. lines[j.Other].Beams.Select(beam => beam.Line)] : [])),
     ];
 
     private static ImmutableArray<MetWall> Met(WallModel model, JunctionPlan plan, int wall) =>

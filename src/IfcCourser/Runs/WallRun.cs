@@ -49,11 +49,12 @@ internal sealed class WallRun
         var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _around.Taken(band), gaps, _rules).Solve();
         var shaper = new CourseShaper(
             _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, gaps, _rules);
-        var shapes = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band))).ToImmutableArray();
+        var shaped = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band))).ToImmutableArray();
+        var shapes = shaped.Select(shape => BondBeams.IsFormed(shape.Band, _wall, _rules) ? shape.LeftOut() : shape).ToImmutableArray();
         var (laid, bars) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
-        var courses = laid.Select(course => maker.Make(course, cores)).ToImmutableArray();
+        var (courses, beams, beamFindings) = Beams([.. laid.Select(course => maker.Make(course, cores))], shaped, openings, lintels, joints);
         return new WallLayout
         {
             Wall = _wall,
@@ -64,10 +65,10 @@ internal sealed class WallRun
             Courses = courses,
             Lintels = [.. lintels.Select(lintel => lintel with { RestsOn = RestsOn(lintel, courses) })],
             Cores = cores,
-            BondBeams = [],
+            BondBeams = beams,
             MovementJoints = joints,
             Embeds = [],
-            Quantities = Quantities.Of(_lines.Outline, _wall.Frame.Thickness, openings, courses),
+            Quantities = Quantities.Of(_lines.Outline, _wall.Frame.Thickness, openings, courses, beams),
             Findings =
             [
                 .. _wall.Findings,
@@ -81,6 +82,7 @@ internal sealed class WallRun
                 .. FillFindings.Of(_lines, shaper.LeftOpen),
                 .. BondFindings.Of(laid, courses, cores, _rules),
                 .. LintelLaps.Of(laid, lintels, _rules),
+                .. beamFindings,
                 .. ThinForCores(),
                 .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
                 .. Crossings(),
@@ -100,6 +102,21 @@ internal sealed class WallRun
         ImmutableArray<CornerPlace> corners = [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
         var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, joints, _rules, rule).All());
         return new BarBond(shapes, lintels, placement, required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
+    }
+
+    private (ImmutableArray<Course> Courses, ImmutableArray<BondBeam> Beams, ImmutableArray<Finding> Findings) Beams(
+        ImmutableArray<Course> courses, ImmutableArray<ShapedCourse> shaped, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<MovementJoint> joints)
+    {
+        if (BeamDemands.RuleFor(_wall, _rules) is not { } rule)
+        {
+            return (courses, [], []);
+        }
+
+        var formed = Enumerable.Range(0, shaped.Length)
+            .Where(i => BondBeams.IsFormed(shaped[i].Band, _wall, _rules))
+            .ToDictionary(i => i, i => shaped[i].Spans.Select(span => span.Run).ToImmutableArray());
+        return new BondBeams(_lines, rule, lintels, joints, _around.Corners, _rules)
+            .Lay(courses, new BeamRequests(_lines, openings, lintels, _rules).Of(rule), formed, openings);
     }
 
     /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>

@@ -69,7 +69,7 @@ public sealed class LintelLawTests
             BondBeams = [],
             MovementJoints = [],
             Embeds = [],
-            Quantities = new WallQuantities(0, 0, 0, 0, 0, 0),
+            Quantities = new WallQuantities(0, 0, 0, 0, 0, 0, 0, 0),
             Findings = [.. findings, .. new OpeningHeightFindings(courses, lintels, rules).Of(placed.Openings), .. GapsOf(placed.Openings, lintels)],
         };
         return WallSketch.LayOut(new WallModel { Walls = [], Skipped = [], Junctions = [], Findings = [] }, rules) with { Walls = [laid] };

@@ -25,7 +25,7 @@ public sealed class RuleSetReaderTests
     [InlineData("largest-spacing = \"120 in\"", "largest-spacing = \"0 in\"", "bond-beams.largest-spacing must be more than nothing")]
     [InlineData("extension = \"24 in\"", "extension = \"-24 in\"", "bond-beams.openings.extension must not be negative")]
     [InlineData("bars = 1", "bars = 0", "bond-beams.bars must be a whole number from 1 to 8")]
-    [InlineData("stock = \"20 ft\"", "stock = \"7 ft\"", "bond-beams.stock must be at least four laps, so that laps can be staggered")]
+    [InlineData("stock = \"20 ft\"", "stock = \"9 ft\"", "bond-beams.stock must be at least five laps, so that laps can be staggered")]
     public void A_wrong_rule_is_named_with_its_key(string replace, string with, string what)
     {
         var text = SettingsReader.BuiltInText("us")!;
