@@ -209,6 +209,9 @@ internal static class Messages
     public static string BeamAtCutPiece(int course, Length from, Length to, UnitSystem units) =>
         FormattableString.Invariant($"Notched or raked pieces, or a wall that runs through, interrupt the bond beam in course {course} from {Text(from, units)} to {Text(to, units)}");
 
+    public static string BeamPartedAtCorner(int course) =>
+        FormattableString.Invariant($"The bond beam in course {course} ends at the corner: the courses of the wall that it meets lie at other heights there");
+
     public static string NoTopBeam(Length top, UnitSystem units) =>
         $"The wall's top at {Text(top, units)} has no bond beam: no whole course of its own ends near enough under it";
 

@@ -225,8 +225,8 @@ public static class FindingCodes
         "Change the height that the message names so that a whole course lies there, or have the engineer accept it.");
 
     public static readonly FindingCode BondBeamInterrupted = new(
-        "bond-beam-interrupted", Severity.Warning, "An opening or a solid lintel interrupts a bond beam.",
-        "Lower the opening's head, take a trough lintel, or have the bars led around it by the engineer.");
+        "bond-beam-interrupted", Severity.Warning, "An opening, a solid lintel or courses at other heights interrupt a bond beam.",
+        "Change the height of the opening or of one wall, take a trough lintel, or have the bars led around by the engineer.");
 
     public static readonly FindingCode BondBeamShort = new(
         "bond-beam-short", Severity.Note, "A bond beam over or under an opening ends nearer to the jamb than the rules ask for.",

@@ -67,6 +67,12 @@ internal sealed class BeamFindings(WallLines lines, BondBeamRule rule, Immutable
         }
     }
 
+    /// <summary>Beams that end at a corner because the other wall's courses lie at other heights.</summary>
+    public IEnumerable<Finding> Parted(CornerBar corner) => corner.Beams.Parted.Select(line => lines.BandOnLine(line)!.Value).Select(band => new Finding(
+        FindingCodes.BondBeamInterrupted,
+        Messages.BeamPartedAtCorner(band.Number),
+        new FindingPlace { S = corner.Place.From, Z = band.Bottom, Course = band.Number, Walls = [corner.OtherWall] }));
+
     /// <summary>Tops without a beam, beams too far apart, formed beams.</summary>
     public IEnumerable<Finding> Missing(IReadOnlyList<BondBeam> beams)
     {

@@ -71,6 +71,7 @@ internal sealed class BondBeams
         }
 
         _found.AddRange(_findings.Missing(_beams));
+        _found.AddRange(_corners.SelectMany(_findings.Parted));
         return (laid.ToImmutable(), [.. _beams], [.. _found]);
     }
 
@@ -131,7 +132,7 @@ internal sealed class BondBeams
     private ImmutableArray<BeamCorner> Corners(int line, Length from, Length to) =>
     [
         .. _corners
-            .Where(corner => corner.IsOwner && corner.OtherBeams.Contains(line))
+            .Where(corner => corner.IsOwner && corner.Beams.Met.Contains(line))
             .Where(corner => corner.Place.Side == JunctionSide.Start
                 ? from <= corner.Place.To + _rules.Catalog.HeadJoint.Max
                 : to >= corner.Place.From - _rules.Catalog.HeadJoint.Max)

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Runs;
@@ -8,5 +7,5 @@ namespace IfcCourser.Runs;
 /// <param name="Place">Where it lies on the wall's run.</param>
 /// <param name="OtherWall">GlobalId of the other wall.</param>
 /// <param name="IsOwner">Whether this wall lists the bar.</param>
-/// <param name="OtherBeams">Lines of the other wall's courses that are bond beams, where it shares this wall's lines.</param>
-internal sealed record CornerBar(int Junction, JunctionPlace Place, string OtherWall, bool IsOwner, ImmutableArray<int> OtherBeams);
+/// <param name="Beams">How this wall's bond beams meet the other wall's courses there.</param>
+internal sealed record CornerBar(int Junction, JunctionPlace Place, string OtherWall, bool IsOwner, CornerBeams Beams);

@@ -5,6 +5,7 @@ using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Modules;
 using IfcCourser.Panels;
+using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Walls;
 
@@ -35,7 +36,7 @@ public static class LayoutBuilder
             if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
             {
                 var around = new WallSurroundings(
-                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, lines, i), CrossedBy(model, i), Met(model, plan, i));
+                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, lines, rules, i), CrossedBy(model, i), Met(model, plan, i));
                 layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
             }
         });
@@ -51,7 +52,7 @@ public static class LayoutBuilder
         };
     }
 
-    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, int wall) =>
+    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, LayoutRules rules, int wall) =>
     [
         .. plan.JunctionsOf(wall)
             .Where(j => model.Junctions[j].Kind == JunctionKind.Corner)
@@ -61,7 +62,7 @@ public static class LayoutBuilder
                 JunctionPlan.PlaceOn(j.Junction, wall),
                 model.Walls[j.Other].Identity.GlobalId,
                 j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected,
-                plan.IsBondedCorner(j.Junction) ? [.. lines[j.Other].Beams.Select(beam => beam.Line)] : [])),
+                plan.IsBondedCorner(j.Junction) && BeamDemands.RuleFor(model.Walls[j.Other], rules) is not null ? CornerBeams.Of(lines[wall], lines[j.Other]) : new([], []))),
     ];
 
     private static ImmutableArray<MetWall> Met(WallModel model, JunctionPlan plan, int wall) =>
