@@ -20,6 +20,7 @@ public static class SheetText
     public const string RakeTable = "Raked pieces: lengths of edges, slope";
     public const string OpeningTable = "Openings (masonry)";
     public const string LintelTable = "Lintels";
+    public const string BeamTable = "Bond beams, from A";
     public const string BarTable = "Bars, from A to centre";
     public const string KeyPlan = "Key plan, not to scale";
     public const string Legend = "How to read it";
@@ -36,7 +37,9 @@ public static class SheetText
     public const string LegendAbuts = "another wall stands against this one";
     public const string FormedBeamShort = "formed beam";
     public const string FormedBeam = "formed beam: to be designed, formed and shored";
-    public const string LegendLintel = "lintel or beam";
+    public const string LegendLintel = "lintel";
+    public const string LegendBeam = "bond beam: trough units, bars, grout";
+    public const string WetTroughs = "Bond beams: clean the troughs and wet them before grouting, for dry blocks take water from the grout; then fill them in one go.";
     public const string LegendCore = "bar and core: keep joints clear";
     public const string LegendMovementJoint = "movement joint: keep it open";
     public const string LegendDesigned = "opening where it was designed";
@@ -234,7 +237,25 @@ public static class SheetText
 
     public static string MovementJoint(MovementJoint joint, SheetLengths text) => $"MJ, {text.WithUnit(joint.Width)} wide";
 
-    public static string Beam(BondBeam beam) => $"Bond beam {beam.Id}: {beam.Bars}.";
+    public static string BeamLabel(BondBeam beam) => $"{beam.Id}  {beam.Bars}";
+
+    /// <summary>Bars of a bond beam, where their laps start, bent bars at corners.</summary>
+    public static string BeamBars(BondBeam beam, SheetLengths text)
+    {
+        var laps = beam.Laps.GroupBy(lap => lap.Bar).Select(bar =>
+            Invariant($"bar {bar.Key} at {string.Join(", ", bar.Select(lap => text.Dimension(lap.From)))}")).ToList();
+        var lapped = laps.Count == 0 ? string.Empty : $"; laps {text.WithUnit(beam.Lap)}, from {string.Join("; ", laps)}";
+        var corners = beam.Corners.IsEmpty ? string.Empty : Invariant($"; {beam.Corners.Sum(corner => corner.Count)} bent, legs {text.WithUnit(beam.Corners[0].Leg)}");
+        return beam.Bars + lapped + corners;
+    }
+
+    /// <summary>Trough units and grout of a wall's bond beams.</summary>
+    public static string BeamQuantities(WallQuantities quantities, UnitSystem units)
+    {
+        const double CubicFoot = 0.3048 * 0.3048 * 0.3048;
+        var grout = units == UnitSystem.Inch ? Invariant($"{quantities.BeamGrout / CubicFoot:0.0} ft3") : Invariant($"{quantities.BeamGrout:0.000} m3");
+        return Invariant($"Bond beams: {quantities.TroughUnits} trough units among them; grout {grout}, waste not counted.");
+    }
 
     public static string EmbedNote(Embed embed, SheetLengths text, Length levelLine) =>
         $"{embed.Kind} at {text.Dimension(embed.At)}, {text.Height(embed.Z - levelLine)}, given by others: {embed.Note}";

@@ -53,10 +53,26 @@ internal static class SampleLayout
             new Course(2, CourseKind.BondBeam, Inches(8.5), Inches(16.375), [], [Piece("C2P1", Cuts.Length | Cuts.Rake) with { IsFull = false, Outline = [new(Mm(0), Mm(0)), new(Mm(9), Mm(0)), new(Mm(0), Mm(9))] }])],
         Lintels = [new Lintel("L1", "4UcKJVh1wiUc0jPM8BIIf8", LintelKind.Solid, "p", Mm(0), Mm(100), Mm(5), Mm(9), Mm(20), Mm(20), ["C1P1"])],
         Cores = [new Core("K1", Mm(100), Mm(100), Mm(0), Mm(2000), Mm(101.6), "No. 4", ["end"], new Vector2(1, 2), Mm(3), Mm(4), [])],
-        BondBeams = [new BondBeam("B1", Mm(1), Mm(2), Mm(3), Mm(4), "2 No. 4")],
+        BondBeams = [new BondBeam
+        {
+            Id = "B1",
+            Kind = BondBeamKind.Trough,
+            Course = 2,
+            Bottom = Mm(1),
+            Top = Mm(2),
+            From = Mm(3),
+            To = Mm(4),
+            Why = ["top"],
+            BarCount = 2,
+            BarSize = "No. 4",
+            Lap = Inches(24),
+            Laps = [new BarLap(1, Mm(3), Mm(3.5))],
+            Corners = [new BeamCorner("0Other", Mm(4), 2, Inches(24))],
+            GroutVolume = 0.25,
+        }],
         MovementJoints = [new MovementJoint(Mm(1), Mm(10), Mm(0), Mm(100), "length")],
         Embeds = [new Embed("anchor", Mm(1), Mm(2), "by others")],
-        Quantities = new WallQuantities(1.23456789, 0.1, 1.13456789, 0.2, 1, 1),
+        Quantities = new WallQuantities(1.23456789, 0.1, 1.13456789, 0.2, 1, 1, 0, 0.25),
         Findings = [new Finding(FindingCodes.OverlapShort, "short", new FindingPlace { S = Mm(1), Z = Mm(2), Course = 2, Piece = "C2P1", Core = "K1", Opening = "o" })],
     };
 

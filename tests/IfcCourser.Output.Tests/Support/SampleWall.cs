@@ -77,7 +77,7 @@ internal sealed record SampleWall(Catalog Catalog, string Name, Length Run, int 
             MovementJoints = [],
             Embeds = [],
             Quantities = new WallQuantities(
-                12.5, 3.5, 9, 2.25, pieces.Count(piece => piece.Cut == Cuts.None), pieces.Count(piece => piece.Cut != Cuts.None)),
+                12.5, 3.5, 9, 2.25, pieces.Count(piece => piece.Cut == Cuts.None), pieces.Count(piece => piece.Cut != Cuts.None), 0, 0),
             Findings = Findings,
         };
     }

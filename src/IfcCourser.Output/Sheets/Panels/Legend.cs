@@ -33,6 +33,7 @@ internal static class Legend
                 SheetText.LegendLintel,
                 new HatchItem(Pen.LintelHatch, [Sample.Corners()], HatchKind.Carries),
                 PolylineItem.Rectangle(Pen.Lintel, Sample))),
+            (!wall.BondBeams.IsEmpty, Row(SheetText.LegendBeam, PolylineItem.Rectangle(Pen.Lintel, Sample))),
             (wall.Openings.Any(opening => opening is { Interrupts: true, Outline: not null }), Row(
                 SheetText.LegendArch,
                 new HatchItem(Pen.CutHatch, [Sample.Corners()], HatchKind.Formed),

@@ -28,6 +28,12 @@ internal static class WallNotes
         yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
         yield return SheetText.Drift(catalog, facts.Text);
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
+        if (!wall.BondBeams.IsEmpty)
+        {
+            yield return SheetText.BeamQuantities(wall.Quantities, facts.Text.Units);
+            yield return SheetText.WetTroughs;
+        }
+
         foreach (var course in wall.Courses.Where(course => course.Kind == CourseKind.BondBeam || course.Top - course.Bottom != catalog.UnitHeight))
         {
             yield return SheetText.SpecialCourse(course, catalog, facts.Text);
@@ -38,7 +44,7 @@ internal static class WallNotes
             yield return SheetText.Moved(tag, opening, facts.Text);
         }
 
-        foreach (var note in Junctions(facts).Concat(wall.BondBeams.Select(SheetText.Beam)))
+        foreach (var note in Junctions(facts))
         {
             yield return note;
         }

@@ -12,7 +12,7 @@ internal static class WallPanels
     {
         Panel[] panels =
         [
-            Pieces(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Bars(facts), KeyPlan.Of(facts), Legend.Of(facts),
+            Pieces(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), Bars(facts), KeyPlan.Of(facts), Legend.Of(facts),
             WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
@@ -68,6 +68,17 @@ internal static class WallPanels
             lintel.Kind == LintelKind.Formed ? SheetText.FormedBeam : lintel.Product,
             Grid(facts, lintel.To - lintel.From),
             Grid(facts, lintel.BearingLeft) + ", " + Grid(facts, lintel.BearingRight))));
+
+    private static Panel Beams(WallFacts facts) => Table.Of(
+        SheetText.BeamTable,
+        ["Tag", "Course", "From", "To", "Bars, laps"],
+        4,
+        facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(
+            beam.Id,
+            beam.Course is { } course ? Number(course) : "slope",
+            facts.Text.Dimension(beam.From),
+            facts.Text.Dimension(beam.To),
+            SheetText.BeamBars(beam, facts.Text))));
 
     private static Panel Bars(WallFacts facts) => Table.Of(
         SheetText.BarTable,

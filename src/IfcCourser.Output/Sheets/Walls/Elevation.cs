@@ -25,6 +25,7 @@ internal static class Elevation
         Openings.Draw(canvas, facts);
         Joints(canvas, facts);
         Edges(canvas, facts);
+        Beams.Draw(canvas, facts);
         CutPieces.Draw(canvas, facts);
     }
 

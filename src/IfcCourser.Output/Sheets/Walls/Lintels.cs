@@ -3,18 +3,13 @@ using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Sheets.Walls;
 
-/// <summary>What carries: lintels with their bearings dimensioned inside them, so that no joint is crossed, and bond beams.</summary>
+/// <summary>What carries: lintels with their bearings dimensioned inside them, so that no joint is crossed.</summary>
 internal static class Lintels
 {
     private const double TextHeight = 2.5;
 
     public static void Draw(Canvas canvas, WallFacts facts)
     {
-        foreach (var beam in facts.Wall.BondBeams)
-        {
-            canvas.Add(PolylineItem.Rectangle(Pen.Lintel, new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm)));
-        }
-
         foreach (var lintel in facts.Wall.Lintels)
         {
             Draw(canvas, facts, lintel);

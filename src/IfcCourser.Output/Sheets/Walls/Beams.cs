@@ -1,0 +1,47 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Output.Sheets.Walls;
+
+/// <summary>Bond beams: their edge and bars, with tag and bars written where blocks leave room; a formed one is hatched.</summary>
+internal static class Beams
+{
+    private const double TextHeight = 2.5;
+    private const int Places = 24;
+
+    public static void Draw(Canvas canvas, WallFacts facts)
+    {
+        foreach (var beam in facts.Wall.BondBeams)
+        {
+            var outline = OutlineOf(beam);
+            var label = Label(canvas, beam, outline);
+            if (beam.Kind != BondBeamKind.Trough)
+            {
+                ImmutableArray<ImmutableArray<Point>> holes = label is null ? [] : [ItemBox.Of(label, canvas.PerPaper).Grown(0.4 * canvas.PerPaper).Corners()];
+                canvas.Add(new HatchItem(Pen.LintelHatch, [outline, .. holes], HatchKind.Formed));
+            }
+
+            canvas.Add(new PolylineItem(Pen.Lintel, outline, PathEnd.Closed));
+            if (label is not null)
+            {
+                canvas.Write(label);
+            }
+        }
+    }
+
+    private static ImmutableArray<Point> OutlineOf(BondBeam beam) =>
+        new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm).Corners();
+
+    /// <summary>The first free place from the middle outwards that crosses no line; failing that one that crosses no text; else none: the table has it.</summary>
+    private static TextItem? Label(Canvas canvas, BondBeam beam, ImmutableArray<Point> outline)
+    {
+        var places = Enumerable.Range(0, Places)
+            .Select(i => 0.5 + ((i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) / (double)Places))
+            .Select(share => beam.From.Mm + (share * (beam.To - beam.From).Mm))
+            .Select(s => (S: s, Column: Polygon.Column(outline, s)))
+            .Select(place => new TextItem(
+                Pen.Text, new Point(place.S, (place.Column.Low + place.Column.High) / 2), SheetText.BeamLabel(beam), TextHeight, TextAnchor.Middle))
+            .Where(text => Polygon.Contains(outline, ItemBox.Of(text, canvas.PerPaper)))
+            .ToList();
+        return places.Find(text => canvas.IsFree(ItemBox.Of(text, canvas.PerPaper))) ?? places.Find(text => canvas.IsFreeOfText(ItemBox.Of(text, canvas.PerPaper)));
+    }
+}
