@@ -8,6 +8,8 @@ internal static class Messages
 {
     public const string FormedBeam = "formed beam";
 
+    public const string RakedBeamOpen = "A bond beam formed along the slope takes what the blocks leave open under it";
+
     public const string RefusedToKeep = "openings are kept as designed";
 
     public const string RefusedToWiden = "widths are kept";
@@ -215,8 +217,11 @@ internal static class Messages
     public static string NoTopBeam(Length top, UnitSystem units) =>
         $"The wall's top at {Text(top, units)} has no bond beam: no whole course of its own ends near enough under it";
 
+    public static string RakedBeamFormed(Length from, Length to, UnitSystem units) =>
+        $"The bond beam along the sloping top from {Text(from, units)} to {Text(to, units)} is formed on the pieces that are cut to it";
+
     public static string NoRakedBeam(Length from, Length to, UnitSystem units) =>
-        $"The sloping top from {Text(from, units)} to {Text(to, units)} has no bond beam";
+        $"The sloping top from {Text(from, units)} to {Text(to, units)} has no bond beam; with tops = \"raked\" in the rules' bond-beams one is formed along it where it is not too steep or too near the foot";
 
     public static string BeamsTooFarApart(Length from, Length to, Length spacing, UnitSystem units) =>
         $"There is no bond beam from {Text(from, units)} to {Text(to, units)}, and {Text(spacing, units)} are allowed; no whole course is free for one";

@@ -59,6 +59,11 @@ internal static class ReinforcementJson
         json.Member("top", beam.Top);
         json.Member("from", beam.From);
         json.Member("to", beam.To);
+        if (beam.Outline is { } outline)
+        {
+            json.Member("outline", outline);
+        }
+
         json.Member("why", beam.Why);
         json.WriteString("bars", beam.Bars);
         json.WriteNumber("barCount", beam.BarCount);

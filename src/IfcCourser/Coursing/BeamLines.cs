@@ -90,7 +90,7 @@ internal sealed class BeamLines
     private IEnumerable<(CourseBand Band, string Why)> Asked(int wall)
     {
         var (lines, rule) = (_walls[wall], RuleFor(wall)!);
-        foreach (var top in rule.Tops == BeamedTops.None ? [] : lines.Outline.LevelTops)
+        foreach (var top in rule.Tops == BeamedTops.None ? [] : new ElevationOutline(lines.Wall.Outline).LevelTops)
         {
             var bands = lines.Bands.Where(band => IsWhole(band) && band.Top <= top + _rules.Catalog.BedJoint.Nominal && top - band.Top <= Length.Max(rule.TopWithin, _rules.Set.MortarRest)).ToList();
             if (bands.Count > 0)

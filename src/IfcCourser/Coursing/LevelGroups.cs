@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
+using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -20,6 +21,7 @@ internal sealed class LevelGroups
 
     private readonly WallModel _model;
     private readonly LayoutRules _rules;
+    private readonly ImmutableArray<MasonryOutline> _masonry;
     private readonly WallHeights[] _heights;
     private readonly LevelSets _sets;
     private readonly ImmutableArray<Finding>.Builder _findings = ImmutableArray.CreateBuilder<Finding>();
@@ -28,7 +30,8 @@ internal sealed class LevelGroups
     {
         _model = model;
         _rules = rules;
-        _heights = [.. model.Walls.Select(wall => WallHeights.Of(wall, rules))];
+        _masonry = [.. model.Walls.Select(wall => MasonryOutline.Of(wall, rules))];
+        _heights = [.. model.Walls.Zip(_masonry, (wall, masonry) => WallHeights.Of(wall, masonry.Outline.Box.Top, rules))];
         ImmutableArray<(int Lower, int Upper, bool IsDirect)> stacks =
             rules.Set.StoreyStart == StoreyStart.Continuous ? [.. StoreyStacks.Of(model.Walls, rules)] : [];
         foreach (var (_, upper, _) in stacks.Where(stack => stack.IsDirect))
@@ -97,7 +100,10 @@ internal sealed class LevelGroups
             {
                 var wall = _model.Walls[walls[k]];
                 lines[walls[k]] = new WallLines(
-                    wall, group, new ElevationOutline(wall.Outline), heights[k], stacks[k]?.Bands(heights[k].Base, _rules.Catalog) ?? []);
+                    wall, group, _masonry[walls[k]].Outline, heights[k], stacks[k]?.Bands(heights[k].Base, _rules.Catalog) ?? [])
+                {
+                    RakedBeams = _masonry[walls[k]].Beams,
+                };
             }
         }
 

@@ -39,10 +39,12 @@ internal sealed record WallHeights
     /// <summary>Their sills above the base.</summary>
     public required ImmutableArray<Length> Sills { get; init; }
 
-    public static WallHeights Of(Wall wall, LayoutRules rules)
+    /// <param name="wall">The wall.</param>
+    /// <param name="crest">How high its masonry reaches over its base.</param>
+    /// <param name="rules">Bed, head gap, opening allowances, bond beams.</param>
+    public static WallHeights Of(Wall wall, Length crest, LayoutRules rules)
     {
         var foot = Length.FromModelMm(wall.Frame.Origin.Z);
-        var crest = wall.Outline.Max(point => point.Z);
         var openings = wall.Openings
             .Where(OpeningPlacement.IsCoursedAround)
             .Select(opening => OpeningPlacement.Design(opening, rules.Set.Allowances))

@@ -101,6 +101,16 @@ public sealed class ElevationOutline
         return Parts(cuts.Aggregate(left, (rest, cut) => OverlayNGRobust.Overlay(rest, ToGeometry(cut), SpatialFunction.Difference)));
     }
 
+    /// <summary>What it shares with a polygon from a height upwards, from left to right.</summary>
+    public ImmutableArray<OutlinePart> Common(ImmutableArray<ElevationPoint> polygon, Length above) => Parts(OverlayNGRobust.Overlay(
+        OverlayNGRobust.Overlay(Own(), ToPolygon(polygon), SpatialFunction.Intersection),
+        ToGeometry(Box with { Bottom = above }),
+        SpatialFunction.Intersection));
+
+    /// <summary>What a polygon leaves of it, from left to right.</summary>
+    public ImmutableArray<OutlinePart> Without(ImmutableArray<ElevationPoint> polygon) =>
+        Parts(OverlayNGRobust.Overlay(Own(), ToPolygon(polygon), SpatialFunction.Difference));
+
     /// <summary>The highest point of the outline between two places of the run.</summary>
     public Length HighestWithin(Length from, Length to)
     {

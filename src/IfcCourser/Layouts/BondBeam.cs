@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Geometry;
 using IfcCourser.Units;
 
 namespace IfcCourser.Layouts;
@@ -22,6 +23,9 @@ public sealed record BondBeam
 
     public required Length To { get; init; }
 
+    /// <summary>In the wall's elevation, of a raked beam; else null.</summary>
+    public ImmutableArray<ElevationPoint>? Outline { get; init; }
+
     /// <summary>Reasons: top, corner, height, spacing, over-opening, under-opening.</summary>
     public required ImmutableArray<string> Why { get; init; }
 
@@ -32,7 +36,7 @@ public sealed record BondBeam
     /// <summary>Length of the laps.</summary>
     public required Length Lap { get; init; }
 
-    /// <summary>Where bars go on in others, bar by bar; laps of neighbouring bars don't lie beside each other.</summary>
+    /// <summary>Where bars go on in others, bar by bar, along the wall also where it slopes; laps of neighbouring bars don't lie beside each other.</summary>
     public required ImmutableArray<BarLap> Laps { get; init; }
 
     /// <summary>Bent bars that tie it to the beams of walls that share a corner; listed in one of the two walls.</summary>

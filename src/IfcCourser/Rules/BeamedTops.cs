@@ -5,7 +5,7 @@ public enum BeamedTops
 {
     None,
 
-    /// <summary>Level tops: under floors, at eaves and roofs.</summary>
+    /// <summary>Level tops: under floors, at eaves and roofs; a sloping one is named in a finding.</summary>
     Level,
 
     /// <summary>Sloping tops as well, with a beam formed along the slope.</summary>

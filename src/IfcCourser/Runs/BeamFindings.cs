@@ -33,7 +33,8 @@ internal sealed class BeamFindings(WallLines lines, BondBeamRule rule, Immutable
         }
 
         var (cover, wanted) = (rule.Bars.EndCover, rule.Openings!.Extension);
-        var (left, right) = (request.Jambs!.Value.From - near.Min(part => part.Run.From) - cover, near.Max(part => part.Run.To) - request.Jambs.Value.To - cover);
+        var left = Length.Max(request.Jambs!.Value.From - near.Min(part => part.Run.From) - cover, Length.Zero);
+        var right = Length.Max(near.Max(part => part.Run.To) - request.Jambs.Value.To - cover, Length.Zero);
         if (Length.Min(left, right) < wanted)
         {
             yield return new Finding(
@@ -76,14 +77,27 @@ internal sealed class BeamFindings(WallLines lines, BondBeamRule rule, Immutable
     /// <summary>Tops without a beam, beams too far apart, formed beams.</summary>
     public IEnumerable<Finding> Missing(IReadOnlyList<BondBeam> beams)
     {
-        foreach (var top in rule.Tops == BeamedTops.None ? [] : lines.Outline.LevelTops.Where(top => !beams.Any(beam => EndsAt(beam, top))))
+        var outline = new ElevationOutline(lines.Wall.Outline);
+        foreach (var top in rule.Tops == BeamedTops.None ? [] : outline.LevelTops.Where(top => !beams.Any(beam => EndsAt(beam, top))))
         {
             yield return new Finding(FindingCodes.BondBeamMissing, Messages.NoTopBeam(top, _units), new FindingPlace { Z = top });
         }
 
-        foreach (var slope in rule.Tops == BeamedTops.Raked ? lines.Outline.SlopedTops : [])
+        foreach (var slope in rule.Tops == BeamedTops.None ? [] : outline.SlopedTops)
         {
+            if (lines.RakedBeams.Any(beam => beam.Run.From <= slope.From && beam.Run.To >= slope.To))
+            {
+                continue;
+            }
+
             yield return new Finding(FindingCodes.BondBeamMissing, Messages.NoRakedBeam(slope.From, slope.To, _units), new FindingPlace { S = slope.From });
+        }
+
+        if (!lines.RakedBeams.IsEmpty)
+        {
+            var (from, to) = (lines.RakedBeams[0].Run.From, lines.RakedBeams[^1].Run.To);
+            yield return new Finding(FindingCodes.BondBeamFormed, Messages.RakedBeamFormed(from, to, _units), new FindingPlace { S = from });
+            yield return new Finding(FindingCodes.OutlineNotFilled, Messages.RakedBeamOpen, new FindingPlace { S = from, Z = lines.Bands[^1].Top }) { Severity = Severity.Note };
         }
 
         var formed = beams.Where(beam => beam.Kind == BondBeamKind.Formed).ToList();

@@ -70,6 +70,11 @@ internal sealed class BondBeams
             laid[course.Key] = Lay(courses[course.Key], [.. course], runs, openings);
         }
 
+        foreach (var raked in _lines.RakedBeams)
+        {
+            _beams.Add(Beam(raked));
+        }
+
         _found.AddRange(_findings.Missing(_beams));
         _found.AddRange(_corners.SelectMany(_findings.Parted));
         return (laid.ToImmutable(), [.. _beams], [.. _found]);
@@ -125,6 +130,30 @@ internal sealed class BondBeams
             Laps = BeamLaps.Of(from, to, _rule.Bars),
             Corners = course.Kind == CourseKind.BondBeam ? Corners(_lines.Bands[course.Number - 1].Line, from, to) : [],
             GroutVolume = area * filled / 1000,
+        };
+    }
+
+    private BondBeam Beam(RakedBeam raked)
+    {
+        var run = raked.Run.Size.Mm / raked.Slope.Mm;
+        Length Place(Length along) => raked.Run.From + Length.FromMm(along.Mm * run);
+        return new BondBeam
+        {
+            Id = FormattableString.Invariant($"B{_beams.Count + 1}"),
+            Kind = BondBeamKind.Raked,
+            Course = null,
+            Bottom = raked.Outline.Min(point => point.Z),
+            Top = raked.Outline.Max(point => point.Z),
+            From = raked.Run.From,
+            To = raked.Run.To,
+            Outline = raked.Outline,
+            Why = ["top"],
+            BarCount = _rule.Bars.Count,
+            BarSize = _rule.Bars.Size,
+            Lap = _rule.Bars.Lap,
+            Laps = [.. BeamLaps.Of(Length.Zero, raked.Slope, _rule.Bars).Select(lap => lap with { From = Place(lap.From), To = Place(lap.To) })],
+            Corners = [],
+            GroutVolume = raked.Area * _wall.Frame.Thickness.Mm / 1000,
         };
     }
 

@@ -68,7 +68,7 @@ internal sealed class WallRun
             BondBeams = beams,
             MovementJoints = joints,
             Embeds = [],
-            Quantities = Quantities.Of(_lines.Outline, _wall.Frame.Thickness, openings, courses, beams),
+            Quantities = Quantities.Of(new ElevationOutline(_wall.Outline), _wall.Frame.Thickness, openings, courses, beams),
             Findings =
             [
                 .. _wall.Findings,

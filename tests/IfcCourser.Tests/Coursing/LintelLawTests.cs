@@ -54,7 +54,7 @@ public sealed class LintelLawTests
         ImmutableArray<Interval> courses = [.. bands.Select(band => new Interval(band.Bottom, band.Top))];
         var placed = OpeningPlacement.Settle([(wall, courses)], rules)[0];
         var lines = new WallLines(
-            wall, new LevelGroup("G1", new CourseLines(catalog.LevellingBed.Nominal, catalog)), new ElevationOutline(wall.Outline), WallHeights.Of(wall, rules), bands);
+            wall, new LevelGroup("G1", new CourseLines(catalog.LevellingBed.Nominal, catalog)), new ElevationOutline(wall.Outline), WallHeights.Of(wall, wall.Outline.Max(point => point.Z), rules), bands);
         var (lintels, findings) = new LintelPlan(lines, placed.Openings, _ => [], [], rules).Solve();
         var laid = new WallLayout
         {

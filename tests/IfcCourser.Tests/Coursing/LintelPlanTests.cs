@@ -192,7 +192,7 @@ public sealed class LintelPlanTests
         var wall = WallSketch.Straight(Mm(7999), Mm(3019), Mm(240));
         var bands = Enumerable.Range(0, 12).Select(i => new CourseBand(i + 1, i, CourseKind.Unit, Mm(20 + (250 * i)), Mm(269 + (250 * i))));
         var lines = new WallLines(
-            wall, new LevelGroup("G1", new CourseLines(Mm(20), rules.Catalog)), new ElevationOutline(wall.Outline), WallHeights.Of(wall, rules), [.. bands]);
+            wall, new LevelGroup("G1", new CourseLines(Mm(20), rules.Catalog)), new ElevationOutline(wall.Outline), WallHeights.Of(wall, wall.Outline.Max(point => point.Z), rules), [.. bands]);
         return new LintelPlan(lines, openings, _ => [], barred, rules).Solve();
     }
 

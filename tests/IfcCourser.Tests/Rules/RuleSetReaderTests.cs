@@ -20,7 +20,7 @@ public sealed class RuleSetReaderTests
     [InlineData("\"cut-courses\", \"corners\"", "\"corners\"", "heights.aims must name each of cut-courses, corners, heads, lift, mortar, sills, first-course, other-heights, bed once")]
     [InlineData("\"cut-courses\", \"corners\"", "\"corners\", \"corners\"", "heights.aims must name each of")]
     [InlineData("storey-start = \"slab\"", "storey-start = \"floor\"", "heights.storey-start is \"floor\", which is none of slab, continuous")]
-    [InlineData("tops = \"raked\"", "tops = \"all\"", "bond-beams.tops is \"all\", which is none of none, level, raked")]
+    [InlineData("tops = \"level\"", "tops = \"all\"", "bond-beams.tops is \"all\", which is none of none, level, raked")]
     [InlineData("heights = []", "heights = [\"0 ft\"]", "bond-beams.heights must be more than nothing")]
     [InlineData("largest-spacing = \"120 in\"", "largest-spacing = \"0 in\"", "bond-beams.largest-spacing must be more than nothing")]
     [InlineData("extension = \"24 in\"", "extension = \"-24 in\"", "bond-beams.openings.extension must not be negative")]

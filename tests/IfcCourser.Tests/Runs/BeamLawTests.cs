@@ -13,10 +13,10 @@ public sealed class BeamLawTests
     private static readonly BondBeamRule _us = BuiltInRuleSets.Get("us").BondBeams!;
 
     [Fact]
-    public void Every_layout_keeps_the_laws_of_bond_beams() => Gen.Select(WallGen.AloneOrBox, Gen.Int[400, 3000], Gen.Int[0, 1200], Gen.Int[0, 3]).Sample(
-        (given, spacing, higher, partition) =>
+    public void Every_layout_keeps_the_laws_of_bond_beams() => Gen.Select(WallGen.AloneOrBox, Gen.Int[400, 3000], Gen.Int[0, 1200], Gen.Int[0, 3], Gen.Bool).Sample(
+        (given, spacing, higher, partition, isRaked) =>
         {
-            var rules = given.Rules with { Set = given.Rules.Set with { BondBeams = _us with { LargestSpacing = Length.FromMm(spacing) } } };
+            var rules = given.Rules with { Set = given.Rules.Set with { BondBeams = _us with { LargestSpacing = Length.FromMm(spacing), Tops = isRaked ? BeamedTops.Raked : BeamedTops.Level } } };
             var model = given.Model with
             {
                 Walls =

@@ -52,7 +52,7 @@ internal static class BeamLaws
                 yield return $"the top at {to.Z} has no beam";
             }
 
-            if (isTop && from.Z != to.Z && rule.Tops == BeamedTops.Raked && !isNamed
+            if (isTop && from.Z != to.Z && !isNamed
                 && !wall.BondBeams.Any(beam => beam.Kind == BondBeamKind.Raked && beam.From <= from.S + Length.FromMm(1) && beam.To >= to.S - Length.FromMm(1)))
             {
                 yield return $"the slope from {from.S} to {to.S} has no beam";

@@ -28,8 +28,9 @@ internal static class Beams
         }
     }
 
-    private static ImmutableArray<Point> OutlineOf(BondBeam beam) =>
-        new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm).Corners();
+    private static ImmutableArray<Point> OutlineOf(BondBeam beam) => beam.Outline is { } outline
+        ? [.. outline.Select(point => new Point(point.S.Mm, point.Z.Mm))]
+        : new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm).Corners();
 
     /// <summary>The first free place from the middle outwards that crosses no line; failing that one that crosses no text; else none: the table has it.</summary>
     private static TextItem? Label(Canvas canvas, BondBeam beam, ImmutableArray<Point> outline)
