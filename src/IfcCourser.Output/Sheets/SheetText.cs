@@ -190,7 +190,8 @@ public static class SheetText
     public static string SpecialCourse(Course course, Catalog catalog, SheetLengths text)
     {
         var height = course.Top - course.Bottom;
-        return course.Kind == CourseKind.BondBeam ? Invariant($"Course {course.Number} is a bond beam of trough units.")
+        return course.Kind == CourseKind.BondBeam
+            ? Invariant($"Course {course.Number} is a bond beam{(course.Pieces.IsEmpty ? ", formed in place of laid" : " of trough units")}.")
             : catalog.OtherHeights.Contains(height) ? Invariant($"Course {course.Number} is laid with units {text.WithUnit(height)} high.")
             : Invariant($"Course {course.Number} is ripped to {text.WithUnit(height)}.");
     }

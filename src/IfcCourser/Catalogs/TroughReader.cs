@@ -1,5 +1,4 @@
 using IfcCourser.Settings;
-using IfcCourser.Units;
 
 namespace IfcCourser.Catalogs;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
-using IfcCourser.Geometry;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;

@@ -15,7 +15,7 @@ internal sealed class BeamFindings(WallLines lines, BondBeamRule rule, Immutable
     private readonly UnitSystem _units = rules.Catalog.Units;
 
     /// <summary>No whole course lies where an opening asks for a beam.</summary>
-    public Finding NoCourse(BeamRequest request) => new(
+    public static Finding NoCourse(BeamRequest request) => new(
         FindingCodes.BondBeamMissing, Messages.NoCourseForBeam(request.Opening!.Opening.Label, request.Why), PlaceOf(request));
 
     /// <summary>No trough unit is made for the wall's width.</summary>

@@ -56,7 +56,7 @@ internal sealed class BondBeams
         ImmutableArray<Course> courses, IEnumerable<BeamRequest> requests, IReadOnlyDictionary<int, ImmutableArray<Interval>> formed, ImmutableArray<OpeningLayout> openings)
     {
         var asked = requests.ToList();
-        _found.AddRange(asked.Where(request => request.Course is null).Select(_findings.NoCourse));
+        _found.AddRange(asked.Where(request => request.Course is null).Select(BeamFindings.NoCourse));
         var laid = courses.ToBuilder();
         foreach (var course in asked.Where(request => request.Course is not null).GroupBy(request => request.Course!.Value).OrderBy(course => course.Key))
         {

@@ -1,5 +1,4 @@
 using CsCheck;
-using IfcCourser.Layouts;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.Units;

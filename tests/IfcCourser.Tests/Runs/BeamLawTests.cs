@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using CsCheck;
-using IfcCourser.Catalogs;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
