@@ -29,15 +29,18 @@ public static class LayoutBuilder
             [.. placed.Select(wall => wall.Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed).ToImmutableArray())];
         var shares = new JunctionShares(lines, model.Junctions, plan, turns, interrupted, rules);
         var layouts = new WallLayout?[lines.Length];
-        Parallel.For(0, lines.Length, i =>
+        foreach (var storey in BarsBelow.Storeys(model.Walls))
         {
-            if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
+            ImmutableArray<WallLayout> below = [.. layouts.OfType<WallLayout>()];
+            Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i =>
             {
                 var around = new WallSurroundings(
-                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i));
+                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, i), CrossedBy(model, i), Met(model, plan, i),
+                    [.. BarsBelow.Of(model.Walls[i], below).Select(bar => bar.At).Distinct().Order()]);
                 layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
-            }
-        });
+            });
+        }
+
         return new Layout
         {
             Model = facts,
