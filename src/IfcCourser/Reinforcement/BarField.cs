@@ -40,6 +40,9 @@ internal sealed class BarField
             places.Add(at);
         }
 
+        // Between two edges the elevation stays the same: a place in each, so that no narrow opening slips through the grid.
+        var edges = new SortedSet<Length>(_site.Voids.SelectMany(rect => new[] { rect.Left, rect.Right }).Concat(_site.Barriers.SelectMany(lintel => new[] { lintel.From, lintel.To })));
+        places.UnionWith(edges.Zip(edges.Skip(1), (left, right) => (left + right) / 2).Where(place => place > Length.Zero && place < length));
         places.UnionWith(Demands.Select(demand => demand.Range).SelectMany(range => new[] { range.From, range.From + (range.Size / 2), range.To }));
         var candidates = ImmutableArray.CreateBuilder<BarCandidate>(places.Count);
         var closed = new bool[Demands.Length];

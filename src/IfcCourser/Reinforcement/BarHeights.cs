@@ -27,10 +27,10 @@ internal sealed class BarHeights
         _blocks = [.. site.Voids, .. barriers];
         _gaps = [.. large, .. barriers.Where(lintel => large.Any(rect => lintel.Left < rect.Right && lintel.Right > rect.Left && lintel.Top > rect.Top))];
         _least = bars.SpacingFromHeight;
-        Levels = [.. _gaps.SelectMany(rect => new[] { rect.Bottom, rect.Top }).Concat(_outline.Select(point => point.Z)).Distinct().Order()];
+        Levels = [.. _blocks.SelectMany(rect => new[] { rect.Bottom, rect.Top }).Concat(_outline.Select(point => point.Z)).Distinct().Order()];
     }
 
-    /// <summary>Heights, rising, between which the stretches that ask for bars don't change but along sloping tops.</summary>
+    /// <summary>Heights, rising, at which stretches begin or end, but along sloping tops.</summary>
     public ImmutableArray<Length> Levels { get; }
 
     /// <summary>What a bar can take, from the bottom up: clear of openings and of lintels that no bar passes.</summary>

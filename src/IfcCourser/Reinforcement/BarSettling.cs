@@ -5,8 +5,8 @@ using IfcCourser.Units;
 namespace IfcCourser.Reinforcement;
 
 /// <summary>
-/// Moves bars one after the other to where a rod setter would want them, their cost kept: farther from joints, then nearer to the middle of what
-/// is demanded or, bars for the spacing, of the bay they divide.
+/// Moves bars one after the other, from the right, where the search left the narrow bays, to where a rod setter would want them, their cost kept: farther from joints, then nearer to the middle of what
+/// is demanded or, bars for the spacing, to where these stand evenly.
 /// </summary>
 internal sealed class BarSettling
 {
@@ -30,7 +30,7 @@ internal sealed class BarSettling
         for (var round = 0; round < MostRounds; round++)
         {
             var before = bars;
-            for (var i = 0; i < bars.Length; i++)
+            for (var i = bars.Length - 1; i >= 0; i--)
             {
                 bars = bars.SetItem(i, BestFor(bars, i));
             }
@@ -71,7 +71,7 @@ internal sealed class BarSettling
     {
         var others = bars.RemoveAt(i).SelectMany(bar => Spot(bar).Serves).ToHashSet();
         var needed = Spot(bars[i]).Serves.Where(demand => !others.Contains(demand)).ToList();
-        var middle = needed.Count > 0 ? MiddleOf(needed) : MiddleOfBay(bars, i);
+        var middle = needed.Count > 0 ? MiddleOf(needed) : Even(bars, i);
         var (from, to) = (i == 0 ? 0 : bars[i - 1].Candidate + 1, i == bars.Length - 1 ? _field.Candidates.Length - 1 : bars[i + 1].Candidate - 1);
         var cost = Cost(bars);
         return Enumerable.Range(from, Math.Max(0, to - from + 1))
@@ -92,15 +92,22 @@ internal sealed class BarSettling
         return common.From + (common.Size / 2);
     }
 
-    /// <summary>Between the neighbours that stand at a height of this bar; its own place where one lacks.</summary>
-    private Length MiddleOfBay(ImmutableArray<(int Candidate, int Spot)> bars, int i)
+    /// <summary>Where a bar for the spacing stands evenly between the demanded bars on both sides that share a height with it; its own place where one lacks.</summary>
+    private Length Even(ImmutableArray<(int Candidate, int Spot)> bars, int i)
     {
         var heights = Spot(bars[i]).Heights;
-        var beside = bars.Where(bar => bar.Candidate != bars[i].Candidate && Spot(bar).Heights.Overlaps(heights)).Select(bar => bar.Candidate).ToList();
-        var (left, right) = (beside.Where(c => c < bars[i].Candidate).DefaultIfEmpty(-1).Max(), beside.Where(c => c > bars[i].Candidate).DefaultIfEmpty(-1).Min());
-        return left < 0 || right < 0
-            ? _field.Candidates[bars[i].Candidate].At
-            : (_field.Candidates[left].At + _field.Candidates[right].At) / 2;
+        var left = bars.Take(i).Reverse().Where(bar => Spot(bar).Heights.Overlaps(heights)).ToList();
+        var right = bars.Skip(i + 1).Where(bar => Spot(bar).Heights.Overlaps(heights)).ToList();
+        var (bays, more) = (left.FindIndex(IsDemanded) + 1, right.FindIndex(IsDemanded) + 1);
+        if (bays == 0 || more == 0)
+        {
+            return _field.Candidates[bars[i].Candidate].At;
+        }
+
+        var (from, to) = (_field.Candidates[left[bays - 1].Candidate].At, _field.Candidates[right[more - 1].Candidate].At);
+        return from + ((to - from) * bays / (bays + more));
+
+        bool IsDemanded((int Candidate, int Spot) bar) => !Spot(bar).Serves.IsEmpty;
     }
 
     /// <summary>How many candidates before each one have masonry that asks for no bars at a cell.</summary>

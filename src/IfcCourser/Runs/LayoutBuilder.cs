@@ -41,15 +41,18 @@ public static class LayoutBuilder
             });
         }
 
+        ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
+        walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
         return new Layout
         {
             Model = facts,
             Rules = rules,
-            Walls = [.. layouts.OfType<WallLayout>()],
+            Walls = walls,
+            BarSchedule = rules.Set.Bars is { } ordered ? BarSchedules.Of(walls, ordered) : [],
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
-            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied],
+            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : []],
         };
     }
 

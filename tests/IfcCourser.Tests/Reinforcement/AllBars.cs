@@ -10,12 +10,14 @@ namespace IfcCourser.Tests.Reinforcement;
 internal sealed class AllBars(
     BarSite site, ImmutableArray<BarDemand> demands, IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses, LayoutRules rules)
 {
-    private const int MostBars = 6;
+    private const int MostBars = 5;
 
     /// <summary>All heights of the walls tried are multiples of it.</summary>
     private static readonly Length _step = Length.FromMm(200);
 
     private readonly Dictionary<Length, ImmutableArray<Interval>> _stretches = [];
+
+    private readonly Dictionary<Length, ImmutableArray<Interval>> _asking = [];
 
     /// <summary>Demands unmet, whether a gap is too wide, courses passed too near a joint, bars.</summary>
     public (int Unmet, bool Gap, int OnJoint, int Bars) Cost(ImmutableArray<(Length At, Interval Heights)> bars) => (
@@ -62,16 +64,22 @@ internal sealed class AllBars(
             && Stretches(bar.At).All(other => Share(other) <= Share(bar.Heights));
     }
 
-    private ImmutableArray<Interval> Stretches(Length at) =>
-        _stretches.TryGetValue(at, out var known) ? known : _stretches[at] = [.. Found(at)];
+    private ImmutableArray<Interval> Stretches(Length at) => _stretches.TryGetValue(at, out var known) ? known : _stretches[at] = [.. Found(at, site.Voids)];
 
-    private IEnumerable<Interval> Found(Length at)
+    /// <summary>Openings that ask for no bars don't end a row of bars.</summary>
+    private ImmutableArray<Interval> Asking(Length at) => _asking.TryGetValue(at, out var known)
+        ? known
+        : _asking[at] = [.. Found(at, site.Voids.Where(rect => rect.Width >= rules.Set.Bars!.OpeningsFrom || rect.Height >= rules.Set.Bars!.OpeningsFrom))];
+
+    private IEnumerable<Interval> Found(Length at, IEnumerable<ElevationRect> voids)
     {
         var from = (Length?)null;
         var top = site.Wall.Outline.Max(point => point.Z);
+        ImmutableArray<ElevationRect> blocks =
+            [.. voids.SelectMany(rect => site.Lintels.Where(lintel => lintel.Bottom == rect.Top).Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top)).Append(rect))];
         for (var z = Length.Zero; z <= top; z += _step)
         {
-            var isFree = z < top && !IsBlocked(at, z + (_step / 2));
+            var isFree = z < top && !blocks.Any(rect => rect.Left < at && rect.Right > at && rect.Bottom <= z && rect.Top > z);
             if (isFree && from is null)
             {
                 from = z;
@@ -83,10 +91,6 @@ internal sealed class AllBars(
             }
         }
     }
-
-    private bool IsBlocked(Length at, Length z) =>
-        site.Voids.Any(rect => rect.Left < at && rect.Right > at && rect.Bottom < z && rect.Top > z)
-        || site.Lintels.Any(lintel => lintel.From < at && lintel.To > at && lintel.Bottom < z && lintel.Top > z);
 
     /// <summary>Whether at some height two neighbouring bars stand too far apart with masonry between them all along that asks for bars.</summary>
     private bool HasGap(ImmutableArray<(Length At, Interval Heights)> bars, BarRule rule)
@@ -107,7 +111,7 @@ internal sealed class AllBars(
     {
         for (var at = from; at <= to; at += _step / 2)
         {
-            if (!Stretches(at).Any(stretch => stretch.From < z && stretch.To > z && stretch.Size >= rule.SpacingFromHeight))
+            if (!Asking(at).Any(stretch => stretch.From < z && stretch.To > z && stretch.Size >= rule.SpacingFromHeight))
             {
                 return false;
             }

@@ -19,7 +19,7 @@ public sealed class BarPlacementTests
     private static readonly LayoutRules _rules = Rules(BuiltInCatalogs.Get("aac-in"), BuiltInRuleSets.Get("us").Bars!);
 
     private static readonly Gen<(Wall Wall, LayoutRules Rules, int[][] Joints)> _walls = Gen
-        .Select(Gen.Int[5, 9], Gen.Int[2, 5], Gen.Int[0, 2], Gen.Int[0, 6], Gen.Int[1, 4], Gen.Int[0, 4], Gen.Int[0, 9].Array[0, 3].Array[4])
+        .Select(Gen.Int[5, 8], Gen.Int[2, 5], Gen.Int[0, 2], Gen.Int[0, 6], Gen.Int[1, 4], Gen.Int[0, 4], Gen.Int[0, 9].Array[0, 3].Array[4])
         .Select((length, spacing, from, left, width, height, joints) =>
         {
             var wall = WallSketch.Straight(_grid * length, Length.FromMm(2400), Length.FromMm(200));
@@ -45,8 +45,8 @@ public sealed class BarPlacementTests
             var all = new AllBars(site, demands, courses, rules);
             var ours = all.Cost([.. placed.Select(bar => (bar.At, bar.Heights))]);
             var best = all.Least(_grid);
-            Assert.True(ours.CompareTo(best) <= 0, $"{ours} where {best} can be had");
-        }, iter: 100, threads: 1);
+            Assert.True(ours.CompareTo(best) <= 0, $"{ours} where {best} can be had: {string.Join("; ", placed.Select(bar => $"{bar.At} {bar.Heights}"))}; {string.Join(" ", site.Voids)}; spacing {bars.LargestSpacing}, from {bars.SpacingFromHeight}");
+        }, iter: 60, threads: 1);
 
     /// <summary>30 ft with bars 8 in from its ends (worked by hand): 344 in between them take 9 bars at 48 in, 4 at 120 in; evenly 43 and 114.67 in apart.</summary>
     [Theory]
