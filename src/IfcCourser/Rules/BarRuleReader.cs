@@ -54,7 +54,7 @@ internal static class BarRuleReader
         var isCoupled = table.Choice("splice", ("lap", false), ("coupler", true));
         table.Has("coupler-length");
         var lap = table.Table("lap");
-        var ways = new[] { "diameters", "table", "length" }.Count(lap.Has);
+        var ways = (lap.Has("diameters") ? 1 : 0) + (lap.Has("table") ? 1 : 0) + (lap.Has("length") ? 1 : 0);
         table.Check(ways == 1 || !table.Has("lap"), "lap", "must have one of diameters, table and length");
         var rows = lap.Has("table") ? lap.Tables("table").Select(row => (Size(row, "bar"), Positive(row, "lap"))).ToImmutableArray() : [];
         var least = lap.Has("length") ? Positive(lap, "length") : lap.Has("least") ? NotNegative(lap, "least") : Length.Zero;
