@@ -107,7 +107,7 @@ public sealed class BarSizesTests
 
         var sourced = RuleSetReader.Read(text, name).Value!.Bars!.Sources.SelectMany(source => source.Keys).ToHashSet(StringComparer.Ordinal);
         Assert.NotEmpty(keys);
-        Assert.Equal([], keys.Except(["in-use", "not-for"], StringComparer.Ordinal).Except(sourced, StringComparer.Ordinal));
+        Assert.Equal([], keys.Except(["in-use", "not-for"], StringComparer.Ordinal).Except(sourced, StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.All(sourced, key => Assert.True(keys.Contains(key, StringComparer.Ordinal) || keys.Contains(key.Split('.')[0], StringComparer.Ordinal), key));
     });
 
