@@ -165,6 +165,21 @@ internal static class Messages
     public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"The wall is {Text(thickness, units)} thick: too thin for a core, so it has no bars");
 
+    public static string BarsNotFor(string sentence) => $"The bar rules are not for: {sentence}";
+
+    public static string BarNotPlaced(string wall, string why, bool isKnown) => isKnown
+        ? $"The bar given for {wall} ({why}) found no place in it"
+        : $"The bar given for {wall} ({why}) was not placed: no wall of that name or GlobalId was laid out";
+
+    public static string BarInDoorway(string core, string opening) =>
+        $"The starter of core {core} stands in the way of {opening} as it was drawn: it must not be cast in before the opening's move is accepted";
+
+    public static string LapShort(string core, Length room, Length wanted, UnitSystem units) =>
+        FormattableString.Invariant($"Core {core} leaves {Text(room, units)} for a lap of {Text(wanted, units)}");
+
+    public static string CouplerHidden(string core, Length top, UnitSystem units) =>
+        FormattableString.Invariant($"The coupler at the foot of core {core} reaches up to {Text(top, units)}, above the inspection notch");
+
     public static string NoMovementJointRule(string rules) =>
         FormattableString.Invariant($"The rule set {rules} has no rule for movement joints, so that none is laid out at the place given");
 

@@ -31,6 +31,7 @@ internal static class LayoutFiles
         [
             ([Json], () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
             ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
+            ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => Sheets(folder, layout, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];

@@ -29,6 +29,8 @@ internal static class JsonNames
 
     public static string Of(CourseKind kind) => kind is CourseKind.BondBeam ? "bond-beam" : Lower(kind);
 
+    public static string Of(Certainty certainty) => certainty is Certainty.FromMemory ? "from-memory" : Lower(certainty);
+
     /// <summary>The kinds of cut joined by +, in a fixed order.</summary>
     public static string Of(Cuts cuts) => cuts is Cuts.None
         ? "none"

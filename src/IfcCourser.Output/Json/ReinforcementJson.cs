@@ -16,6 +16,22 @@ internal static class ReinforcementJson
         json.Lines("embeds", wall.Embeds, Embed);
     }
 
+    /// <summary>Equal bars of a wall.</summary>
+    public static void ScheduleRow(Utf8JsonWriter json, BarScheduleRow row)
+    {
+        json.WriteString("mark", row.Mark);
+        json.WriteString("wall", row.Wall);
+        json.WriteString("size", row.Size.Name);
+        json.WriteString("steel", row.Steel);
+        json.WriteNumber("number", row.Number);
+        json.WriteString("shape", row.Shape);
+        json.Member("a", row.A);
+        json.Member("b", row.B);
+        json.Member("radius", row.Radius);
+        json.Member("length", row.Length);
+        json.Member("mass", row.Mass);
+    }
+
     private static void Lintel(Utf8JsonWriter json, Lintel lintel)
     {
         json.WriteString("id", lintel.Id);
@@ -44,6 +60,52 @@ internal static class ReinforcementJson
         json.Member("point", new Vector3(core.Point.X, core.Point.Y, baseZ + core.Bottom.Mm));
         json.Member("play", core.PlayMinus, core.PlayPlus);
         json.Member("sharedWith", core.SharedWith);
+        if (core.Bars is { } bars)
+        {
+            json.WriteStartObject("bars");
+            Bars(json, bars);
+            json.WriteEndObject();
+        }
+    }
+
+    private static void Bars(Utf8JsonWriter json, CoreBars bars)
+    {
+        json.WriteNumber("count", bars.Count);
+        json.Member("diameter", bars.Diameter);
+        Intervals(json, "set", bars.Set);
+        json.WriteString("splice", bars.IsCoupled ? "coupler" : "lap");
+        Intervals(json, "splices", bars.Splices);
+        if (bars.Starter is { } starter)
+        {
+            json.WriteStartObject("starter");
+            json.WriteString("foot", starter.IsHooked ? "hook" : "straight");
+            json.Member("embedment", starter.Embedment);
+            json.Member("hookLeg", starter.HookLeg);
+            json.Member("stickUp", starter.StickUp);
+            json.WriteEndObject();
+        }
+
+        if (bars.RunsOnFrom is { } below)
+        {
+            json.WriteStartObject("runsOnFrom");
+            json.WriteString("wall", below.Wall);
+            json.WriteString("core", below.Core);
+            json.WriteEndObject();
+        }
+
+        json.Member("groutVolume", bars.GroutVolume);
+        Intervals(json, "lifts", bars.Lifts);
+    }
+
+    private static void Intervals(Utf8JsonWriter json, string name, IEnumerable<Interval> intervals)
+    {
+        json.WriteStartArray(name);
+        foreach (var interval in intervals)
+        {
+            json.Pair(interval.From, interval.To);
+        }
+
+        json.WriteEndArray();
     }
 
     private static void BondBeam(Utf8JsonWriter json, BondBeam beam)

@@ -34,5 +34,32 @@ internal static class SetsJson
         line.Member("moduleTolerance", rules.ModuleTolerance);
         line.Member("maxShift", rules.MaxShift);
         line.WriteString("openings", JsonNames.Of(rules.Openings));
+        if (rules.Set.Bars is { } bars)
+        {
+            line.WriteStartObject("bars");
+            Bars(line, bars);
+            line.WriteEndObject();
+        }
     });
+
+    private static void Bars(Utf8JsonWriter line, BarRule bars)
+    {
+        line.Member("spacing", bars.LargestSpacing);
+        line.WriteString("size", bars.Designation);
+        line.WriteString("steel", bars.Steel);
+        line.Member("lap", bars.Lap);
+        line.Member("groutLift", bars.GroutLift);
+        line.WriteStartArray("sources");
+        foreach (var source in bars.Sources)
+        {
+            line.WriteStartObject();
+            line.Member("keys", source.Keys);
+            line.WriteString("standard", source.Standard);
+            line.WriteString("clause", source.Clause);
+            line.WriteString("certainty", JsonNames.Of(source.Certainty));
+            line.WriteEndObject();
+        }
+
+        line.WriteEndArray();
+    }
 }

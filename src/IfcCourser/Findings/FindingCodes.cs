@@ -308,6 +308,27 @@ public static class FindingCodes
         "tee-not-bonded", Severity.Note, "The rules ask for a bonded tee; it is built with ties, for the reason that the message gives.",
         "Change what the message names, or accept ties.");
 
+    // Bars
+    public static readonly FindingCode BarsNotFor = new(
+        "bars-not-for", Severity.Note, "The rules of the vertical bars do not apply everywhere.",
+        "Ask the engineer whether the building is one that the rules are for.");
+
+    public static readonly FindingCode BarNotPlaced = new(
+        "bar-not-placed", Severity.Warning, "A bar that the rule file gives was not placed.",
+        "Correct the wall's name or GlobalId or the place in the rule file, or let the engineer move the bar.");
+
+    public static readonly FindingCode BarInDoorway = new(
+        "bar-in-doorway", Severity.Warning, "A starter bar would stand in a doorway as the model has it.",
+        "Have the designer accept the shift of the opening before the bar is cast in, or move the bar.");
+
+    public static readonly FindingCode LapShort = new(
+        "lap-short", Severity.Warning, "A core is too low for the lap of its bars.",
+        "Use a coupler, or let the engineer shorten the lap or leave the bar out.");
+
+    public static readonly FindingCode CouplerHidden = new(
+        "coupler-hidden", Severity.Warning, "A coupler can't be reached through the inspection notch at the core's foot.",
+        "Let the starter stick up less, or make the notch higher.");
+
     // Movement joints
     public static readonly FindingCode MovementJointAdded = new(
         "movement-joint-added", Severity.Note, "Movement joints were laid out that the model may not show.",

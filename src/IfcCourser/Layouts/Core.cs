@@ -24,4 +24,8 @@ public sealed record Core(
     Vector2 Point,
     Length PlayMinus,
     Length PlayPlus,
-    ImmutableArray<string> SharedWith);
+    ImmutableArray<string> SharedWith)
+{
+    /// <summary>How its bars are built; null in layouts that were made without.</summary>
+    public CoreBars? Bars { get; init; }
+}

@@ -22,6 +22,9 @@ public sealed record Layout
 
     public required ImmutableArray<JunctionLayout> Junctions { get; init; }
 
+    /// <summary>Vertical bars to order, mark by mark.</summary>
+    public ImmutableArray<BarScheduleRow> BarSchedule { get; init; } = [];
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

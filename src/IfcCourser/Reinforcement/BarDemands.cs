@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
@@ -8,37 +7,48 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Reinforcement;
 
-/// <summary>What a rule set's bar rule demands of a wall: bars at its ends and corners and at both sides of openings and movement joints.</summary>
-internal sealed class BarDemands(
-    Wall wall, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<CornerPlace> corners, ImmutableArray<MovementJoint> joints, LayoutRules rules, BarRule bars)
+/// <summary>What a rule set's bar rule demands of a wall: bars at its ends, corners and tees, at both sides of openings and movement joints, and where the user gives them.</summary>
+internal sealed class BarDemands(BarSite site, LayoutRules rules, BarRule bars)
 {
-    private readonly Length _length = wall.Frame.Length;
-    private readonly Interval _full = new(Length.Zero, wall.Outline.Max(point => point.Z));
+    private readonly Length _length = site.Wall.Frame.Length;
+    private readonly Interval _full = new(Length.Zero, site.Wall.Outline.Max(point => point.Z));
 
     /// <summary>The run less the corners, which the wall shares with its neighbours.</summary>
     private readonly Interval _own = new(
-        corners.Where(corner => corner.Place.Side == JunctionSide.Start).Select(corner => corner.Place.To).DefaultIfEmpty(Length.Zero).Max(),
-        corners.Where(corner => corner.Place.Side == JunctionSide.End).Select(corner => corner.Place.From).DefaultIfEmpty(wall.Frame.Length).Min());
+        site.Corners.Where(corner => corner.Place.Side == JunctionSide.Start).Select(corner => corner.Place.To).DefaultIfEmpty(Length.Zero).Max(),
+        site.Corners.Where(corner => corner.Place.Side == JunctionSide.End).Select(corner => corner.Place.From).DefaultIfEmpty(site.Wall.Frame.Length).Min());
 
-    public IEnumerable<BarDemand> All()
+    public IEnumerable<BarDemand> All() =>
+        AtCorners().Concat(AtEnds()).Concat(AtMovementJoints()).Concat(AtOpenings()).Concat(AtTees()).Concat(Given());
+
+    private IEnumerable<BarDemand> AtCorners()
     {
-        foreach (var (junction, place) in corners)
+        foreach (var (junction, place) in site.Corners)
         {
             var centre = place.From + ((place.To - place.From) / 2);
             yield return new BarDemand(new Interval(centre, centre), _full, "corner", junction);
         }
+    }
 
-        if (wall.Start.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !corners.Any(c => c.Place.Side == JunctionSide.Start))
+    private IEnumerable<BarDemand> AtEnds()
+    {
+        if (HasEndBar(site.Wall.Start, JunctionSide.Start))
         {
-            yield return new BarDemand(Within(new Interval(bars.FromEnd.Least, bars.FromEnd.Largest), Run), _full, "end");
+            yield return new BarDemand(Within(new Interval(bars.FromEnd.Least, bars.FromEnd.Largest), _own), _full, "end");
         }
 
-        if (wall.End.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !corners.Any(c => c.Place.Side == JunctionSide.End))
+        if (HasEndBar(site.Wall.End, JunctionSide.End))
         {
-            yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least), Run), _full, "end");
+            yield return new BarDemand(Within(new Interval(_length - bars.FromEnd.Largest, _length - bars.FromEnd.Least), _own), _full, "end");
         }
+    }
 
-        foreach (var joint in joints.Select(joint => joint.Rect))
+    private bool HasEndBar(WallEnd end, JunctionSide side) =>
+        end.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !site.Corners.Any(corner => corner.Place.Side == side);
+
+    private IEnumerable<BarDemand> AtMovementJoints()
+    {
+        foreach (var joint in site.MovementJoints.Select(joint => joint.Rect))
         {
             var (heights, far, near) = (new Interval(joint.Bottom, joint.Top), bars.FromMovementJoint.Largest, bars.FromMovementJoint.Least);
             if (PierLeftOf(joint).Size > Length.Zero)
@@ -51,24 +61,34 @@ internal sealed class BarDemands(
                 yield return new BarDemand(Within(new Interval(joint.Right + near, joint.Right + far), PierRightOf(joint)), heights, "movement-joint");
             }
         }
+    }
 
-        foreach (var opening in openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)
-            .Where(placed => placed.Width >= bars.OpeningsFrom || placed.Height >= bars.OpeningsFrom))
+    private IEnumerable<BarDemand> AtOpenings()
+    {
+        foreach (var opening in site.Voids.Where(placed => bars.AsksAtOpening(placed.Width, placed.Height)))
         {
             var heights = new Interval(opening.Bottom, opening.Top);
-            var left = Within(new Interval(opening.Left - bars.FromJamb.Largest, LeftLimit(opening)), PierLeftOf(opening));
-            var right = Within(new Interval(RightLimit(opening), opening.Right + bars.FromJamb.Largest), PierRightOf(opening));
             if (PierLeftOf(opening).Size > Length.Zero)
             {
-                yield return new BarDemand(left, heights, "jamb");
+                yield return new BarDemand(Within(new Interval(opening.Left - bars.FromJamb.Largest, LeftLimit(opening)), PierLeftOf(opening)), heights, "jamb");
             }
 
             if (PierRightOf(opening).Size > Length.Zero)
             {
-                yield return new BarDemand(right, heights, "jamb");
+                yield return new BarDemand(Within(new Interval(RightLimit(opening), opening.Right + bars.FromJamb.Largest), PierRightOf(opening)), heights, "jamb");
             }
         }
     }
+
+    /// <summary>In a main wall, near the middle of each wall that abuts.</summary>
+    private IEnumerable<BarDemand> AtTees() => bars.FromTee is not { } far ? [] : site.Tees
+        .Select(tee => tee.From + (tee.Size / 2))
+        .Select(middle => new BarDemand(Within(new Interval(middle - far, middle + far), _own), _full, "tee"));
+
+    private IEnumerable<BarDemand> Given() => bars.Given
+        .Where(given => string.Equals(given.Wall, site.Wall.Identity.GlobalId, StringComparison.Ordinal) || string.Equals(given.Wall, site.Wall.Identity.Name, StringComparison.Ordinal))
+        .Where(given => given.At <= _length)
+        .Select(given => new BarDemand(new Interval(Length.Max(given.At - given.Play, Length.Zero), Length.Min(given.At + given.Play, _length)), _full, given.Why));
 
     /// <summary>A jamb bar passes a solid lintel's bearing, where its range reaches that far.</summary>
     private Length LeftLimit(ElevationRect opening)
@@ -85,10 +105,8 @@ internal sealed class BarDemands(
         return past <= opening.Right + bars.FromJamb.Largest ? Length.Max(near, past) : near;
     }
 
-    private IEnumerable<Lintel> SolidOver(ElevationRect opening) => lintels.Where(lintel =>
+    private IEnumerable<Lintel> SolidOver(ElevationRect opening) => site.Lintels.Where(lintel =>
         lintel.Kind == LintelKind.Solid && lintel.From < opening.Right && lintel.To > opening.Left && lintel.Top > opening.Top);
-
-    private Interval Run => _own;
 
     private Interval PierLeftOf(ElevationRect opening) => new(
         Beside(opening).Where(other => other.Right <= opening.Left).Select(other => other.Right).DefaultIfEmpty(_own.From).Max(),
@@ -98,10 +116,8 @@ internal sealed class BarDemands(
         opening.Right,
         Beside(opening).Where(other => other.Left >= opening.Right).Select(other => other.Left).DefaultIfEmpty(_own.To).Min());
 
-    private IEnumerable<ElevationRect> Beside(ElevationRect opening) => openings
-        .Where(other => other.Interrupts)
-        .Select(other => other.Placed)
-        .Concat(joints.Select(joint => joint.Rect))
+    private IEnumerable<ElevationRect> Beside(ElevationRect opening) => site.Voids
+        .Concat(site.MovementJoints.Select(joint => joint.Rect))
         .Where(other => other != opening && other.StandsBeside(opening));
 
     /// <summary>A range kept inside a pier, off its ends by the least distance or in its middle.</summary>

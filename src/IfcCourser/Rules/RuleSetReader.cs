@@ -73,7 +73,7 @@ public static class RuleSetReader
             StoreyStart = heights.Choice("storey-start", ("slab", StoreyStart.Slab), ("continuous", StoreyStart.Continuous)),
             MortarRest = NotNegative(heights, "mortar-rest"),
             PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
-            Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
+            Bars = root.OptionalTable("bars") is { } bars ? BarRuleReader.Read(bars) : null,
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
             Aims = BondWeights(root.Table("aims")),
         };
@@ -136,19 +136,6 @@ public static class RuleSetReader
         var spacing = table.Length("tie-spacing");
         table.CheckPositive("tie-spacing", spacing);
         return new TieRule(table.Whole("tie-every-nth-bed", 1, 20), spacing);
-    }
-
-    private static BarRule Bars(SettingsTable table)
-    {
-        var spacing = table.Length("spacing");
-        table.CheckPositive("spacing", spacing);
-        return new BarRule(
-            Interval(table.Table("from-end")),
-            Interval(table.Table("from-jamb")),
-            Interval(table.Table("from-movement-joint")),
-            spacing,
-            NotNegative(table, "openings-from"),
-            table.Text("bar"));
     }
 
     private static Interval<Length> Interval(SettingsTable table)

@@ -78,7 +78,7 @@ internal sealed class BarBond(
     {
         var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], solvers).Solve(isDraft);
         var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
-        var bars = placement.SettleAll(required, courses);
+        var bars = placement.SettleAll(courses);
         return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, solvers.Rules));
     }
 

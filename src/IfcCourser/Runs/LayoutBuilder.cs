@@ -31,24 +31,30 @@ public static class LayoutBuilder
         lines = BeamLines.Of(lines, model.Junctions, interrupted, rules);
         var shares = new JunctionShares(lines, model.Junctions, plan, turns, interrupted, rules);
         var layouts = new WallLayout?[lines.Length];
-        Parallel.For(0, lines.Length, i =>
+        foreach (var storey in BarsBelow.Storeys(model.Walls))
         {
-            if (!lines[i].Bands.IsEmpty && model.Walls[i].IsSelected)
+            ImmutableArray<WallLayout> below = [.. layouts.OfType<WallLayout>()];
+            Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i =>
             {
                 var around = new WallSurroundings(
-                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, lines, rules, i), CrossedBy(model, i), Met(model, plan, i));
+                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, lines, rules, i), CrossedBy(model, i), Met(model, plan, i),
+                    [.. BarsBelow.Of(model.Walls[i], below).Select(bar => bar.At).Distinct().Order()]);
                 layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
-            }
-        });
+            });
+        }
+
+        ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
+        walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
         return new Layout
         {
             Model = facts,
             Rules = rules,
-            Walls = [.. layouts.OfType<WallLayout>()],
+            Walls = walls,
+            BarSchedule = rules.Set.Bars is { } ordered ? BarSchedules.Of(walls, ordered) : [],
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
-            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied],
+            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : []],
         };
     }
 

@@ -98,10 +98,12 @@ internal sealed class WallRun
             return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), []);
         }
 
-        var placement = new BarPlacement(_wall, openings, lintels, _rules, rule);
-        ImmutableArray<CornerPlace> corners = [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))];
-        var required = placement.Required(new BarDemands(_wall, openings, lintels, corners, joints, _rules, rule).All());
-        return new BarBond(shapes, lintels, placement, required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
+        var site = new BarSite(
+            _wall, openings, lintels, joints, [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))],
+            [.. _around.Met.Where(met => met is { Kind: JunctionKind.Tee, Place.Side: JunctionSide.Along }).Select(met => new Interval(met.Place.From, met.Place.To))],
+            _around.BarsBelow);
+        var placement = new BarPlacement(site, _rules, rule);
+        return new BarBond(shapes, lintels, placement, placement.Required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
     }
 
     private (ImmutableArray<Course> Courses, ImmutableArray<BondBeam> Beams, ImmutableArray<Finding> Findings) Beams(
@@ -126,15 +128,17 @@ internal sealed class WallRun
         .SelectMany(pieces => pieces)
         .Any(piece => piece.From < bar.At && piece.To > bar.At);
 
-    /// <summary>The largest core the wall is thick enough for, judged by its nominal width.</summary>
+    /// <summary>The largest core that the catalog and the bar rule allow in a wall so thick, judged by its nominal width.</summary>
     private CoreOption? CoreOption()
     {
         var thickness = _wall.Frame.Thickness;
         var width = _rules.Catalog.Widths.FirstOrDefault(width => width.Actual == thickness || width.Nominal == thickness);
         var nominal = Length.Max(width.Nominal, thickness);
+        var rule = _rules.Set.Bars;
         foreach (var option in _rules.Catalog.Cores.OrderByDescending(option => option.LeastWall))
         {
-            if (option.LeastWall <= nominal)
+            var isThickEnough = option.LeastWall <= nominal && rule?.LeastWall <= nominal && thickness >= option.Diameter + (rule.LeastShell * 2);
+            if (isThickEnough && option.Diameter >= rule!.LeastCore)
             {
                 return option;
             }
@@ -177,7 +181,7 @@ internal sealed class WallRun
             var (minus, plus) = CorePlay.Of(bar, laid, _rules);
             cores.Add(new Core(
                 FormattableString.Invariant($"K{cores.Count + 1}"), bar.At, across, bar.Heights.From, bar.Heights.To, option.Diameter,
-                _rules.Set.Bars!.Bar, bar.Why, _wall.Frame.PointAt(bar.At, across, Length.Zero).Plan, minus, plus,
+                _rules.Set.Bars!.Designation, bar.Why, _wall.Frame.PointAt(bar.At, across, Length.Zero).Plan, minus, plus,
                 bar.Junction is null || corner is null ? [] : [corner.OtherWall]));
         }
 

@@ -12,9 +12,11 @@ namespace IfcCourser.Runs;
 /// <param name="Corners">The wall's corners, with the walls that share their bars.</param>
 /// <param name="CrossedBy">What people call the walls that run through this one.</param>
 /// <param name="Met">The walls themselves.</param>
+/// <param name="BarsBelow">Places of the run over bars of the wall below.</param>
 internal sealed record WallSurroundings(
     Func<CourseBand, ImmutableArray<ElevationRect>> Taken,
     Func<CourseBand, (Length Start, Length End)> Beyond,
     ImmutableArray<CornerBar> Corners,
     ImmutableArray<string> CrossedBy,
-    ImmutableArray<MetWall> Met);
+    ImmutableArray<MetWall> Met,
+    ImmutableArray<Length> BarsBelow);

@@ -26,7 +26,9 @@ public sealed class LayoutCommandTests
         Assert.True(coursed > 0);
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".dxf", StringComparison.Ordinal)));
         Assert.Equal(coursed, files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal)));
-        Assert.Equal(files.Length, coursed + coursed + 3);
+        var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
+        Assert.Equal(hasBars, files.Contains("order/bars.csv", StringComparer.Ordinal));
+        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 4 : 3));
     }
 
     [Fact]

@@ -24,6 +24,9 @@ internal static class SampleLayout
         Junctions = [new JunctionLayout(
             "J1", JunctionKind.Corner, ["0UcKJVh1wiUc0jPM8BIIf8", "1UcKJVh1wiUc0jPM8BIIf8"], JunctionHow.Bonded, "0UcKJVh1wiUc0jPM8BIIf8",
             "1UcKJVh1wiUc0jPM8BIIf8", [Mm(508)])],
+        BarSchedule = [
+            new BarScheduleRow("V1", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 2, "hook 90", Inches(30), Inches(8), Inches(1.5), Inches(38)),
+            new BarScheduleRow("V2", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 3, "straight", Inches(96), Mm(0), Mm(0), Inches(96))],
         Findings = [new Finding(FindingCodes.OutlineNotFilled, "a finding of the model")],
     };
 
@@ -52,7 +55,7 @@ internal static class SampleLayout
                 [Piece("C1P1", Cuts.None) with { Notch = new Notch("left", Mm(10), Mm(110), Mm(100)), Cores = ["K1"] }]),
             new Course(2, CourseKind.BondBeam, Inches(8.5), Inches(16.375), [], [Piece("C2P1", Cuts.Length | Cuts.Rake) with { IsFull = false, Outline = [new(Mm(0), Mm(0)), new(Mm(9), Mm(0)), new(Mm(0), Mm(9))] }])],
         Lintels = [new Lintel("L1", "4UcKJVh1wiUc0jPM8BIIf8", LintelKind.Solid, "p", Mm(0), Mm(100), Mm(5), Mm(9), Mm(20), Mm(20), ["C1P1"])],
-        Cores = [new Core("K1", Mm(100), Mm(100), Mm(0), Mm(2000), Mm(101.6), "No. 4", ["end"], new Vector2(1, 2), Mm(3), Mm(4), [])],
+        Cores = [new Core("K1", Mm(100), Mm(100), Mm(0), Mm(2000), Mm(101.6), "No. 4", ["end"], new Vector2(1, 2), Mm(3), Mm(4), []) with { Bars = Bars() }],
         BondBeams = [new BondBeam
         {
             Id = "B1",
@@ -75,6 +78,10 @@ internal static class SampleLayout
         Quantities = new WallQuantities(1.23456789, 0.1, 1.13456789, 0.2, 1, 1, 0, 0.25),
         Findings = [new Finding(FindingCodes.OverlapShort, "short", new FindingPlace { S = Mm(1), Z = Mm(2), Course = 2, Piece = "C2P1", Core = "K1", Opening = "o" })],
     };
+
+    private static CoreBars Bars() => new(
+        1, Inches(0.5), [new Interval(Mm(0), Mm(2000))], [new Interval(Mm(0), Inches(24))], IsCoupled: false, new StarterBar(true, Inches(6), Inches(8), Inches(24)),
+        new CoreBelow("1UcKJVh1wiUc0jPM8BIIf8", "K1"), 0.016, [new Interval(Mm(0), Inches(64)), new Interval(Inches(64), Mm(2000))]);
 
     private static Piece Piece(string id, Cuts cut) => new()
     {

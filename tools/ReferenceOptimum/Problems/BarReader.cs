@@ -59,8 +59,10 @@ internal static class BarReader
             return [];
         }
 
-        var demands = new BarDemands(wall.Wall, wall.Openings, wall.Lintels, Corners(wall, model), wall.MovementJoints, layout.Rules, rule).All();
-        var required = new BarPlacement(wall.Wall, wall.Openings, wall.Lintels, layout.Rules, rule).Required(demands);
+        var tees = model.Junctions.Where(junction => junction.Kind == JunctionKind.Tee && model.Walls[junction.First].Identity == wall.Identity)
+            .Select(junction => new Interval(junction.FirstPlace.From, junction.FirstPlace.To));
+        var site = new BarSite(wall.Wall, wall.Openings, wall.Lintels, wall.MovementJoints, Corners(wall, model), [.. tees], []);
+        var required = new BarPlacement(site, layout.Rules, rule).Required;
         return [.. cores.Select((core, i) => core.IsSpacing
             ? Play(i)
             : required.Where(bar => bar.Range.Contains(core.At)).Select(bar => bar.Range).DefaultIfEmpty(new Interval(core.At, core.At)).MinBy(range => range.Size))];

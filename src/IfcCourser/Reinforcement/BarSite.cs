@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Reinforcement;
+
+/// <summary>A wall as its bars find it.</summary>
+/// <param name="Wall">The wall.</param>
+/// <param name="Openings">As placed.</param>
+/// <param name="Lintels">Over them.</param>
+/// <param name="MovementJoints">That divide it.</param>
+/// <param name="Corners">Shared with other walls.</param>
+/// <param name="Tees">Where walls abut, from face to face.</param>
+/// <param name="InLine">Places of the run where a bar of the wall under it stands.</param>
+internal sealed record BarSite(
+    Wall Wall,
+    ImmutableArray<OpeningLayout> Openings,
+    ImmutableArray<Lintel> Lintels,
+    ImmutableArray<MovementJoint> MovementJoints,
+    ImmutableArray<CornerPlace> Corners,
+    ImmutableArray<Interval> Tees,
+    ImmutableArray<Length> InLine)
+{
+    /// <summary>Openings that courses stop at.</summary>
+    public IEnumerable<ElevationRect> Voids => Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed);
+
+    /// <summary>Lintels that no bar passes.</summary>
+    public IEnumerable<Lintel> Barriers => Lintels.Where(lintel => lintel.Kind != Catalogs.LintelKind.Trough);
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using IfcCourser.Settings;
+using IfcCourser.Units;
+
+namespace IfcCourser.Rules;
+
+/// <summary>Reads a rule set's table of vertical bars.</summary>
+internal static class BarRuleReader
+{
+    private const int MostDiameters = 200;
+    private const int MostBarsInCore = 8;
+    private const int MostCm2 = 1_000_000;
+
+    /// <summary>The rule; null where the table says that it is not in use, once all of it has been read.</summary>
+    public static BarRule? Read(SettingsTable table)
+    {
+        var isInUse = table.Flag("in-use");
+        var (spacing, ceiling, starter) = (Positive(table, "spacing"), Positive(table, "spacing-ceiling"), table.Table("starter"));
+        table.Check(spacing <= ceiling || !table.Has("spacing-ceiling"), "spacing", "must not be more than spacing-ceiling");
+        var rule = new BarRule
+        {
+            FromEnd = Interval(table.Table("from-end")),
+            FromJamb = Interval(table.Table("from-jamb")),
+            FromMovementJoint = Interval(table.Table("from-movement-joint")),
+            FromTee = table.Has("from-tee") ? NotNegative(table, "from-tee") : null,
+            LargestSpacing = spacing,
+            SpacingFromHeight = NotNegative(table, "spacing-from-height"),
+            OpeningsFrom = NotNegative(table, "openings-from"),
+            OpeningsFromCm2 = table.Whole("openings-from-cm2", 0, MostCm2),
+            LeastWall = NotNegative(table, "least-wall"),
+            LeastShell = NotNegative(table, "least-shell"),
+            LeastCore = NotNegative(table, "least-core"),
+            Bar = Size(table, "bar"),
+            BarsInCore = table.Whole("bars-in-core", 1, MostBarsInCore),
+            Steel = table.Text("steel"),
+            Splice = Splice(table),
+            Starter = new BarStarter(
+                starter.Choice("foot", ("hook", true), ("straight", false)),
+                Positive(starter, "embedment"),
+                starter.Whole("hook-extension-diameters", 0, MostDiameters),
+                NotNegative(starter, "coupler-stick-up")),
+            Lengths = table.Choice("lengths", ("storey", BarLengths.Storey), ("lift", BarLengths.Lift)),
+            GroutLift = Positive(table, "grout-lift"),
+            ListForm = table.Choice("list-form", ("bs-8666", BarListForm.Bs8666), ("aci-315", BarListForm.Aci315)),
+            Given = [.. table.Tables("given").Select(Given)],
+            NotFor = table.Texts("not-for"),
+            Sources = [.. table.Tables("sources").Select(Source)],
+        };
+        return isInUse ? rule : null;
+    }
+
+    private static BarSplice Splice(SettingsTable table)
+    {
+        var isCoupled = table.Choice("splice", ("lap", false), ("coupler", true));
+        table.Has("coupler-length");
+        var lap = table.Table("lap");
+        var ways = (lap.Has("diameters") ? 1 : 0) + (lap.Has("table") ? 1 : 0) + (lap.Has("length") ? 1 : 0);
+        table.Check(ways == 1 || !table.Has("lap"), "lap", "must have one of diameters, table and length");
+        var rows = lap.Has("table") ? lap.Tables("table").Select(row => (Size(row, "bar"), Positive(row, "lap"))).ToImmutableArray() : [];
+        var least = lap.Has("length") ? Positive(lap, "length") : lap.Has("least") ? NotNegative(lap, "least") : Length.Zero;
+        return new BarSplice(
+            lap.Has("diameters") ? lap.Whole("diameters", 1, MostDiameters) : 0,
+            rows,
+            least,
+            isCoupled ? Positive(table, "coupler-length") : null);
+    }
+
+    private static GivenBar Given(SettingsTable table) => new(table.Text("wall"), NotNegative(table, "at"), NotNegative(table, "play"), table.Text("why"));
+
+    private static RuleSource Source(SettingsTable table)
+    {
+        var certainty = table.Choice(
+            "certainty", ("read", Certainty.Read), ("from-memory", Certainty.FromMemory), ("derived", Certainty.Derived), ("practice", Certainty.Practice));
+        var standard = certainty == Certainty.Practice && !table.Has("standard") ? string.Empty : table.Text("standard");
+        return new RuleSource(table.Texts("keys"), standard, table.Has("clause") ? table.Text("clause") : string.Empty, certainty);
+    }
+
+    private static BarSize Size(SettingsTable table, string key)
+    {
+        var name = table.Text(key);
+        var size = BarSizes.Find(name);
+        var nearest = NearestName.Of(name, BarSizes.All.Select(known => known.Name)) ?? "No. 4, 12 mm or 1/2 in threaded rod";
+        table.Check(size is not null || name.Length == 0, key, $"is \"{name}\", which is no bar or rod in the tables; write it as {nearest}");
+        return size ?? BarSizes.All[0];
+    }
+
+    private static Interval<Length> Interval(SettingsTable table)
+    {
+        var interval = new Interval<Length>(table.Length("least"), table.Length("largest"));
+        table.Check(interval.Least >= Length.Zero && interval.Least <= interval.Largest, "least", "must not be negative nor more than largest");
+        return interval;
+    }
+
+    private static Length Positive(SettingsTable table, string key)
+    {
+        var length = table.Length(key);
+        table.CheckPositive(key, length);
+        return length;
+    }
+
+    private static Length NotNegative(SettingsTable table, string key)
+    {
+        var length = table.Length(key);
+        table.Check(length >= Length.Zero, key, "must not be negative");
+        return length;
+    }
+}

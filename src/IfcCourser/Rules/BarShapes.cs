@@ -1,0 +1,34 @@
+using IfcCourser.Units;
+
+namespace IfcCourser.Rules;
+
+/// <summary>Bends and cut lengths of bars, dimensions to their outsides.</summary>
+public static class BarShapes
+{
+    private static readonly Length _metricStep = Length.FromMm(25);
+    private static readonly Length _inchStep = Length.FromInches(1);
+
+    /// <summary>
+    /// Inside radius of a bend. BS 8666: 2 d up to 16 mm, else 3.5 d (table 2, from memory). ACI 318-19 table 25.3.1: a bend's diameter is 6 db up to
+    /// No. 8, 8 db up to No. 11, else 10 db (from memory).
+    /// </summary>
+    public static Length Radius(BarSize bar, BarListForm form) => form == BarListForm.Bs8666
+        ? bar.Diameter.Mm <= 16 ? bar.Diameter * 2 : bar.Diameter * 7 / 2
+        : bar.Diameter.Inches <= 1 ? bar.Diameter * 3 : bar.Diameter.Inches < 1.5 ? bar.Diameter * 4 : bar.Diameter * 5;
+
+    /// <summary>Outside length of a hook of 90 degrees with so many diameters of straight bar behind the bend.</summary>
+    public static Length HookLeg(BarSize bar, BarListForm form, int extension) => Radius(bar, form) + (bar.Diameter * (extension + 1));
+
+    /// <summary>A straight bar is cut to the step of the list, not longer than asked for: BS 8666 25 mm; an inch, common practice, no source.</summary>
+    public static Length Straight(Length length, BarListForm form) => length.FloorTo(Step(form));
+
+    /// <summary>
+    /// A bar with one bend. BS 8666:2020 shape 11: A + B - 0.5 r - d, up to the next 25 mm (rounding from memory); ACI 315: the sum of the dimensions
+    /// (from memory), up to the next inch.
+    /// </summary>
+    public static Length Bent(Length a, Length b, BarSize bar, BarListForm form) => (form == BarListForm.Bs8666
+        ? a + b - (Radius(bar, form) / 2) - bar.Diameter
+        : a + b).CeilingTo(Step(form));
+
+    private static Length Step(BarListForm form) => form == BarListForm.Bs8666 ? _metricStep : _inchStep;
+}

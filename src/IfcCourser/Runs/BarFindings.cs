@@ -1,0 +1,56 @@
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Runs;
+
+/// <summary>What someone must know before bars are cast in: laps without room, couplers out of reach, starters in doorways, rules that don't apply.</summary>
+internal static class BarFindings
+{
+    /// <summary>Of a wall.</summary>
+    public static IEnumerable<Finding> Of(WallLayout wall, UnitSystem units)
+    {
+        foreach (var core in wall.Cores)
+        {
+            var (bars, place) = (core.Bars!, new FindingPlace { S = core.At, Z = core.Bottom, Core = core.Id });
+            foreach (var splice in bars.Splices.Where(splice => !bars.IsCoupled && splice.To > core.Top))
+            {
+                yield return new Finding(FindingCodes.LapShort, Messages.LapShort(core.Id, core.Top - splice.From, splice.Size, units), place);
+            }
+
+            var notch = wall.Courses[0].Pieces.Select(piece => piece.Notch).OfType<Notch>().FirstOrDefault(notch => notch.From <= core.At && notch.To >= core.At);
+            if (bars.IsCoupled && bars.Starter is not null && (notch is null || bars.Splices[0].To > core.Bottom + notch.Height))
+            {
+                yield return new Finding(FindingCodes.CouplerHidden, Messages.CouplerHidden(core.Id, bars.Splices[0].To - core.Bottom, units), place);
+            }
+
+            foreach (var opening in bars.Starter is null ? [] : wall.Openings.Where(opening => opening.Interrupts && opening.Opening.Model.Bottom <= core.Bottom))
+            {
+                var model = opening.Opening.Model;
+                if (model.Left < core.At + (core.Diameter / 2) && model.Right > core.At - (core.Diameter / 2))
+                {
+                    yield return new Finding(FindingCodes.BarInDoorway, Messages.BarInDoorway(core.Id, opening.Opening.Name ?? opening.Opening.GlobalId), place with { Opening = opening.Opening.GlobalId });
+                }
+            }
+        }
+    }
+
+    /// <summary>Of the model as a whole.</summary>
+    public static IEnumerable<Finding> Of(IReadOnlyCollection<WallLayout> walls, BarRule rule)
+    {
+        foreach (var sentence in walls.Any(wall => !wall.Cores.IsEmpty) ? rule.NotFor : [])
+        {
+            yield return new Finding(FindingCodes.BarsNotFor, Messages.BarsNotFor(sentence));
+        }
+
+        foreach (var given in rule.Given)
+        {
+            var named = walls.Where(wall => string.Equals(wall.Identity.GlobalId, given.Wall, StringComparison.Ordinal) || string.Equals(wall.Identity.Name, given.Wall, StringComparison.Ordinal)).ToList();
+            if (!named.Exists(wall => wall.Cores.Any(core => core.Why.Contains(given.Why, StringComparer.Ordinal) && Length.Abs(core.At - given.At) <= given.Play)))
+            {
+                yield return new Finding(FindingCodes.BarNotPlaced, Messages.BarNotPlaced(given.Wall, given.Why, isKnown: named.Count > 0));
+            }
+        }
+    }
+}

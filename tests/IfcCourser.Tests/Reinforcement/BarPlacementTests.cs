@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using CsCheck;
+using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Reinforcement;
+using IfcCourser.Rules;
+using IfcCourser.Tests.Support;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Tests.Reinforcement;
+
+/// <summary>The bars of small walls against every set of bars.</summary>
+public sealed class BarPlacementTests
+{
+    private static readonly Length _grid = Length.FromMm(200);
+
+    private static readonly LayoutRules _rules = Rules(BuiltInCatalogs.Get("aac-in"), BuiltInRuleSets.Get("us").Bars!);
+
+    private static readonly Gen<(Wall Wall, LayoutRules Rules, int[][] Joints)> _walls = Gen
+        .Select(Gen.Int[5, 8], Gen.Int[2, 5], Gen.Int[0, 2], Gen.Int[0, 6], Gen.Int[1, 4], Gen.Int[0, 4], Gen.Int[0, 9].Array[0, 3].Array[4])
+        .Select((length, spacing, from, left, width, height, joints) =>
+        {
+            var wall = WallSketch.Straight(_grid * length, Length.FromMm(2400), Length.FromMm(200));
+            var hasOpening = left >= 1 && left + width < length;
+            wall = hasOpening
+                ? wall with { Openings = [WallSketch.Opening(0, left * 200, (left + width) * 200, height * 400, 2000)] }
+                : wall;
+            var bars = _rules.Set.Bars! with { LargestSpacing = _grid * spacing, SpacingFromHeight = Length.FromMm(400 * from) };
+            return (wall, Rules(_rules.Catalog, bars), joints);
+        });
+
+    /// <summary>Demands first, then gaps, then joints, then the number: no set of bars is better.</summary>
+    [Fact]
+    public void No_other_set_of_bars_is_better() => _walls.Sample(
+        given =>
+        {
+            var (wall, rules, joints) = given;
+            var bars = rules.Set.Bars!;
+            var site = Site(wall);
+            ImmutableArray<BarDemand> demands = [.. new BarDemands(site, rules, bars).All()];
+            var courses = joints.Select((row, i) => (new Interval(Length.FromMm(i * 600), Length.FromMm((i + 1) * 600)), row.Select(joint => _grid * joint).ToImmutableArray())).ToList();
+            var placed = new BarPlacement(site, rules, bars).SettleAll(courses);
+            var all = new AllBars(site, demands, courses, rules);
+            var ours = all.Cost([.. placed.Select(bar => (bar.At, bar.Heights))]);
+            var best = all.Least(_grid);
+            Assert.True(ours.CompareTo(best) <= 0, $"{ours} where {best} can be had: {string.Join("; ", placed.Select(bar => $"{bar.At} {bar.Heights}"))}; {string.Join(" ", site.Voids)}; spacing {bars.LargestSpacing}, from {bars.SpacingFromHeight}");
+        }, iter: 60, threads: 1);
+
+    /// <summary>30 ft with bars 8 in from its ends (worked by hand): 344 in between them take 9 bars at 48 in, 4 at 120 in; evenly 43 and 114.67 in apart.</summary>
+    [Theory]
+    [InlineData(48, 9, 43)]
+    [InlineData(120, 4, 114.6667)]
+    public void Bars_of_a_plain_wall_stand_evenly(double spacing, int count, double gap)
+    {
+        var wall = WallSketch.Straight(Length.FromInches(360), Length.FromInches(96), Length.FromInches(7.875));
+        var eight = new Interval<Length>(Length.FromInches(8), Length.FromInches(8));
+        var bars = _rules.Set.Bars! with { LargestSpacing = Length.FromInches(spacing), FromEnd = eight };
+        var placed = new BarPlacement(Site(wall), Rules(BuiltInCatalogs.Get("aac-in"), bars, Length.FromInches(0.0625)), bars).SettleAll([]);
+        Assert.Equal(count, placed.Length);
+        Assert.All(placed.Zip(placed.Skip(1)), pair => Assert.InRange((pair.Second.At - pair.First.At).Inches, gap - 1, Math.Min(spacing, gap + 1)));
+    }
+
+    [Fact]
+    public void Bars_stand_over_those_of_the_wall_below_where_that_costs_none_more()
+    {
+        var wall = WallSketch.Straight(Length.FromInches(360), Length.FromInches(96), Length.FromInches(7.875));
+        ImmutableArray<Length> below = [.. new[] { 5.1, 50.3, 95.2, 140, 185, 230, 275, 317, 355 }.Select(Length.FromInches)];
+        var placed = new BarPlacement(Site(wall) with { InLine = below }, _rules, _rules.Set.Bars!).SettleAll([]);
+        Assert.Equal(below, placed.Select(bar => bar.At));
+    }
+
+    private static BarSite Site(Wall wall) => new(
+        wall, [.. wall.Openings.Select(opening => new OpeningLayout(opening, opening.Model, opening.Model, OnModule: true))], Lintels(wall), [], [], [], []);
+
+    private static ImmutableArray<Lintel> Lintels(Wall wall) =>
+    [
+        .. wall.Openings.Select(opening => opening.Model).Select(rect => new Lintel(
+            "L", "O", LintelKind.Solid, "lintel", rect.Left - _grid, rect.Right + _grid, rect.Top, rect.Top + _grid, _grid, _grid, [])),
+    ];
+
+    private static LayoutRules Rules(Catalog catalog, BarRule bars, Length? grid = null) => LayoutRules.For(
+        BuiltInRuleSets.Get("us") with { Bars = bars },
+        catalog with { CutGrid = grid ?? _grid },
+        OpeningPolicy.Keep);
+}

@@ -1,0 +1,151 @@
+using CsCheck;
+using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Tests.Support;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Tests.Runs;
+
+public sealed class CoreDetailsTests
+{
+    private static readonly BarRule _rule = BuiltInRuleSets.Get("us").Bars!;
+
+    /// <summary>
+    /// By hand: laps of 48 x 0.5 in = 24 in; a hook of 90 degrees of a No. 4 bar has 3 + 1 + 12 diameters = 8 in; the starter's legs are 6 + 24 and 8 in;
+    /// lifts of 64 in; a 4 in core 96 3/8 in high holds pi / 4 x 16 x 96.375 = 1211.08 in3 = 0.019846 m3.
+    /// </summary>
+    [Fact]
+    public void A_bar_laps_with_its_starter()
+    {
+        var wall = LayOut(_rule).Walls[0];
+        Assert.All(wall.Cores, core =>
+        {
+            var bars = core.Bars!;
+            Assert.Equal(new StarterBar(true, In(6), In(8), In(24)), bars.Starter);
+            Assert.Equal([new Interval(In(0), In(24))], bars.Splices);
+            Assert.Equal([new Interval(In(0), In(96.375))], bars.Set);
+            Assert.Equal([new Interval(In(0), In(64)), new Interval(In(64), In(96.375))], bars.Lifts);
+            Assert.Equal(0.019846, bars.GroutVolume, 6);
+        });
+    }
+
+    [Fact]
+    public void Bars_of_lifts_lap_above_each_lift()
+    {
+        var bars = LayOut(_rule with { Lengths = BarLengths.Lift }).Walls[0].Cores[0].Bars!;
+        Assert.Equal([new Interval(In(0), In(88)), new Interval(In(64), In(96.375))], bars.Set);
+        Assert.Equal([new Interval(In(0), In(24)), new Interval(In(64), In(88))], bars.Splices);
+    }
+
+    /// <summary>The notch is as high as the core, 4 in: a coupler 3 in long with its middle 2 in up lies in it, one with its middle 3 in up does not.</summary>
+    [Theory]
+    [InlineData(2, false)]
+    [InlineData(3, true)]
+    public void A_coupler_is_reached_through_the_notch(double stickUp, bool isHidden)
+    {
+        var wall = LayOut(_rule with { Splice = _rule.Splice with { Coupler = In(3) }, Starter = _rule.Starter with { CouplerStickUp = In(stickUp) } }).Walls[0];
+        Assert.Equal([new Interval(In(stickUp), In(96.375))], wall.Cores[0].Bars!.Set);
+        Assert.Equal(isHidden ? wall.Cores.Length : 0, wall.Findings.Count(finding => finding.Code == FindingCodes.CouplerHidden));
+    }
+
+    /// <summary>A slab of 8 in between storeys: bars of the upper wall stand over those of the lower one, which run on through the slab by 8 + 24 in.</summary>
+    [Fact]
+    public void Bars_run_on_into_the_wall_above()
+    {
+        var lower = Wall(In(240));
+        var upper = lower with { Identity = lower.Identity with { GlobalId = "W1", StepId = 20 }, Frame = lower.Frame with { Origin = new Vector3(0, 0, (96.375 + 8) * 25.4) } };
+        var layout = WallSketch.LayOut(new WallModel { Walls = [lower, upper], Skipped = [], Junctions = [], Findings = [] }, Rules(_rule));
+        Assert.Equal(layout.Walls[0].Cores.Select(core => core.At), layout.Walls[1].Cores.Select(core => core.At));
+        Assert.All(layout.Walls[0].Cores, core => Assert.Equal(In(96.375 + 8 + 24), core.Bars!.Set[0].To));
+        Assert.All(layout.Walls[1].Cores, core =>
+        {
+            Assert.Null(core.Bars!.Starter);
+            Assert.Equal(new CoreBelow("W0", core.Id), core.Bars.RunsOnFrom);
+        });
+    }
+
+    /// <summary>A wall 20 in high has no room for a lap of 24 in.</summary>
+    [Fact]
+    public void A_lap_without_room_is_named()
+    {
+        var wall = WallSketch.LayOut(WallSketch.Straight(In(240), In(20), In(7.875)), Rules(_rule));
+        Assert.NotEmpty(wall.Cores);
+        Assert.Equal(wall.Cores.Length, wall.Findings.Count(finding => finding.Code == FindingCodes.LapShort));
+    }
+
+    [Fact]
+    public void Where_the_bar_rules_do_not_apply_is_said_with_the_run()
+    {
+        var said = LayOut(_rule).Findings.Where(finding => finding.Code == FindingCodes.BarsNotFor).Select(finding => finding.Message).ToList();
+        Assert.Equal(_rule.NotFor.Length, said.Count);
+        Assert.Contains(said, message => message.Contains("Seismic Design Categories D to F", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_bar_that_is_given_stands_in_its_wall_or_is_named()
+    {
+        var layout = LayOut(_rule with { Given = [new GivenBar("wall", In(100), In(2), "girder"), new GivenBar("nobody", In(100), In(2), "post"), new GivenBar("W0", In(999), In(2), "beam")] });
+        Assert.Contains(layout.Walls[0].Cores, core => core.Why.Contains("girder", StringComparer.Ordinal) && Length.Abs(core.At - In(100)) <= In(2));
+        Assert.Equal(2, layout.Findings.Count(finding => finding.Code == FindingCodes.BarNotPlaced));
+    }
+
+    /// <summary>By hand: of module lines from the wall's start the nearest to a jamb is that at 112 in, 2 in from the right one: the left jamb goes to 79 in, its bar 2 in from it to 77 in, where the door was drawn.</summary>
+    [Fact]
+    public void A_starter_in_the_doorway_as_drawn_is_named()
+    {
+        var door = WallSketch.Straight(In(239.875), In(96.375), In(7.875), (77 * 25.4, 110 * 25.4, 0, 80 * 25.4));
+        var narrow = _rule with { FromJamb = new Interval<Length>(In(2), In(2)) };
+        var rules = Rules(narrow);
+        var wall = WallSketch.LayOut(door, rules with { Set = rules.Set with { Datum = Datum.Start } });
+        var named = Assert.Single(wall.Findings, finding => finding.Code == FindingCodes.BarInDoorway);
+        Assert.Equal(In(77), named.At!.S);
+    }
+
+    /// <summary>The same number, and no bar is shorter by more than the step of the list, an inch.</summary>
+    [Fact]
+    public void The_schedule_orders_what_walls_hold() => WallGen.AloneOrBox.Sample(
+        given =>
+        {
+            var layout = WallSketch.LayOut(given.Model, given.Rules);
+            var bars = layout.Walls.SelectMany(wall => wall.Cores).Select(core => core.Bars!).ToList();
+            Assert.Equal(bars.Sum(core => core.Count * (core.Set.Length + (core.Starter is null ? 0 : 1))), layout.BarSchedule.Sum(row => row.Number));
+            var set = bars.Sum(core => core.Count * core.Set.Sum(bar => bar.Size.Inches));
+            var ordered = layout.BarSchedule.Where(row => row.B == Length.Zero).Sum(row => row.Number * row.Length.Inches);
+            Assert.InRange(set - ordered, 0, layout.BarSchedule.Sum(row => row.Number));
+            Assert.All(layout.BarSchedule.GroupBy(row => row.Mark, StringComparer.Ordinal), mark => Assert.Single(mark.Select(row => (row.Shape, row.A, row.B, row.Length)).Distinct()));
+        }, iter: 20, threads: 1);
+
+    /// <summary>TMS 402-16 7.3.2.3.1 (from memory): 16 in from both sides. Openings with twice that beside them, since narrow piers leave no choice.</summary>
+    [Fact]
+    public void Openings_have_bars_at_both_sides() => WallGen.AloneOrBox.Where(given => given.Rules.Set.Bars is not null).Sample(
+        given =>
+        {
+            var rule = given.Rules.Set.Bars!;
+            foreach (var wall in WallSketch.LayOut(given.Model, given.Rules).Walls.Where(wall => !wall.Findings.Any(finding => finding.Code == FindingCodes.CoreNotPossible)))
+            {
+                var voids = wall.Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed).ToList();
+                foreach (var rect in voids.Where(rect => rule.AsksAtOpening(rect.Width, rect.Height) && StandsFree(rect, voids, wall.Frame.Length, rule.FromJamb.Largest * 2)))
+                {
+                    Assert.Contains(wall.Cores, core => core.At < rect.Left && core.At >= rect.Left - rule.FromJamb.Largest && core.Bottom < rect.Top && core.Top > rect.Bottom);
+                    Assert.Contains(wall.Cores, core => core.At > rect.Right && core.At <= rect.Right + rule.FromJamb.Largest && core.Bottom < rect.Top && core.Top > rect.Bottom);
+                }
+            }
+        }, iter: 20, threads: 1);
+
+    private static bool StandsFree(ElevationRect rect, List<ElevationRect> voids, Length length, Length least) =>
+        rect.Left >= least && rect.Right <= length - least
+        && voids.TrueForAll(other => other == rect || other.Right <= rect.Left - least || other.Left >= rect.Right + least);
+
+    private static Layout LayOut(BarRule rule) => WallSketch.LayOut(WallSketch.Alone(Wall(In(239.875))), Rules(rule));
+
+    private static Wall Wall(Length length) => WallSketch.Straight(length, In(96.375), In(7.875));
+
+    private static LayoutRules Rules(BarRule rule) =>
+        LayoutRules.For(BuiltInRuleSets.Get("us") with { Bars = rule }, BuiltInCatalogs.Get("aac-in"), OpeningPolicy.Move);
+
+    private static Length In(double inches) => Length.FromInches(inches);
+}
