@@ -31,6 +31,7 @@ internal static class LayoutFiles
         [
             ([Json], () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
             ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
+            ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => Sheets(folder, layout, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];

@@ -37,6 +37,7 @@ public static class LayoutJson
             SetsJson.Rules(json, layout.Rules);
             json.Lines("junctions", layout.Junctions, Junction);
             Walls(json, layout);
+            SetOutJson.Write(json, layout.SetOut);
             json.Line("totals", line => Totals(line, LayoutTotals.Of(layout)));
             json.Lines("findings", layout.Findings, Finding);
             json.WriteEndObject();

@@ -24,12 +24,7 @@ public static class FindingsCsv
     [
         finding.Code.Id, finding.Severity.ToString().ToLowerInvariant(), wall?.GlobalId, finding.At?.Opening, wall?.Storey, Mm(finding.At?.S), Mm(finding.At?.Z),
         finding.Message, finding.Code.Remedy,
-    ]).Select(Cell));
+    ]).Select(CsvCell.Of));
 
     private static string? Mm(Length? length) => length?.Mm.ToString("0.######", CultureInfo.InvariantCulture);
-
-    private static string Cell(string? text) =>
-        text is null ? string.Empty
-        : text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
-        : text;
 }

@@ -22,6 +22,9 @@ public sealed record Layout
 
     public required ImmutableArray<JunctionLayout> Junctions { get; init; }
 
+    /// <summary>How bars are set out before slabs are poured.</summary>
+    public SetOut SetOut { get; init; } = SetOut.None;
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -74,6 +74,7 @@ public static class RuleSetReader
             MortarRest = NotNegative(heights, "mortar-rest"),
             PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? Bars(bars) : null,
+            EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
             Aims = BondWeights(root.Table("aims")),
         };
     }
@@ -149,6 +150,9 @@ public static class RuleSetReader
             NotNegative(table, "openings-from"),
             table.Text("bar"));
     }
+
+    private static EdgeDistanceRule Edges(SettingsTable table) => new(
+        NotNegative(table, "corner-bar"), NotNegative(table, "other-bar"), NotNegative(table, "about"), NotNegative(table, "within"));
 
     private static Interval<Length> Interval(SettingsTable table)
     {

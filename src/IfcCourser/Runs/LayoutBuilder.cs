@@ -6,6 +6,7 @@ using IfcCourser.Layouts;
 using IfcCourser.Modules;
 using IfcCourser.Panels;
 using IfcCourser.Rules;
+using IfcCourser.SettingOut;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Runs;
@@ -38,7 +39,7 @@ public static class LayoutBuilder
                 layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
             }
         });
-        return new Layout
+        var layout = new Layout
         {
             Model = facts,
             Rules = rules,
@@ -48,6 +49,7 @@ public static class LayoutBuilder
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
             Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied],
         };
+        return SetOuts.With(layout, model.Site);
     }
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, int wall) =>
