@@ -41,6 +41,12 @@ public enum Pen
     /// <summary>Top of the first course: zero of the mason's heights.</summary>
     LevelLine,
 
+    /// <summary>Edge of a slab in plan.</summary>
+    SlabEdge,
+
+    /// <summary>Line of a building grid.</summary>
+    GridLine,
+
     /// <summary>Another wall: in the key plan, and where it meets this one.</summary>
     Neighbour,
 
