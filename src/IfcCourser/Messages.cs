@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Layouts;
 using IfcCourser.Units;
 
 namespace IfcCourser;
@@ -196,8 +197,11 @@ internal static class Messages
         : FormattableString.Invariant(
             $"{outside} of the bars of {StoreyName(storey)} would stand outside {slab}; the outer faces of the walls are taken for the slab's edges");
 
-    public static string BarsOffEdge(string? storey, string bars, bool areCorners, Length distance, Length usual, UnitSystem units) =>
-        $"{StoreyName(storey)}: {(areCorners ? "corner bars" : "bars")} {bars} stand {Text(distance, units)} from the slab's edge; about {Text(usual, units)} is usual";
+    public static string BarsOffEdge(string? storey, ImmutableArray<int> bars, bool areCorners, Length distance, Length usual, UnitSystem units)
+    {
+        var named = $"{(areCorners ? "corner " : string.Empty)}{(bars.Length == 1 ? "bar" : "bars")} {NumberRanges.Of(bars)}";
+        return $"{StoreyName(storey)}: {named} {(bars.Length == 1 ? "stands" : "stand")} {Text(distance, units)} from the slab's edge; about {Text(usual, units)} is usual";
+    }
 
     private static string StoreyName(string? storey) => storey ?? "the walls without a storey";
 

@@ -18,7 +18,7 @@ internal static class PointsText
         var (survey, isInch) = (layout.SetOut.Survey, layout.Rules.Catalog.Units == UnitSystem.Inch);
         yield return isInch ? "Unit: ft (international foot, 0.3048 m)" : "Unit: m";
         yield return "Origin: " + Origin(survey);
-        yield return Invariant($"Rotation: eastings grow {survey.RotationDegrees:0.######} degrees counter-clockwise from the model's x axis");
+        yield return Invariant($"Rotation: eastings grow {Math.Round(survey.RotationDegrees, 6) + 0.0:0.######} degrees counter-clockwise from the model's x axis");
         yield return Invariant($"Scale: {survey.Scale:0.##########}, map length to model length");
         yield return Invariant($"Elevation: the model's heights plus {survey.Height / (isInch ? MmInFoot : MmInMetre):0.####}");
         yield return "Codes: BAR cast into the slab; BARUP starts over a lintel or beam; CORNER of the walls' outer faces; FACE start of a skew wall's left face; SLAB corner; GRID crossing";

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Findings;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Layouts;
@@ -28,4 +29,7 @@ public sealed record StoreySetOut
 
     /// <summary>In walking order: those cast into the slab, then those that start over a lintel or beam.</summary>
     public required ImmutableArray<BarSetOut> Bars { get; init; }
+
+    /// <summary>What the rod setter must know; also among the findings of the model.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
@@ -21,34 +20,34 @@ public static class SetOuts
     {
         var walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         var storeys = new List<StoreySetOut>();
-        var findings = new List<Finding>();
         var barCount = layout.Walls.Sum(wall => wall.Cores.Length);
         var (nextBar, nextPoint) = (1, ((barCount / Hundred) + 1) * Hundred + 1);
         foreach (var storey in layout.Walls.GroupBy(wall => wall.Identity.Storey)
             .Where(storey => storey.Any(wall => !wall.Cores.IsEmpty))
             .OrderBy(storey => storey.Min(wall => wall.Frame.Origin.Z)).ThenBy(storey => storey.Key, StringComparer.Ordinal))
         {
-            var (setOut, finding) = Storey(storey.Key, [.. storey], walls, site, nextBar, nextPoint);
-            (nextBar, nextPoint) = (nextBar + setOut.Bars.Length, nextPoint + setOut.ControlPoints.Length);
-            storeys.Add(setOut);
-            findings.AddRange(finding is null ? [] : [finding]);
+            var setOut = Storey(storey.Key, [.. storey], walls, site, nextBar, nextPoint);
             if (layout.Rules.Set.EdgeDistances is { } rule)
             {
-                findings.AddRange(EdgeAdvice.Of(setOut, Corners(setOut, walls), rule, layout.Rules.Catalog.Units));
+                setOut = setOut with { Findings = [.. setOut.Findings, .. EdgeAdvice.Of(setOut, Corners(setOut, walls), rule, layout.Rules.Catalog.Units)] };
             }
+
+            (nextBar, nextPoint) = (nextBar + setOut.Bars.Length, nextPoint + setOut.ControlPoints.Length);
+            storeys.Add(setOut);
         }
 
         return layout with
         {
             SetOut = new SetOut(site.Survey, site.TrueNorth, [.. storeys]),
-            Findings = [.. layout.Findings, .. findings],
+            Findings = [.. layout.Findings, .. storeys.SelectMany(storey => storey.Findings)],
         };
     }
 
-    private static (StoreySetOut SetOut, Finding? Finding) Storey(
+    private static StoreySetOut Storey(
         string? name, ImmutableArray<WallLayout> walls, IReadOnlyDictionary<string, WallLayout> all, Site site, int firstBar, int firstPoint)
     {
-        ImmutableArray<Vector3> feet = [.. walls.SelectMany(wall => wall.Cores.Where(IsCastIn).Select(core => Foot(wall, core)))];
+        var cores = walls.SelectMany(wall => wall.Cores.Select(core => (Wall: wall, Core: core))).ToLookup(bar => IsCastIn(bar.Core));
+        ImmutableArray<Vector3> feet = [.. cores[true].Select(bar => Foot(bar.Wall, bar.Core))];
         var (outlines, finding) = SlabEdges.Of(name, feet, walls, site.Slabs);
         var faces = SlabEdges.OfWalls(walls);
         var axes = AxesChoice.Of(walls, site.Grid, outlines);
@@ -57,10 +56,9 @@ public static class SetOuts
         points.AddCrossings(parallel, outlines);
         points.AddWallCorners(faces, walls);
         points.AddSlabCorners(outlines);
-        var ordered = WalkingOrder.Of(walls.Select(wall => (wall, wall.Cores.Where(IsCastIn).ToImmutableArray())), axes)
-            .Concat(WalkingOrder.Of(walls.Select(wall => (wall, wall.Cores.Where(core => !IsCastIn(core)).ToImmutableArray())), axes));
+        var ordered = WalkingOrder.Of(walls, cores[true], axes).Concat(WalkingOrder.Of(walls, cores[false], axes));
         var bars = ordered.Select((bar, i) => Bar(firstBar + i, bar.Wall, bar.Core, axes, points, all)).ToImmutableArray();
-        return (new StoreySetOut
+        return new StoreySetOut
         {
             Storey = name,
             Axes = axes,
@@ -70,7 +68,8 @@ public static class SetOuts
             ControlPoints = points.All,
             Diagonals = points.Diagonals(),
             Bars = bars,
-        }, finding);
+            Findings = finding is null ? [] : [finding],
+        };
     }
 
     private static BarSetOut Bar(

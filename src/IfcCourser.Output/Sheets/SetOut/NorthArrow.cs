@@ -17,7 +17,7 @@ internal static class NorthArrow
         var along = facts.Storey.Axes.Along;
         var way = new Point(Vector2.Dot(north, along), Vector2.Dot(north, along.Left));
         var side = new Point(-way.Y, way.X);
-        var middle = new Point(canvas.Extent.Right + (14 * mm), canvas.Extent.Top - (14 * mm));
+        var middle = new Point(canvas.Extent.Right + (26 * mm), canvas.Extent.Top - (14 * mm));
         var (tip, tail) = (middle + (way * (9 * mm)), middle - (way * (9 * mm)));
         canvas.Add(new LineItem(Pen.Text, tail, tip));
         canvas.Add(new HatchItem(Pen.Text, [[tip, tip - (way * (4 * mm)) + (side * (1.5 * mm)), tip - (way * (4 * mm)) - (side * (1.5 * mm))]], HatchKind.Solid));

@@ -1,6 +1,4 @@
 using System.Globalization;
-using IfcCourser.Findings;
-using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 
 namespace IfcCourser.Output.Sheets.SetOut;
@@ -16,7 +14,7 @@ internal static class SetOutPanels
         Panel[] panels =
         [
             Bars(facts), Skew(facts), Checks(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(),
-            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(Advice(facts))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }
@@ -70,10 +68,6 @@ internal static class SetOutPanels
                     new LineItem(Pen.Table, new Point(0, -SignHeight + 0.5), new Point(Panel.Width, -SignHeight + 0.5)),
                 ])),
         ]);
-
-    private static IEnumerable<string> Advice(SetOutFacts facts) => facts.Layout.Findings
-        .Where(finding => finding.Code == FindingCodes.BarOffEdge && facts.Storey.Storey is { } storey && finding.Message.StartsWith(storey + ": ", StringComparison.Ordinal))
-        .Select(finding => finding.Message);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

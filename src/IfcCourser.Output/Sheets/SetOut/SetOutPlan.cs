@@ -43,7 +43,9 @@ internal static class SetOutPlan
 
         foreach (var end in course.Pieces.SelectMany(piece => new[] { piece.From, piece.To }).Distinct())
         {
-            canvas.Add(new LineItem(Pen.Neighbour, facts.At(wall, end, default), facts.At(wall, end, thickness)));
+            var joint = new LineItem(Pen.Neighbour, facts.At(wall, end, default), facts.At(wall, end, thickness));
+            canvas.Add(joint);
+            canvas.TakeLine(joint);
         }
     }
 

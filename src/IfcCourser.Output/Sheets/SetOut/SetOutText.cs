@@ -62,7 +62,7 @@ internal static class SetOutText
             + "check both diagonals. Measure every bar from the two zero lines: never from bar to bar.";
         yield return storey.Outlines[0].Kind == ControlLineKind.SlabEdge
             ? "Slab edges are those of the model; they check the control lines. Measure the formwork before bars are set."
-            : "The model has no slab that holds these bars: the outer faces of the walls stand for its edges. Take the slab's edges from the drawings.";
+            : "The slab's edges are assumed: take them from the drawings.";
         yield return Invariant($"Bars {NumberRanges.Of(facts.CastIn.Select(bar => bar.Number))}: {Sizes(facts)}. A bar at a corner belongs to both walls and has one number.");
         yield return "Place bars to their middles. End - and End +: from the bar's middle to the ends of the block that stands over it, towards the start and the end of its wall; a bar that moves must keep the clearance of "
             + $"{text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
