@@ -41,12 +41,6 @@ public enum Pen
     /// <summary>Top of the first course: zero of the mason's heights.</summary>
     LevelLine,
 
-    /// <summary>Edge of a slab in plan.</summary>
-    SlabEdge,
-
-    /// <summary>Line of a building grid.</summary>
-    GridLine,
-
     /// <summary>Another wall: in the key plan, and where it meets this one.</summary>
     Neighbour,
 
@@ -69,4 +63,10 @@ public enum Pen
 
     /// <summary>Edge of a viewport or of the trimmed sheet: seen on the screen, not printed.</summary>
     NotPrinted,
+
+    /// <summary>Edge of a slab in plan.</summary>
+    SlabEdge,
+
+    /// <summary>Line of a building grid.</summary>
+    GridLine,
 }

@@ -29,8 +29,6 @@ public sealed class PenTable
         new(Pen.MovementJoint, "W-JOINT-E-", "Z-WALL-JNTC", 50, LineType.Continuous, 4, 0),
         new(Pen.BuiltIn, "W-EMBED-E-", "Z-WALL-EMBD", 25, LineType.Continuous, 4, 0),
         new(Pen.LevelLine, "W-LEVEL-E-", "Z-LEVL-LINE", 35, LineType.LongDash, 5, 0),
-        new(Pen.SlabEdge, "W-SLAB--E-", "Z-SLAB-EDGE", 50, LineType.Continuous, 2, 0),
-        new(Pen.GridLine, "W-GRID--E-", "Z-GRID-LINE", 25, LineType.Centre, 8, 0),
         new(Pen.Neighbour, "W-NEXT--E-", "Z-WALL-NEXT", 18, LineType.Continuous, 8, 35),
         new(Pen.ThisWall, "W-KEY---E-", "Z-ANNO-KEYN", 50, LineType.Continuous, 7, 0),
         new(Pen.Dimension, "W-DIMENSD-", "Z-ANNO-DIMS", 18, LineType.Continuous, 7, 0),
@@ -39,6 +37,8 @@ public sealed class PenTable
         new(Pen.Table, "W-TABLE-P-", "Z-ANNO-SCHD", 18, LineType.Continuous, 7, 0),
         new(Pen.Frame, "W-FRAME-P-", "Z-ANNO-TTLB", 70, LineType.Continuous, 7, 0),
         new(Pen.NotPrinted, "W-VIEW--P-", "Z-ANNO-NPLT", 13, LineType.Continuous, 9, 70),
+        new(Pen.SlabEdge, "W-SLAB--E-", "Z-SLAB-EDGE", 50, LineType.Continuous, 2, 0),
+        new(Pen.GridLine, "W-GRID--E-", "Z-GRID-LINE", 25, LineType.Centre, 8, 0),
     ];
 
     private readonly ImmutableArray<PenStyle> _styles;

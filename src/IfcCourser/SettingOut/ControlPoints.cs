@@ -54,7 +54,7 @@ internal sealed class ControlPoints
     {
         foreach (var (corner, top) in Corners(faces))
         {
-            var wall = walls.MinBy(wall => wall.Frame.Footprint().Min(point => (point - corner).Length))!;
+            var wall = walls.MinBy(wall => wall.Wall.Footprint().Min(point => (point - corner).Length))!;
             Add(ControlPointKind.WallCorner, string.Empty, wall.Identity.GlobalId, corner, top);
         }
     }
@@ -70,7 +70,7 @@ internal sealed class ControlPoints
     /// <summary>The corner at the start of a wall's left face; its number.</summary>
     public int AddSkewCorner(WallLayout wall)
     {
-        var corner = wall.Frame.PointAt(Length.Zero, Length.Zero, Length.Zero);
+        var corner = wall.Frame.PointAt(wall.Wall.LeftFace.From, Length.Zero, Length.Zero);
         return _points.Find(point => point.Wall is not null && (point.Point - corner).Length < Same)?.Number
             ?? Add(ControlPointKind.SkewCorner, string.Empty, wall.Identity.GlobalId, corner.Plan, corner.Z);
     }

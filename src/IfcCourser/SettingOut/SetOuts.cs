@@ -89,7 +89,7 @@ public static class SetOuts
             X = x,
             Y = y,
             Block = FootBlocks.Of(wall, core, all),
-            OnFace = isSkew ? new SkewPlace(points.AddSkewCorner(wall), core.At, core.Across) : null,
+            OnFace = isSkew ? new SkewPlace(points.AddSkewCorner(wall), core.At - wall.Wall.LeftFace.From, core.Across) : null,
         };
     }
 

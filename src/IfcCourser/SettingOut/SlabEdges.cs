@@ -35,7 +35,7 @@ internal static class SlabEdges
     /// <summary>Outer faces of walls, gaps between rooms filled.</summary>
     public static ImmutableArray<SetOutOutline> OfWalls(IReadOnlyCollection<WallLayout> walls) =>
     [
-        .. Region.Of(walls.Select(wall => wall.Frame.Footprint())).Filled().Parts
+        .. Region.Of(walls.Select(wall => wall.Wall.Footprint())).Filled().Parts
             .Select(part => new SetOutOutline(ControlLineKind.WallFace, null, walls.Min(wall => wall.Frame.Origin.Z), part.Outline)),
     ];
 

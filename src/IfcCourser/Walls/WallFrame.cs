@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Units;
 
@@ -25,15 +24,6 @@ public sealed record WallFrame(Vector3 Origin, Vector2 Direction, Length Length,
     {
         var plan = Curve is { } curve ? Around(curve, s.Mm, t.Mm) : Origin.Plan + (Direction * s.Mm) - (Normal * t.Mm);
         return new Vector3(plan.X, plan.Y, Origin.Z + z.Mm);
-    }
-
-    /// <summary>The masonry layer in plan, along the right face from the start and back along the left one; curves in chords. Model axes, mm.</summary>
-    public ImmutableArray<Vector2> Footprint()
-    {
-        const int ChordsOfCurve = 24;
-        var chords = Curve is null ? 1 : ChordsOfCurve;
-        var places = Enumerable.Range(0, chords + 1).Select(i => i == chords ? Length : Length / chords * i).ToArray();
-        return [.. places.Select(s => PointAt(s, Thickness, default).Plan), .. places.Reverse().Select(s => PointAt(s, default, default).Plan)];
     }
 
     private Vector2 Around(WallCurve curve, double s, double t)

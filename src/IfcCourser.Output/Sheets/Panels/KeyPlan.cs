@@ -30,7 +30,7 @@ internal static class KeyPlan
         Point Placed(Point p) => middle + ((p - real.Middle) * factor);
     }
 
-    private static ImmutableArray<Point> Footprint(WallLayout wall) => [.. wall.Frame.Footprint().Select(p => new Point(p.X, p.Y))];
+    private static ImmutableArray<Point> Footprint(WallLayout wall) => [.. wall.Wall.Footprint().Select(p => new Point(p.X, p.Y))];
 
     private static Point Plan(Vector3 p) => new(p.X, p.Y);
 

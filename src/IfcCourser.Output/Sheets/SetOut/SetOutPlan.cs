@@ -1,3 +1,4 @@
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
 
@@ -35,13 +36,13 @@ internal static class SetOutPlan
         var thickness = wall.Frame.Thickness;
         foreach (var run in course.Spans.Select(span => span.Run))
         {
-            var places = Chords(wall, run.From, run.To);
-            var loop = places.Select(s => facts.At(wall, s, thickness)).Concat(places.Reverse().Select(s => facts.At(wall, s, default))).ToImmutableArray();
+            var (left, right) = (OnFace(wall, run, wall.Wall.LeftFace), OnFace(wall, run, wall.Wall.RightFace));
+            var loop = right.Select(s => facts.At(wall, s, thickness)).Concat(left.Reverse().Select(s => facts.At(wall, s, default))).ToImmutableArray();
             canvas.Add(new PolylineItem(Pen.OuterEdge, loop, PathEnd.Closed));
             Take(canvas, loop);
         }
 
-        foreach (var end in course.Pieces.SelectMany(piece => new[] { piece.From, piece.To }).Distinct())
+        foreach (var end in Joints(course))
         {
             var joint = new LineItem(Pen.Neighbour, facts.At(wall, end, default), facts.At(wall, end, thickness));
             canvas.Add(joint);
@@ -49,9 +50,16 @@ internal static class SetOutPlan
         }
     }
 
-    private static ImmutableArray<Units.Length> Chords(WallLayout wall, Units.Length from, Units.Length to)
+    /// <summary>Ends of blocks within a span.</summary>
+    public static IEnumerable<Units.Length> Joints(Course course) => course.Pieces.SelectMany(piece => new[] { piece.From, piece.To }).Distinct()
+        .Where(end => !course.Spans.Any(span => span.Run.From == end || span.Run.To == end));
+
+    /// <summary>A stretch of the run on one face: ends of the run may be on a slant; curves in chords.</summary>
+    private static ImmutableArray<Units.Length> OnFace(WallLayout wall, Interval run, Interval face)
     {
         const int ChordsOfCurve = 24;
+        var from = run.From == default ? face.From : run.From;
+        var to = run.To == wall.Frame.Length ? face.To : run.To;
         var count = wall.Frame.Curve is null ? 1 : ChordsOfCurve;
         return [.. Enumerable.Range(0, count + 1).Select(i => i == count ? to : from + ((to - from) / count * i))];
     }

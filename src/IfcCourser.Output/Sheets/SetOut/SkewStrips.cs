@@ -18,6 +18,7 @@ internal static class SkewStrips
     {
         var mm = canvas.PerPaper;
         var left = facts.Edges.Left;
+        var start = left - wall.Wall.LeftFace.From.Mm;
         var heading = canvas.Extent.Bottom - (8 * mm);
         canvas.Write(new TextItem(
             Pen.Heading, new Point(left, heading), SetOutText.Skew(facts.WallNumber(wall.Identity.GlobalId), bars[0].OnFace!.Corner), 2.5));
@@ -25,12 +26,12 @@ internal static class SkewStrips
         var thickness = wall.Frame.Thickness.Mm;
         foreach (var run in wall.Courses[0].Spans.Select(span => span.Run))
         {
-            canvas.Add(PolylineItem.Rectangle(Pen.OuterEdge, new Box(left + run.From.Mm, face - thickness, left + run.To.Mm, face)));
+            canvas.Add(PolylineItem.Rectangle(Pen.OuterEdge, new Box(start + run.From.Mm, face - thickness, start + run.To.Mm, face)));
         }
 
-        foreach (var end in wall.Courses[0].Pieces.SelectMany(piece => new[] { piece.From, piece.To }).Distinct())
+        foreach (var end in SetOutPlan.Joints(wall.Courses[0]))
         {
-            canvas.Add(new LineItem(Pen.Neighbour, new Point(left + end.Mm, face - thickness), new Point(left + end.Mm, face)));
+            canvas.Add(new LineItem(Pen.Neighbour, new Point(start + end.Mm, face - thickness), new Point(start + end.Mm, face)));
         }
 
         foreach (var bar in bars)
