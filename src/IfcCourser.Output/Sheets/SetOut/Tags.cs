@@ -12,6 +12,9 @@ internal static class Tags
     private static readonly double[] _distances = [2.6, 3.4, 4.4, 5.6, 7, 9, 11, 14, 17, 21, 26, 32, 40];
     private const double Leader = 3.5;
 
+    /// <summary>Between a number and what stands beside it, paper millimetres, so that two numbers don't read as one.</summary>
+    private const double Clear = 0.5;
+
     public static void Draw(Canvas canvas, SetOutFacts facts)
     {
         foreach (var bar in facts.CastIn)
@@ -37,8 +40,8 @@ internal static class Tags
         var mm = canvas.PerPaper;
         var width = TextMetrics.Width(text, TextHeight) / 2;
         var candidates = _distances.SelectMany(distance => Ways(distance, width).Select(way => (distance, Item: new TextItem(pen, at + (way * mm), text, TextHeight, TextAnchor.Middle)))).ToArray();
-        var chosen = Array.Find(candidates, c => canvas.IsFree(ItemBox.Of(c.Item, mm)));
-        chosen = chosen.Item is null ? Array.Find(candidates, c => canvas.IsFreeOfText(ItemBox.Of(c.Item, mm))) : chosen;
+        var chosen = Array.Find(candidates, c => canvas.IsFree(ItemBox.Of(c.Item, mm).Grown(Clear * mm)));
+        chosen = chosen.Item is null ? Array.Find(candidates, c => canvas.IsFreeOfText(ItemBox.Of(c.Item, mm).Grown(Clear * mm))) : chosen;
         chosen = chosen.Item is null ? Outside(canvas, at, text, pen) : chosen;
         canvas.Write(chosen.Item);
         if (chosen.distance > Leader)
