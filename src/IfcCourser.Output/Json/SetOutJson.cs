@@ -1,5 +1,4 @@
 using System.Text.Json;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Json;

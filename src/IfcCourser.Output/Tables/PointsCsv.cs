@@ -3,7 +3,6 @@ using System.Text;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Tables;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Walls;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
-using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 
@@ -18,11 +17,11 @@ public static class SetOuts
     /// <param name="site">Of the same model.</param>
     public static Layout With(Layout layout, Site site)
     {
-        var walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
+        var walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         var storeys = new List<StoreySetOut>();
         var barCount = layout.Walls.Sum(wall => wall.Cores.Length);
         var (nextBar, nextPoint) = (1, ((barCount / Hundred) + 1) * Hundred + 1);
-        foreach (var storey in layout.Walls.GroupBy(wall => wall.Identity.Storey)
+        foreach (var storey in layout.Walls.GroupBy(wall => wall.Identity.Storey, StringComparer.Ordinal)
             .Where(storey => storey.Any(wall => !wall.Cores.IsEmpty))
             .OrderBy(storey => storey.Min(wall => wall.Frame.Origin.Z)).ThenBy(storey => storey.Key, StringComparer.Ordinal))
         {
@@ -44,12 +43,12 @@ public static class SetOuts
     }
 
     private static StoreySetOut Storey(
-        string? name, ImmutableArray<WallLayout> walls, IReadOnlyDictionary<string, WallLayout> all, Site site, int firstBar, int firstPoint)
+        string? name, ImmutableArray<WallLayout> walls, Dictionary<string, WallLayout> all, Site site, int firstBar, int firstPoint)
     {
         var cores = walls.SelectMany(wall => wall.Cores.Select(core => (Wall: wall, Core: core))).ToLookup(bar => IsCastIn(bar.Core));
         ImmutableArray<Vector3> feet = [.. cores[true].Select(bar => Foot(bar.Wall, bar.Core))];
         var (outlines, finding) = SlabEdges.Of(name, feet, walls, site.Slabs);
-        var faces = SlabEdges.OfWalls(walls);
+        var faces = SlabEdges.OfWalls(walls, feet);
         var axes = AxesChoice.Of(walls, site.Grid, outlines);
         var parallel = site.Grid.Where(line => PlanLine.IsParallel(line.Direction, axes.Along) || PlanLine.IsParallel(line.Direction, axes.Along.Left)).ToImmutableArray();
         var points = new ControlPoints(axes, firstPoint);
@@ -73,7 +72,7 @@ public static class SetOuts
     }
 
     private static BarSetOut Bar(
-        int number, WallLayout wall, Core core, SetOutAxes axes, ControlPoints points, IReadOnlyDictionary<string, WallLayout> all)
+        int number, WallLayout wall, Core core, SetOutAxes axes, ControlPoints points, Dictionary<string, WallLayout> all)
     {
         var foot = Foot(wall, core);
         var (x, y) = axes.Measured(foot.Plan);
@@ -93,7 +92,7 @@ public static class SetOuts
         };
     }
 
-    private static HashSet<int> Corners(StoreySetOut storey, IReadOnlyDictionary<string, WallLayout> walls) =>
+    private static HashSet<int> Corners(StoreySetOut storey, Dictionary<string, WallLayout> walls) =>
     [
         .. storey.Bars
             .Where(bar => walls[bar.Wall].Cores.First(core => string.Equals(core.Id, bar.Core, StringComparison.Ordinal)).SharedWith is not [])

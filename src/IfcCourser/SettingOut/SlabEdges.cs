@@ -29,19 +29,22 @@ internal static class SlabEdges
         }
 
         var named = under.OfType<SlabFootprint>().Select(slab => slab.Name ?? slab.GlobalId).FirstOrDefault();
-        return (OfWalls(walls), new Finding(FindingCodes.SlabOutlineAssumed, Messages.SlabOutlineAssumed(storey, named, under.Count(slab => slab is null))));
+        return (OfWalls(walls, feet), new Finding(FindingCodes.SlabOutlineAssumed, Messages.SlabOutlineAssumed(storey, named, under.Count(slab => slab is null))));
     }
 
-    /// <summary>Outer faces of walls, gaps between rooms filled.</summary>
-    public static ImmutableArray<SetOutOutline> OfWalls(IReadOnlyCollection<WallLayout> walls) =>
+    /// <summary>Outer faces of walls, gaps between rooms filled; walls that stand apart and hold no bar are left out.</summary>
+    public static ImmutableArray<SetOutOutline> OfWalls(IReadOnlyCollection<WallLayout> walls, IReadOnlyCollection<Vector3> feet) =>
     [
         .. Region.Of(walls.Select(wall => wall.Wall.Footprint())).Filled().Parts
+            .Where(part => feet.Count == 0 || feet.Any(foot => part.IsNear(Around(foot), 0)))
             .Select(part => new SetOutOutline(ControlLineKind.WallFace, null, walls.Min(wall => wall.Frame.Origin.Z), part.Outline)),
     ];
 
     private static bool Holds(SlabFootprint slab, Vector3 foot) =>
         slab.Top >= foot.Z - SiteReader.DeepestTop && slab.Top <= foot.Z + SiteReader.HighestTop
-        && slab.Plan.IsNear(Region.Of(new Rect(foot.X - Dust, foot.Y - Dust, foot.X + Dust, foot.Y + Dust)), 0);
+        && slab.Plan.IsNear(Around(foot), 0);
+
+    private static Region Around(Vector3 foot) => Region.Of(new Rect(foot.X - Dust, foot.Y - Dust, foot.X + Dust, foot.Y + Dust));
 
     private static ImmutableArray<SetOutOutline> OfSlabs(IReadOnlyCollection<SlabFootprint> slabs) =>
     [
@@ -51,5 +54,5 @@ internal static class SlabEdges
     ];
 
     private static string? Names(IEnumerable<SlabFootprint> slabs) =>
-        string.Join(", ", slabs.Select(slab => slab.Name).Where(name => !string.IsNullOrWhiteSpace(name)).Distinct()) is { Length: > 0 } names ? names : null;
+        string.Join(", ", slabs.Select(slab => slab.Name).Where(name => !string.IsNullOrWhiteSpace(name)).Distinct(StringComparer.Ordinal)) is { Length: > 0 } names ? names : null;
 }

@@ -88,6 +88,19 @@ public sealed class LayoutCommandTests
         Assert.Equal(0, (int)summary["exitStatus"]!);
     }
 
+    /// <summary>Yarrow is in inches, whose rules ask for bars in both its storeys; sorrel in millimetres, whose rules ask for none.</summary>
+    [Fact]
+    public void Bars_are_set_out_on_a_sheet_a_storey_and_in_a_point_list_where_there_are_any()
+    {
+        using var folder = new TemporaryFolder();
+        CommandRun.Of("layout", Fixtures.House("yarrow"), "--out", folder.File("with"), "--formats", "dxf,svg,csv");
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("without"), "--formats", "csv");
+        Assert.Equal(
+            "001-Level-1.dxf 001-Level-1.svg 002-Attic.dxf 002-Attic.svg points.csv",
+            string.Join(' ', Directory.GetFiles(folder.File("with", "set-out")).Select(Path.GetFileName).Order(StringComparer.Ordinal)));
+        Assert.False(Directory.Exists(folder.File("without", "set-out")));
+    }
+
     [Fact]
     public void Quiet_says_nothing()
     {

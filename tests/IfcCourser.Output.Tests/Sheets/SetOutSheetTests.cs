@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Svg;
@@ -74,7 +73,7 @@ public static partial class SetOutSheetTests
         {
             var number = bar.Number.ToString(CultureInfo.InvariantCulture);
             Assert.Contains(marks[number], mark => Math.Abs(mark.At.X - bar.X.Mm) < 0.001 && Math.Abs(mark.At.Y - bar.Y.Mm) < 0.001);
-            Assert.Contains(number, numbers);
+            Assert.Contains(numbers, text => text == number);
             Assert.True(cells.Count(cell => cell == number) >= 2);
         });
     }
@@ -99,7 +98,7 @@ public static partial class SetOutSheetTests
         var lengths = new SheetLengths(sheet.Units);
         var askew = setOut.Bars.Where(bar => bar.OnFace is not null).ToList();
         Assert.NotEmpty(askew);
-        Assert.Single(askew.Select(bar => bar.Wall).Distinct());
+        Assert.Single(askew.Select(bar => bar.Wall).Distinct(StringComparer.Ordinal));
         var dimensions = sheet.Views[0].Items.OfType<DimensionItem>().ToArray();
         Assert.All(askew, bar =>
         {

@@ -52,7 +52,7 @@ public sealed class SetOutTests
         {
             var piece = layout.Walls.Single(wall => wall.Identity.GlobalId == bar.Block!.Wall).Courses[0].Pieces
                 .Single(piece => piece.Length == bar.Block!.Before + bar.Block.After && Math.Abs(Place(layout, bar.Block.Wall, piece.From + bar.Block.Before, bar.Point.Plan)) < 0.01);
-            Assert.True(bar.Block!.Wall == bar.Wall ? piece.Cores.Contains(bar.Core) : CoreOf(layout, bar).SharedWith.Contains(bar.Block.Wall));
+            Assert.True(bar.Block!.Wall == bar.Wall ? piece.Cores.Contains(bar.Core, StringComparer.Ordinal) : CoreOf(layout, bar).SharedWith.Contains(bar.Block.Wall, StringComparer.Ordinal));
         });
     }
 
@@ -96,7 +96,7 @@ public sealed class SetOutTests
         ImmutableArray<GridLine> grid = [new("1", 'U', new(500, -900), new(500, 9000)), new("2", 'U', new(3000, -900), new(3000, 9000)), new("A", 'V', new(-900, 700), new(9000, 700))];
         var storey = LayOut(Box with { Site = Site.None with { Grid = grid, Slabs = [Slab(0, 0, A, B)] } }).SetOut.Storeys[0];
         Assert.Equal((new Vector2(500, 700), "1", "A"), (storey.Axes.Origin, storey.Axes.XFrom.Tag, storey.Axes.YFrom.Tag));
-        Assert.Equal(["1/A", "2/A"], storey.ControlPoints.Where(point => point.Kind == ControlPointKind.GridCrossing).Select(point => point.Tag));
+        Assert.Equal("1/A 2/A", string.Join(' ', storey.ControlPoints.Where(point => point.Kind == ControlPointKind.GridCrossing).Select(point => point.Tag)));
         Assert.Contains(storey.CheckLines, check => check is { Line.Kind: ControlLineKind.SlabEdge, IsUpright: true } && check.At == Length.FromMm(-500));
     }
 

@@ -1,5 +1,4 @@
 using IfcCourser.Geometry;
-using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Walls;
 

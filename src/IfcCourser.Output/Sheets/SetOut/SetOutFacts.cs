@@ -14,7 +14,7 @@ internal sealed class SetOutFacts
         Layout = layout;
         Storey = storey;
         Text = new SheetLengths(layout.Rules.Catalog.Units);
-        _walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
+        _walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         Walls = [.. layout.Walls.Where(wall => string.Equals(wall.Identity.Storey, storey.Storey, StringComparison.Ordinal))];
         CastIn = [.. storey.Bars.Where(bar => bar.IsCastIn)];
     }

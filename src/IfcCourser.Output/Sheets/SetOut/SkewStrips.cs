@@ -8,7 +8,7 @@ internal static class SkewStrips
 {
     public static void Draw(Canvas canvas, SetOutFacts facts)
     {
-        foreach (var bars in facts.CastIn.Where(bar => bar.OnFace is not null).GroupBy(bar => bar.Wall))
+        foreach (var bars in facts.CastIn.Where(bar => bar.OnFace is not null).GroupBy(bar => bar.Wall, StringComparer.Ordinal))
         {
             Draw(canvas, facts, facts.WallOf(bars.First()), [.. bars]);
         }
