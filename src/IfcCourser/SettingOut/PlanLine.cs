@@ -10,8 +10,8 @@ namespace IfcCourser.SettingOut;
 /// <param name="To">The other end.</param>
 internal sealed record PlanLine(ControlLine Line, Vector2 From, Vector2 To)
 {
-    /// <summary>Edges shorter than this, mm, are no lines to measure from. Common practice, no source.</summary>
-    private const double Shortest = 300;
+    /// <summary>Edges shorter than this, mm, are no lines to measure from; ends of walls that hold bars are longer. Common practice, no source.</summary>
+    private const double Shortest = 150;
 
     /// <summary>Sine of the largest angle between lines that pass for parallel: 1 mm over 10 m.</summary>
     private const double Parallel = 1e-4;
