@@ -13,7 +13,7 @@ internal static class Tags
     private const double Leader = 3.5;
 
     /// <summary>Between a number and what stands beside it, paper millimetres, so that two numbers don't read as one.</summary>
-    private const double Clear = 0.5;
+    private const double Clear = 1.2;
 
     public static void Draw(Canvas canvas, SetOutFacts facts)
     {
