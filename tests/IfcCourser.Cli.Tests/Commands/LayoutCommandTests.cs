@@ -25,8 +25,9 @@ public sealed class LayoutCommandTests
         var coursed = Layout(folder)["walls"]!.AsArray().Count(wall => (string?)wall!["status"] == "coursed");
         Assert.True(coursed > 0);
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".dxf", StringComparison.Ordinal)));
-        Assert.Equal(coursed, files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal)));
-        Assert.Equal(files.Length, coursed + coursed + 3);
+        Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
+        var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
+        Assert.Equal(files.Length, coursed + coursed + 3 + (storeys == 0 ? 0 : storeys + storeys + 1));
     }
 
     [Fact]
