@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Layouts;
 using IfcCourser.Units;
 
 namespace IfcCourser;
@@ -248,6 +249,22 @@ internal static class Messages
 
     public static string TeeNotBonded(string abutting, string host, string why) =>
         FormattableString.Invariant($"{abutting} is tied to {host} in place of bonded: {why}");
+
+    public static string MapScaleOdd(string? system) =>
+        $"The map conversion to {system ?? "an unnamed reference system"} has a scale that fits neither the units nor a map; points are listed with scale 1";
+
+    public static string SlabOutlineAssumed(string? storey, string? slab, int outside) => slab is null
+        ? $"No slab of the model lies under the bars of {StoreyName(storey)}; the outer faces of its walls are taken for the slab's edges"
+        : FormattableString.Invariant(
+            $"{outside} of the bars of {StoreyName(storey)} would stand outside {slab}; the outer faces of the walls are taken for the slab's edges");
+
+    public static string BarsOffEdge(string? storey, ImmutableArray<int> bars, bool areCorners, Length distance, Length usual, UnitSystem units)
+    {
+        var named = $"{(areCorners ? "corner " : string.Empty)}{(bars.Length == 1 ? "bar" : "bars")} {NumberRanges.Of(bars)}";
+        return $"{StoreyName(storey)}: {named} {(bars.Length == 1 ? "stands" : "stand")} {Text(distance, units)} from the slab's edge; about {Text(usual, units)} is usual";
+    }
+
+    private static string StoreyName(string? storey) => storey ?? "the walls without a storey";
 
     private static string WholeCourses(Length? lower, Length higher, UnitSystem units) =>
         $"a wall {(lower is { } height ? $"{Text(height, units)} or " : string.Empty)}{Text(higher, units)} high takes whole courses";

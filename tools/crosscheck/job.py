@@ -13,6 +13,7 @@ from pathlib import Path
 import coursed_model
 import declared
 import geometry
+import points
 import repeats
 import sheets
 
@@ -82,6 +83,8 @@ def check(task: Task, tools: Tools) -> Result:
     result.problems += result.judged.problems
     with stage(result, "sheets"):
         check_sheets(result, task.out, tools)
+    with stage(result, "set-out"):
+        result.problems += points.problems_of(layout, task.out)
     with stage(result, "coursed model"):
         check_coursed(result, layout, task, before, tools)
     result.declared = list(declared.compare(layout, before[0]))
@@ -166,7 +169,8 @@ def check_sheets(result, out, tools):
     result.sheets = len(written)
     if len(written) != result.coursed:
         result.problems.append(f"{len(written)} sheets for {result.coursed} coursed walls")
-    result.problems += sheets.problems_of(sheets.read(written, result.kind), tools.node)
+    set_out = sorted((out / "set-out").glob("*.dxf")) if (out / "set-out").is_dir() else []
+    result.problems += sheets.problems_of(sheets.read(written, result.kind) + set_out, tools.node)
 
 
 def check_coursed(result, layout, task, before, tools):

@@ -32,7 +32,8 @@ internal static class LayoutFiles
             ([Json], () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
             ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
-            ([Dxf, Svg], () => Sheets(folder, layout, terminal)),
+            ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
+            ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
@@ -60,6 +61,18 @@ internal static class LayoutFiles
         }
 
         return null;
+    }
+
+    private static Fault? SetOutSheets(OutputFolder folder, Layout layout)
+    {
+        var storeys = layout.SetOut.Storeys.Where(SetOutSheet.IsNeeded).ToArray();
+        return storeys.Select((storey, i) =>
+        {
+            var sheet = SetOutSheet.Compose(layout, storey);
+            var name = FileName(i + 1, storeys.Length, storey.Storey);
+            return folder.Add($"set-out/{name}.dxf", stream => DxfWriter.Write([sheet], stream))
+                ?? folder.Add($"set-out/{name}.svg", stream => SvgWriter.Write(sheet, stream));
+        }).FirstOrDefault(fault => fault is not null);
     }
 
     /// <summary>A number that makes it unique, and what file systems take of the wall's name: runs of letters, digits and _ joined by -.</summary>

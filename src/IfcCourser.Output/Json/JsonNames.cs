@@ -25,6 +25,23 @@ internal static class JsonNames
 
     public static string Of(OpeningPolicy policy) => Lower(policy);
 
+    public static string Of(SurveyKind kind) => Lower(kind);
+
+    public static string Of(ControlLineKind kind) => kind switch
+    {
+        ControlLineKind.GridLine => "grid-line",
+        ControlLineKind.SlabEdge => "slab-edge",
+        _ => "wall-face",
+    };
+
+    public static string Of(ControlPointKind kind) => kind switch
+    {
+        ControlPointKind.WallCorner => "wall-corner",
+        ControlPointKind.SkewCorner => "skew-corner",
+        ControlPointKind.SlabCorner => "slab-corner",
+        _ => "grid-crossing",
+    };
+
     public static string Of(EndKind kind) => kind is EndKind.MovementJoint ? "movement-joint" : Lower(kind);
 
     public static string Of(CourseKind kind) => kind is CourseKind.BondBeam ? "bond-beam" : Lower(kind);

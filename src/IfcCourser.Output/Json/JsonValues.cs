@@ -76,6 +76,14 @@ internal static class JsonValues
         json.WriteEndArray();
     }
 
+    public static void Pair(this Utf8JsonWriter json, Vector2 point)
+    {
+        json.WriteStartArray();
+        json.WriteNumberValue(Rounded(point.X, Decimals));
+        json.WriteNumberValue(Rounded(point.Y, Decimals));
+        json.WriteEndArray();
+    }
+
     /// <summary>An object on one line, whatever the writer's own layout: what changes in it shows as one changed line.</summary>
     public static void Line(this Utf8JsonWriter json, Action<Utf8JsonWriter> members) => json.OneLine(line =>
     {

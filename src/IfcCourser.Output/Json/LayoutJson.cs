@@ -38,6 +38,7 @@ public static class LayoutJson
             json.Lines("junctions", layout.Junctions, Junction);
             Walls(json, layout);
             json.Lines("barSchedule", layout.BarSchedule, ReinforcementJson.ScheduleRow);
+            SetOutJson.Write(json, layout.SetOut);
             json.Line("totals", line => Totals(line, LayoutTotals.Of(layout)));
             json.Lines("findings", layout.Findings, Finding);
             json.WriteEndObject();

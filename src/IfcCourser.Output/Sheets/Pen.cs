@@ -63,4 +63,10 @@ public enum Pen
 
     /// <summary>Edge of a viewport or of the trimmed sheet: seen on the screen, not printed.</summary>
     NotPrinted,
+
+    /// <summary>Edge of a slab in plan.</summary>
+    SlabEdge,
+
+    /// <summary>Line of a building grid.</summary>
+    GridLine,
 }

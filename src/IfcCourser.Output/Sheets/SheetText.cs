@@ -13,6 +13,7 @@ namespace IfcCourser.Output.Sheets;
 public static class SheetText
 {
     public const string UnnamedWall = "Wall without a name";
+    public const string UnnamedStorey = "Walls without a storey";
     public const string AboveLevelLine = "from level line";
     public const string AboveSlab = "from base";
     public const string OpeningHeights = "edges, from level line";
@@ -65,12 +66,15 @@ public static class SheetText
     ];
 
     /// <summary>Unique by its number; without the characters that layouts and files must not have in their names.</summary>
-    public static string SheetName(int number, string wall)
+    public static string SheetName(int number, string wall) => SheetName(WallNumber(number), wall);
+
+    /// <inheritdoc cref="SheetName(int, string)"/>
+    internal static string SheetName(string number, string title)
     {
-        var allowed = wall.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : ' ').ToArray();
+        var allowed = title.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' or '.' ? c : ' ').ToArray();
         var words = new string(allowed).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var name = string.Join(' ', words);
-        return Invariant($"{WallNumber(number)} {(name.Length <= 60 ? name : name[..60])}").TrimEnd();
+        return Invariant($"{number} {(name.Length <= 60 ? name : name[..60])}").TrimEnd();
     }
 
     public static string WallNumber(int number) => Invariant($"W{number:000}");

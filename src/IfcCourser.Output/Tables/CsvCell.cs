@@ -1,8 +1,9 @@
 namespace IfcCourser.Output.Tables;
 
-/// <summary>A cell of a table as RFC 4180 writes it.</summary>
+/// <summary>A cell of a CSV file (RFC 4180).</summary>
 internal static class CsvCell
 {
+    /// <summary>The text, in quotes where it needs them.</summary>
     public static string Of(string? text) =>
         text is null ? string.Empty
         : text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\""

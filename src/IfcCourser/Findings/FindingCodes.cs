@@ -329,6 +329,19 @@ public static class FindingCodes
         "coupler-hidden", Severity.Warning, "A coupler can't be reached through the inspection notch at the core's foot.",
         "Let the starter stick up less, or make the notch higher.");
 
+    // Setting out
+    public static readonly FindingCode SlabOutlineAssumed = new(
+        "slab-outline-assumed", Severity.Note, "The model has no slab under the bars of a storey: the outer faces of its walls are taken for the slab's edges.",
+        "Check the slab's edges against the drawings before bars are set, or add the slab to the model.");
+
+    public static readonly FindingCode BarOffEdge = new(
+        "bar-off-edge", Severity.Note, "Bars stand further from the slab's edges, or nearer to them, than is usual.",
+        "Check the slab's edge and the wall's place against the drawings; the bars' places hold.");
+
+    public static readonly FindingCode MapScaleOdd = new(
+        "map-scale-odd", Severity.Note, "The scale of the model's map conversion fits neither its units nor a map: 1 is taken.",
+        "Check the point list against known points, or mend the map conversion in the model.");
+
     // Movement joints
     public static readonly FindingCode MovementJointAdded = new(
         "movement-joint-added", Severity.Note, "Movement joints were laid out that the model may not show.",

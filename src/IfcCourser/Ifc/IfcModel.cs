@@ -26,6 +26,11 @@ public sealed class IfcModel : IDisposable
         _reader = new IfcWallReader(Instances, new IfcRelations(Instances), _placements, Units, _findings);
         Walls = _reader.Read();
         LooseFillings = _reader.LooseFillings();
+        var site = new IfcSiteReader(Instances, _placements, Units, _findings);
+        Slabs = site.Slabs();
+        GridAxes = site.GridAxes();
+        Map = site.Map();
+        TrueNorth = site.TrueNorth();
     }
 
     /// <summary>Without folders.</summary>
@@ -58,6 +63,18 @@ public sealed class IfcModel : IDisposable
 
     /// <summary>Doors and windows that fill no opening, in the order of the file.</summary>
     public ImmutableArray<IfcFillingRecord> LooseFillings { get; }
+
+    /// <summary>Slabs with a shape, in the order of the file.</summary>
+    public ImmutableArray<IfcSlabRecord> Slabs { get; }
+
+    /// <summary>Straight axes of all grids, in the order of the file.</summary>
+    public ImmutableArray<IfcGridAxisRecord> GridAxes { get; }
+
+    /// <summary>Where the model lies on a map; null where it does not say.</summary>
+    public IfcMapConversionRecord? Map { get; }
+
+    /// <summary>Direction of true north in the model's axes, a unit vector; null where the model names none.</summary>
+    public Vector2? TrueNorth { get; }
 
     /// <summary>What is wrong with the file and what was assumed; grows while instances are read.</summary>
     public ImmutableArray<Finding> Findings =>

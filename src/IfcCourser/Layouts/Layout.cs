@@ -25,6 +25,9 @@ public sealed record Layout
     /// <summary>Vertical bars to order, mark by mark.</summary>
     public ImmutableArray<BarScheduleRow> BarSchedule { get; init; } = [];
 
+    /// <summary>How bars are set out before slabs are poured.</summary>
+    public SetOut SetOut { get; init; } = SetOut.None;
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -81,6 +81,9 @@ public sealed record RuleSet
     /// <summary>Bond beams; null where the set asks for none.</summary>
     public required BondBeamRule? BondBeams { get; init; }
 
+    /// <summary>Usual distances of cast-in bars from a slab's edges; null where the set names none.</summary>
+    public EdgeDistanceRule? EdgeDistances { get; init; }
+
     /// <summary>What the bond weighs against what.</summary>
     public required BondAims Aims { get; init; }
 }

@@ -75,6 +75,7 @@ public static class RuleSetReader
             PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? BarRuleReader.Read(bars) : null,
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
+            EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
             Aims = BondWeights(root.Table("aims")),
         };
     }
@@ -137,6 +138,9 @@ public static class RuleSetReader
         table.CheckPositive("tie-spacing", spacing);
         return new TieRule(table.Whole("tie-every-nth-bed", 1, 20), spacing);
     }
+
+    private static EdgeDistanceRule Edges(SettingsTable table) => new(
+        NotNegative(table, "corner-bar"), NotNegative(table, "other-bar"), NotNegative(table, "about"), NotNegative(table, "within"));
 
     private static Interval<Length> Interval(SettingsTable table)
     {

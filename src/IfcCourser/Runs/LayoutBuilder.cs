@@ -7,6 +7,7 @@ using IfcCourser.Modules;
 using IfcCourser.Panels;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
+using IfcCourser.SettingOut;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Runs;
@@ -45,7 +46,7 @@ public static class LayoutBuilder
 
         ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
         walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
-        return new Layout
+        var layout = new Layout
         {
             Model = facts,
             Rules = rules,
@@ -56,6 +57,7 @@ public static class LayoutBuilder
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
             Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : []],
         };
+        return SetOuts.With(layout, model.Site);
     }
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, LayoutRules rules, int wall) =>

@@ -37,4 +37,24 @@ public sealed record Wall
 
     /// <summary>Whether the run asks for this wall; others only take their part at the junctions.</summary>
     public bool IsSelected { get; init; } = true;
+
+    /// <summary>Where the left face begins and ends along the run: less than the run where an end is on a slant.</summary>
+    public Interval LeftFace => new(Length.Max(-Start.Slant, Length.Zero), Frame.Length - Length.Max(End.Slant, Length.Zero));
+
+    /// <summary>Where the right face begins and ends along the run.</summary>
+    public Interval RightFace => new(Length.Max(Start.Slant, Length.Zero), Frame.Length - Length.Max(-End.Slant, Length.Zero));
+
+    /// <summary>The masonry layer in plan, along the right face from the start and back along the left one; curves in chords. Model axes, mm.</summary>
+    public ImmutableArray<Vector2> Footprint() =>
+    [
+        .. Along(RightFace).Select(s => Frame.PointAt(s, Frame.Thickness, Length.Zero).Plan),
+        .. Along(LeftFace).Reverse().Select(s => Frame.PointAt(s, Length.Zero, Length.Zero).Plan),
+    ];
+
+    private Length[] Along(Interval face)
+    {
+        const int ChordsOfCurve = 24;
+        var chords = Frame.Curve is null ? 1 : ChordsOfCurve;
+        return [.. Enumerable.Range(0, chords + 1).Select(i => i == chords ? face.To : face.From + (face.Size / chords * i))];
+    }
 }

@@ -15,4 +15,7 @@ public sealed record WallModel
     public required ImmutableArray<Junction> Junctions { get; init; }
 
     public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>What the walls are set out from.</summary>
+    public Site Site { get; init; } = Site.None;
 }

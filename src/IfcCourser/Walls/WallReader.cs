@@ -42,16 +42,18 @@ public static class WallReader
         (kept, var overlaps) = Overlaps.Apart(kept);
         var (settled, encounters, notes) = Settle(kept, reader, skipped);
         var junctions = Junctions(settled, encounters);
+        ImmutableArray<Wall> finished =
+        [
+            .. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End))
+                with { IsSelected = selection.Includes(draft.Identity) }),
+        ];
         return new WallModel
         {
-            Walls =
-            [
-                .. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End))
-                    with { IsSelected = selection.Includes(draft.Identity) }),
-            ],
+            Walls = finished,
             Skipped = [.. skipped.OrderBy(wall => Place(model, wall))],
             Junctions = junctions,
-            Findings = [.. notes, .. overlaps],
+            Findings = [.. notes, .. overlaps, .. SiteReader.Findings(model)],
+            Site = SiteReader.Read(model, [.. finished.Select(wall => wall.Frame.Origin.Z).Distinct()]),
         };
     }
 

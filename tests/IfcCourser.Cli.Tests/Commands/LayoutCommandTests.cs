@@ -25,10 +25,11 @@ public sealed class LayoutCommandTests
         var coursed = Layout(folder)["walls"]!.AsArray().Count(wall => (string?)wall!["status"] == "coursed");
         Assert.True(coursed > 0);
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".dxf", StringComparison.Ordinal)));
-        Assert.Equal(coursed, files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal)));
+        Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
         var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
         Assert.Equal(hasBars, files.Contains("order/bars.csv", StringComparer.Ordinal));
-        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 4 : 3));
+        var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
+        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 4 : 3) + (storeys == 0 ? 0 : storeys + storeys + 1));
     }
 
     [Fact]
@@ -88,6 +89,19 @@ public sealed class LayoutCommandTests
         Assert.All(["walls", "coursed", "skipped", "pieces", "cuts"], name => Assert.Equal((int)totals[name]!, (int)summary[name]!));
         Assert.Equal("[\"layout.json\"]", summary["files"]!.ToJsonString());
         Assert.Equal(0, (int)summary["exitStatus"]!);
+    }
+
+    /// <summary>Yarrow is in inches, whose rules ask for bars in both its storeys; sorrel in millimetres, whose rules ask for none.</summary>
+    [Fact]
+    public void Bars_are_set_out_on_a_sheet_a_storey_and_in_a_point_list_where_there_are_any()
+    {
+        using var folder = new TemporaryFolder();
+        CommandRun.Of("layout", Fixtures.House("yarrow"), "--out", folder.File("with"), "--formats", "dxf,svg,csv");
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("without"), "--formats", "csv");
+        Assert.Equal(
+            "001-Level-1.dxf 001-Level-1.svg 002-Attic.dxf 002-Attic.svg points.csv",
+            string.Join(' ', Directory.GetFiles(folder.File("with", "set-out")).Select(Path.GetFileName).Order(StringComparer.Ordinal)));
+        Assert.False(Directory.Exists(folder.File("without", "set-out")));
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
+using IfcCourser.Output.Tests.Support;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 using Json.Schema;
@@ -17,6 +18,18 @@ public sealed class LayoutJsonTests
 
     [Fact]
     public void What_is_written_conforms_to_the_schema() => Assert.Equal([], Breaches(Written(SampleLayout.Full)));
+
+    [Theory]
+    [InlineData("yarrow/yarrow")]
+    [InlineData("junctions/corner-obtuse")]
+    public void A_set_out_conforms_to_the_schema(string model)
+    {
+        var text = Written(FixtureLayouts.Of(model));
+        Assert.Equal([], Breaches(text));
+        Assert.Contains("\"castIn\":true", text, StringComparison.Ordinal);
+        Assert.NotEmpty(Breaches(text.Replace("\"castIn\":true", "\"castIn\":1", StringComparison.Ordinal)));
+        Assert.NotEmpty(Breaches(text.Replace("\"measures\":", "\"measured\":", StringComparison.Ordinal)));
+    }
 
     /// <summary>A schema that accepts anything would make the test above worthless.</summary>
     [Theory]

@@ -30,15 +30,7 @@ internal static class KeyPlan
         Point Placed(Point p) => middle + ((p - real.Middle) * factor);
     }
 
-    private static ImmutableArray<Point> Footprint(WallLayout wall)
-    {
-        const int ChordsOfCurve = 24;
-        var frame = wall.Frame;
-        var zero = Units.Length.Zero;
-        var chords = frame.Curve is null ? 1 : ChordsOfCurve;
-        var places = Enumerable.Range(0, chords + 1).Select(i => i == chords ? frame.Length : frame.Length / chords * i).ToArray();
-        return [.. places.Select(s => Plan(frame.PointAt(s, frame.Thickness, zero))), .. places.Reverse().Select(s => Plan(frame.PointAt(s, zero, zero)))];
-    }
+    private static ImmutableArray<Point> Footprint(WallLayout wall) => [.. wall.Wall.Footprint().Select(p => new Point(p.X, p.Y))];
 
     private static Point Plan(Vector3 p) => new(p.X, p.Y);
 

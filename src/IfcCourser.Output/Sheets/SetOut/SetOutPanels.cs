@@ -1,0 +1,73 @@
+using System.Globalization;
+using IfcCourser.Output.Sheets.Panels;
+
+namespace IfcCourser.Output.Sheets.SetOut;
+
+/// <summary>What stands beside the plan: bars, their blocks, control points, diagonals, lines to sign, key, notes, cautions.</summary>
+internal static class SetOutPanels
+{
+    private const double SignHeight = 12;
+    private const double TextHeight = 2.5;
+
+    public static ImmutableArray<Panel> Of(SetOutFacts facts)
+    {
+        Panel[] panels =
+        [
+            Bars(facts), Skew(facts), Checks(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(),
+            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+        ];
+        return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
+    }
+
+    private static Panel Bars(SetOutFacts facts) => Table.Of(
+        SetOutText.Bars,
+        ["No", "Wall, core", "x", "y"],
+        1,
+        facts.CastIn.Select(bar => ImmutableArray.Create(
+            Number(bar.Number), $"{facts.WallNumber(bar.Wall)} {bar.Core}", facts.Text.Dimension(bar.X), facts.Text.Dimension(bar.Y))));
+
+    private static Panel Checks(SetOutFacts facts) => Table.Of(
+        SetOutText.Checks,
+        ["No", "Size", "End -", "End +", "Up", "dx, dy as built"],
+        5,
+        facts.CastIn.Select(bar => ImmutableArray.Create(
+            Number(bar.Number),
+            facts.CoreOf(bar).Bar,
+            bar.Block is { } before ? facts.Text.Piece(before.Before) : "-",
+            bar.Block is { } after ? facts.Text.Piece(after.After) : "-",
+            "......",
+            string.Empty)));
+
+    private static Panel Skew(SetOutFacts facts) => Table.Of(
+        SetOutText.SkewBars,
+        ["No", "From point", "Along the face", "Square to it"],
+        3,
+        facts.CastIn.Where(bar => bar.OnFace is not null).Select(bar => ImmutableArray.Create(
+            Number(bar.Number), Number(bar.OnFace!.Corner), facts.Text.Dimension(bar.OnFace.Along), facts.Text.Dimension(bar.OnFace.Across))));
+
+    private static Panel Control(SetOutFacts facts) => Table.Of(
+        SetOutText.ControlPoints,
+        ["No", "What", "x", "y"],
+        1,
+        facts.Storey.ControlPoints.Select(point => ImmutableArray.Create(
+            Number(point.Number), SetOutText.What(point), facts.Text.Dimension(point.X), facts.Text.Dimension(point.Y))));
+
+    private static Panel Diagonals(SetOutFacts facts) => Table.Of(
+        SetOutText.Diagonals,
+        ["From", "To", "Length"],
+        2,
+        facts.Storey.Diagonals.Select(diagonal => ImmutableArray.Create(Number(diagonal.From), Number(diagonal.To), facts.Text.Dimension(diagonal.Length))));
+
+    private static Panel SignOff() => new(
+        [Table.Heading(SetOutText.SignOff)],
+        [
+            .. SetOutText.SignLines.Select(line => new PanelRow(
+                SignHeight,
+                [
+                    new TextItem(Pen.Text, new Point(0, -4), line, TextHeight),
+                    new LineItem(Pen.Table, new Point(0, -SignHeight + 0.5), new Point(Panel.Width, -SignHeight + 0.5)),
+                ])),
+        ]);
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,104 @@
+using IfcCourser.Layouts;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+using static System.FormattableString;
+
+namespace IfcCourser.Output.Sheets.SetOut;
+
+/// <summary>Every word that a set-out sheet prints beside those of <see cref="SheetText"/>.</summary>
+internal static class SetOutText
+{
+    public const string Plan = "Plan";
+    public const string DocumentType = "Set-out sheet";
+    public const string Bars = "Bars to cast in, in walking order";
+    public const string Checks = "Bars: ends of their first block; as built";
+    public const string SkewBars = "Bars of skew walls";
+    public const string ControlPoints = "Control points: set out first";
+    public const string Diagonals = "Diagonals";
+    public const string SignOff = "As built: to be signed";
+    public const string MapNorth = "map north";
+    public const string TrueNorth = "true north";
+    public const string ModelNorth = "model y, no north given";
+    public const string LegendBar = "bar to cast in, with its number";
+    public const string LegendControl = "control point, with its number";
+    public const string LegendFace = "face of the first course; gaps: doors";
+    public const string LegendJoint = "block end in the first course";
+    public const string LegendSlab = "edge of the slab";
+    public const string LegendGrid = "grid line";
+    public const string LegendDiagonal = "diagonal (faint): see table";
+    public const string LegendRunning = "bars, then distance from zero";
+    public const string LegendZero = "zero of a line of running dimensions";
+
+    public static readonly ImmutableArray<string> BenchMark = ["bench mark no. ........", "height ...............", "(to be filled in on site)"];
+
+    /// <summary>What is signed, with room to write.</summary>
+    public static readonly ImmutableArray<string> SignLines =
+        ["Control points and diagonals set out by, date", "Bars set by, date", "Checked before the pour by, date", "Checked after the pour by, date", "Signed"];
+
+    public static string Of(ControlLine line) => line.Kind switch
+    {
+        ControlLineKind.GridLine => line.Tag.Length > 0 ? "grid " + line.Tag : "grid",
+        ControlLineKind.SlabEdge => "slab",
+        _ => "face",
+    };
+
+    public static string What(ControlPoint point) => point.Kind switch
+    {
+        ControlPointKind.GridCrossing => "grid " + point.Tag,
+        ControlPointKind.SlabCorner => "slab corner",
+        ControlPointKind.SkewCorner => "skew wall's corner",
+        _ => "wall corner",
+    };
+
+    public static string SheetName(int number, string storey) => SheetText.SheetName(Invariant($"S{number:00}"), storey);
+
+    public static string Skew(string wall, int corner) => Invariant($"{wall} askew: along its left face from point {corner}, and square to it");
+
+    public static IEnumerable<string> Notes(SetOutFacts facts)
+    {
+        var (layout, storey, text) = (facts.Layout, facts.Storey, facts.Text);
+        yield return text.Units == UnitSystem.Inch ? "Dimensions in feet and inches; joints in inches." : "Dimensions in millimetres.";
+        yield return $"Set out first: {Line(storey.Axes.XFrom)} at the left (x = 0) and {Line(storey.Axes.YFrom)} at the foot (y = 0), then the control points; "
+            + "check both diagonals. Measure every bar from the two zero lines: never from bar to bar.";
+        yield return storey.Outlines[0].Kind == ControlLineKind.SlabEdge
+            ? "Slab edges are those of the model; they check the control lines. Measure the formwork before bars are set."
+            : "The slab's edges are assumed: take them from the drawings.";
+        yield return Invariant($"Bars {NumberRanges.Of(facts.CastIn.Select(bar => bar.Number))}: {Sizes(facts)}. A bar at a corner belongs to both walls and has one number.");
+        yield return "Place bars to their middles. End - and End +: from the bar's middle to the ends of the block that stands over it, towards the start and the end of its wall; a bar that moves must keep the clearance of "
+            + $"{text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
+        yield return "Stick-up over the slab: the lap that the engineer gives; write it into the column Up.";
+        yield return "Points at one place bear the lowest of their numbers on the plan.";
+        var above = storey.Bars.Where(bar => !bar.IsCastIn).Select(bar => bar.Number).ToArray();
+        if (above.Length > 0)
+        {
+            yield return $"Bars {NumberRanges.Of(above)} start over lintels or beams: they are in the point list and on the wall sheets, not cast into this slab.";
+        }
+
+        yield return Heights(facts);
+        yield return Survey(layout.SetOut.Survey);
+    }
+
+    private static string Heights(SetOutFacts facts)
+    {
+        var feet = facts.CastIn.Select(bar => Math.Round(bar.Point.Z, 1)).Distinct().Order().Select(z => facts.Text.Dimension(z));
+        return $"Foot of the walls at {string.Join(" and ", feet)} in the model's heights.";
+    }
+
+    private static string Survey(SurveyAxes survey) => survey.Kind switch
+    {
+        SurveyKind.Map => $"points.csv has the same numbers, in map coordinates ({survey.Name ?? "reference system not named"}).",
+        SurveyKind.Grid => $"points.csv has the same numbers, measured from the crossing of grid lines {survey.Name}.",
+        _ => "points.csv has the same numbers, in the model's axes.",
+    };
+
+    private static string Sizes(SetOutFacts facts) => string.Join(", ", facts.CastIn.GroupBy(bar => facts.CoreOf(bar).Bar, StringComparer.Ordinal)
+        .OrderBy(size => size.Key, StringComparer.Ordinal)
+        .Select(size => Invariant($"{size.Count()} of {size.Key}")));
+
+    private static string Line(ControlLine line) => line.Kind switch
+    {
+        ControlLineKind.GridLine => "grid line " + line.Tag,
+        ControlLineKind.SlabEdge => "the slab's edge",
+        _ => "the walls' outer face",
+    };
+}

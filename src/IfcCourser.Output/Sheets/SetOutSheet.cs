@@ -1,0 +1,51 @@
+using System.Globalization;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.SetOut;
+using IfcCourser.Output.Sheets.Walls;
+
+namespace IfcCourser.Output.Sheets;
+
+/// <summary>The rod setter's sheet of one storey: every bar to be cast in, measured twice.</summary>
+public static class SetOutSheet
+{
+    /// <summary>Larger scales make sheets that nobody can hold on a slab. Common practice, no source.</summary>
+    private const int LargestScale = 48;
+
+    /// <summary>Whether a storey has bars to cast in at all.</summary>
+    public static bool IsNeeded(StoreySetOut storey) => storey.Bars.Any(bar => bar.IsCastIn);
+
+    /// <param name="layout">The layout the storey belongs to.</param>
+    /// <param name="storey">One of <paramref name="layout"/>'s set-out with bars to cast in.</param>
+    public static Sheet Compose(Layout layout, StoreySetOut storey) => Compose(layout, storey, PenTable.For(layout.Rules.Catalog.Units));
+
+    /// <inheritdoc cref="Compose(Layout, StoreySetOut)"/>
+    /// <param name="pens">Which layer names the sheet takes.</param>
+    public static Sheet Compose(Layout layout, StoreySetOut storey, PenTable pens)
+    {
+        var facts = new SetOutFacts(layout, storey);
+        var units = facts.Text.Units;
+        ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(units).Where(scale => scale.Denominator >= LargestScale)];
+        var fit = SheetFit.Of(units, scales, scale => Drawn(facts, scale), SetOutPanels.Of(facts));
+        var storeys = layout.SetOut.Storeys.Where(IsNeeded).ToArray();
+        var number = Array.IndexOf(storeys, storey) + 1;
+        var name = storey.Storey ?? SheetText.UnnamedStorey;
+        return fit.Assembled(SetOutText.SheetName(number, name), SetOutText.Plan, units, pens, fit.Title(layout.Model, null) with
+        {
+            IdentificationNumber = string.Create(CultureInfo.InvariantCulture, $"S{number:00}"),
+            SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{number}/{storeys.Length}"),
+            Title = name,
+            DocumentType = SetOutText.DocumentType,
+        });
+    }
+
+    private static Canvas Drawn(SetOutFacts facts, DrawingScale scale)
+    {
+        var canvas = new Canvas(scale.Denominator);
+        SetOutPlan.Draw(canvas, facts);
+        SetOutBars.Draw(canvas, facts);
+        SkewStrips.Draw(canvas, facts);
+        NorthArrow.Draw(canvas, facts);
+        Tags.Draw(canvas, facts);
+        return canvas;
+    }
+}

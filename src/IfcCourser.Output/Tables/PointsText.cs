@@ -1,0 +1,34 @@
+using IfcCourser.Layouts;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+using static System.FormattableString;
+
+namespace IfcCourser.Output.Tables;
+
+/// <summary>Every word of the point list's comments.</summary>
+internal static class PointsText
+{
+    public const double MmInMetre = 1000;
+
+    /// <summary>The international foot.</summary>
+    public const double MmInFoot = 304.8;
+
+    public static IEnumerable<string> Comments(Layout layout)
+    {
+        var (survey, isInch) = (layout.SetOut.Survey, layout.Rules.Catalog.Units == UnitSystem.Inch);
+        yield return isInch ? "Unit: ft (international foot, 0.3048 m)" : "Unit: m";
+        yield return "Origin: " + Origin(survey);
+        yield return Invariant($"Rotation: eastings grow {Math.Round(survey.RotationDegrees, 6) + 0.0:0.######} degrees counter-clockwise from the model's x axis");
+        yield return Invariant($"Scale: {survey.Scale:0.##########}, map length to model length");
+        yield return Invariant($"Elevation: the model's heights plus {survey.Height / (isInch ? MmInFoot : MmInMetre):0.####}");
+        yield return "Codes: BAR cast into the slab; BARUP starts over a lintel or beam; CORNER of the walls' outer faces; FACE start of a skew wall's left face; SLAB corner; GRID crossing";
+        yield return "Check two known points before use. The bars come from the rule set of the run; a licensed engineer confirms them.";
+    }
+
+    private static string Origin(SurveyAxes survey) => survey.Kind switch
+    {
+        SurveyKind.Map => $"map coordinates, {survey.Name ?? "reference system not named"} (the model's IfcMapConversion)",
+        SurveyKind.Grid => $"crossing of grid lines {survey.Name} (the model has no map conversion)",
+        _ => "origin of the model's axes (the model has no map conversion and no square grid)",
+    };
+}

@@ -1,0 +1,9 @@
+namespace IfcCourser.Layouts;
+
+/// <summary>What a line of a set-out is.</summary>
+public enum ControlLineKind
+{
+    GridLine,
+    SlabEdge,
+    WallFace,
+}

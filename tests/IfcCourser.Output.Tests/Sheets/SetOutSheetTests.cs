@@ -1,0 +1,154 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using IfcCourser.Output.Dxf;
+using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Svg;
+using IfcCourser.Output.Tests.Support;
+
+namespace IfcCourser.Output.Tests.Sheets;
+
+/// <summary>Set-out sheets of houses with bars, and of a corner of two walls askew to each other.</summary>
+public static partial class SetOutSheetTests
+{
+    public static TheoryData<string, int> Storeys => new()
+    {
+        { "yarrow/yarrow", 0 }, { "yarrow/yarrow", 1 }, { "teasel/teasel", 0 }, { "junctions/corner-obtuse", 0 }, { "junctions/corner-acute", 0 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    public static void No_text_overlaps_another(string model, int storey)
+    {
+        var boxes = Texts(Composed(model, storey)).Select(text => (text.Text, Box: TextMetrics.BoxOf(text).Grown(-0.05))).ToArray();
+        var overlaps = from i in Enumerable.Range(0, boxes.Length)
+                       from j in Enumerable.Range(0, i)
+                       where boxes[i].Box.Overlaps(boxes[j].Box)
+                       select boxes[j].Text + " / " + boxes[i].Text;
+        Assert.Empty(overlaps);
+    }
+
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    public static void Every_text_is_legible_and_inside_the_frame(string model, int storey)
+    {
+        const double Least = 2.5 - 1e-9; // ISO 3098 as issue practice
+        var sheet = Composed(model, storey);
+        Assert.All(Texts(sheet), text => Assert.True(text.Height >= Least && sheet.Paper.Frame.Contains(TextMetrics.BoxOf(text)), text.Text));
+    }
+
+    /// <summary>The two dimensions of a bar name its number, measure from zero, and print its x and y.</summary>
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    public static void Every_bar_is_measured_twice_from_the_zero_lines(string model, int storey)
+    {
+        var (setOut, sheet) = (FixtureLayouts.Of(model).SetOut.Storeys[storey], Composed(model, storey));
+        var lengths = new SheetLengths(sheet.Units);
+        var dimensions = sheet.Views[0].Items.OfType<DimensionItem>().ToArray();
+        Assert.All(setOut.Bars.Where(bar => bar.IsCastIn), bar =>
+        {
+            Assert.Contains(dimensions, d => Measures(d, DimensionAxis.Horizontal, bar.X.Mm, lengths.Dimension(bar.X)) && NumbersOf(d).Contains(bar.Number));
+            Assert.Contains(dimensions, d => Measures(d, DimensionAxis.Vertical, bar.Y.Mm, lengths.Dimension(bar.Y)) && NumbersOf(d).Contains(bar.Number));
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    public static void The_printed_dimension_is_the_measured_one(string model, int storey)
+    {
+        var sheet = Composed(model, storey);
+        var lengths = new SheetLengths(sheet.Units);
+        Assert.All(sheet.Views[0].Items.OfType<DimensionItem>(), d => Assert.Equal(d.Prefix + lengths.Dimension(d.Measured), d.Text));
+    }
+
+    /// <summary>The mark lies where the model has the bar, in the storey's axes; its number stands on the plan and in both tables.</summary>
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    public static void Every_bar_has_its_mark_its_number_and_its_rows(string model, int storey)
+    {
+        var (setOut, sheet) = (FixtureLayouts.Of(model).SetOut.Storeys[storey], Composed(model, storey));
+        var marks = sheet.Views[0].Items.OfType<BlockItem>().ToLookup(block => block.Values[0], StringComparer.Ordinal);
+        var numbers = sheet.Views[0].Items.OfType<TextItem>().Where(text => text.Pen == Pen.Heading).Select(text => text.Text).ToList();
+        var cells = sheet.Items.OfType<TextItem>().Select(text => text.Text).ToList();
+        Assert.All(setOut.Bars.Where(bar => bar.IsCastIn), bar =>
+        {
+            var number = bar.Number.ToString(CultureInfo.InvariantCulture);
+            Assert.Contains(marks[number], mark => Math.Abs(mark.At.X - bar.X.Mm) < 0.001 && Math.Abs(mark.At.Y - bar.Y.Mm) < 0.001);
+            Assert.Contains(numbers, text => text == number);
+            Assert.True(cells.Count(cell => cell == number) >= 2);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    public static void Every_caution_and_every_control_point_is_on_the_sheet(string model, int storey)
+    {
+        var words = string.Join(' ', Texts(Composed(model, storey)).Select(text => text.Text));
+        Assert.All(SheetText.CautionTexts.SelectMany(caution => caution.Split(' ')), word => Assert.Contains(word, words, StringComparison.Ordinal));
+        Assert.All(FixtureLayouts.Of(model).SetOut.Storeys[storey].ControlPoints, point =>
+            Assert.Contains(point.Number.ToString(CultureInfo.InvariantCulture), words, StringComparison.Ordinal));
+    }
+
+    /// <summary>At 60 degrees to each other, so one of the two is askew to the axes: its bars are also measured along its face.</summary>
+    [Theory]
+    [InlineData("junctions/corner-obtuse")]
+    [InlineData("junctions/corner-acute")]
+    public static void Bars_of_a_wall_askew_are_also_measured_along_its_face(string model)
+    {
+        var (setOut, sheet) = (FixtureLayouts.Of(model).SetOut.Storeys[0], Composed(model, 0));
+        var lengths = new SheetLengths(sheet.Units);
+        var askew = setOut.Bars.Where(bar => bar.OnFace is not null).ToList();
+        Assert.NotEmpty(askew);
+        Assert.Single(askew.Select(bar => bar.Wall).Distinct(StringComparer.Ordinal));
+        var dimensions = sheet.Views[0].Items.OfType<DimensionItem>().ToArray();
+        Assert.All(askew, bar =>
+        {
+            Assert.Contains(dimensions, d => d.Axis == DimensionAxis.Horizontal && d.Text.EndsWith(" " + lengths.Dimension(bar.OnFace!.Along), StringComparison.Ordinal) && NumbersOf(d).Contains(bar.Number));
+            Assert.Contains(dimensions, d => d.Axis == DimensionAxis.Vertical && d.Text.EndsWith(" " + lengths.Dimension(bar.OnFace!.Across), StringComparison.Ordinal) && NumbersOf(d).Contains(bar.Number));
+            var corner = setOut.ControlPoints.Single(point => point.Number == bar.OnFace!.Corner);
+            var distance = Math.Sqrt(Math.Pow(bar.OnFace!.Along.Mm, 2) + Math.Pow(bar.OnFace.Across.Mm, 2));
+            Assert.Equal(distance, (bar.Point - corner.Point).Length, 0.02);
+        });
+    }
+
+    [Fact]
+    public static void The_same_layout_gives_the_same_bytes_in_every_culture()
+    {
+        var layout = FixtureLayouts.Of("yarrow/yarrow");
+        var written = Cultures.Each(() =>
+        {
+            using var stream = new MemoryStream();
+            SvgWriter.Write(SetOutSheet.Compose(layout, layout.SetOut.Storeys[0]), stream);
+            DxfWriter.Write([SetOutSheet.Compose(layout, layout.SetOut.Storeys[0])], stream);
+            return stream.ToArray();
+        }).ToList();
+        Assert.All(written, bytes => Assert.Equal(written[0], bytes));
+    }
+
+    private static Sheet Composed(string model, int storey)
+    {
+        var layout = FixtureLayouts.Of(model);
+        return SetOutSheet.Compose(layout, layout.SetOut.Storeys[storey]);
+    }
+
+    private static IEnumerable<TextItem> Texts(Sheet sheet) => Lowering.Lower(sheet).OfType<TextItem>();
+
+    private static bool Measures(DimensionItem dimension, DimensionAxis axis, double at, string printed)
+    {
+        var (from, to) = axis == DimensionAxis.Horizontal ? (dimension.From.X, dimension.To.X) : (dimension.From.Y, dimension.To.Y);
+        return dimension.Axis == axis && from == 0 && Math.Abs(to - at) < 0.06 && dimension.Text.EndsWith(" " + printed, StringComparison.Ordinal);
+    }
+
+    /// <summary>The numbers before the distance: 3-5, 7.</summary>
+    private static HashSet<int> NumbersOf(DimensionItem dimension) =>
+    [
+        .. Ranges().Matches(dimension.Prefix).SelectMany(match =>
+        {
+            var from = int.Parse(match.Groups["from"].Value, CultureInfo.InvariantCulture);
+            var to = match.Groups["to"].Success ? int.Parse(match.Groups["to"].Value, CultureInfo.InvariantCulture) : from;
+            return Enumerable.Range(from, to - from + 1);
+        }),
+    ];
+
+    [GeneratedRegex(@"(?<from>\d+)(-(?<to>\d+))?", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Ranges();
+}

@@ -1,0 +1,98 @@
+"""points.csv and the set-out sheets of one run, against the cores of layout.json."""
+import csv
+import itertools
+import math
+import re
+from pathlib import Path
+
+import ezdxf
+
+COLUMNS = ["point", "northing", "easting", "elevation", "code", "wall", "core"]
+CODES = {"BAR", "BARUP", "CORNER", "FACE", "SLAB", "GRID"}
+MM = {"m": 1000.0, "ft": 304.8}
+NEAR = 1.0  # mm
+
+
+def problems_of(layout, out: Path):
+    """Yields a line for every problem; nothing where the layout has no cores."""
+    cores = {(wall["globalId"], core["id"]): core for wall in layout["walls"] for core in wall.get("cores", [])}
+    file = out / "set-out" / "points.csv"
+    if file.is_file() != bool(cores):
+        yield f"{len(cores)} cores, and {'a' if file.is_file() else 'no'} points.csv"
+    if not file.is_file() or not cores:
+        return
+    unit, rows = read(file)
+    yield from row_problems(layout["setOut"]["survey"], cores, unit, rows)
+    storeys = [storey for storey in layout["setOut"]["storeys"] if any(bar["castIn"] for bar in storey["bars"])]
+    sheets = sorted((out / "set-out").glob("*.dxf"))
+    if len(sheets) != len(storeys):
+        yield f"{len(sheets)} set-out sheets for {len(storeys)} storeys with bars"
+        return
+    for storey, sheet in zip(storeys, sheets):
+        yield from (f"{sheet.name}: {text}" for text in sheet_problems(storey, cores, sheet))
+
+
+def read(file):
+    """Millimetres of the unit that the comments name, and the rows."""
+    lines = file.read_text(encoding="utf-8").splitlines()
+    comments = [line for line in lines if line.startswith("#")]
+    unit = next(re.match(r"# Unit: (m|ft)\b", line).group(1) for line in comments if line.startswith("# Unit"))
+    rows = list(csv.DictReader(line for line in lines if not line.startswith("#")))
+    return MM[unit], rows
+
+
+def row_problems(survey, cores, unit, rows):
+    if rows and list(rows[0]) != COLUMNS:
+        yield f"points.csv has columns {list(rows[0])}"
+        return
+    numbers = [row["point"] for row in rows]
+    if len(set(numbers)) != len(numbers) or not all(number.isdigit() for number in numbers):
+        yield "points.csv: point numbers are not unique whole numbers"
+    yield from (f"points.csv: code {row['code']}" for row in rows if row["code"] not in CODES)
+    seen = {(row["wall"], row["core"]): row for row in rows if row["core"]}
+    yield from (f"points.csv: core {key} is missing or not of the layout" for key in seen.keys() ^ cores.keys())
+    for key in seen.keys() & cores.keys():
+        read_back = [float(seen[key][name]) * unit for name in ("easting", "northing", "elevation")]
+        off = math.dist(read_back, on_survey(survey, cores[key]["point"]))
+        if off > NEAR:
+            yield f"points.csv: core {key} lies {off:.1f} mm from its place in layout.json"
+
+
+def on_survey(survey, point):
+    """Easting, northing, height of a point of the model: turned, stretched, moved."""
+    turn = math.atan2(survey["east"][1], survey["east"][0])
+    x, y, z = point
+    return [survey["eastings"] + survey["scale"] * (x * math.cos(turn) + y * math.sin(turn)),
+            survey["northings"] + survey["scale"] * (y * math.cos(turn) - x * math.sin(turn)),
+            survey["height"] + z]
+
+
+def sheet_problems(storey, cores, sheet):
+    """Each cast-in bar is one mark with its number, as far from every other as in the model, and named by dimensions both ways."""
+    document = ezdxf.readfile(sheet)
+    mm = 25.4 if document.header["$INSUNITS"] == 1 else 1.0
+    space = document.modelspace()
+    marks = {}
+    for insert in space.query("INSERT"):
+        if insert.dxf.name.startswith("STARTER-BAR"):
+            marks.setdefault(int(insert.get_attrib_text("NUMBER")), []).append([c * mm for c in (insert.dxf.insert.x, insert.dxf.insert.y)])
+    bars = {bar["number"]: cores[bar["wall"], bar["core"]]["point"][:2] for bar in storey["bars"] if bar["castIn"]}
+    yield from (f"bar {number} has no mark, or the mark no bar" for number in bars.keys() ^ marks.keys())
+    both = sorted(bars.keys() & marks.keys())
+    for a, b in itertools.pairwise(both):
+        if abs(math.dist(marks[a][0], marks[b][0]) - math.dist(bars[a], bars[b])) > NEAR:
+            yield f"bars {a} and {b} are drawn {math.dist(marks[a][0], marks[b][0]):.1f} mm apart, and are {math.dist(bars[a], bars[b]):.1f}"
+    named = {0: set(), 90: set()}
+    for dimension in space.query("DIMENSION"):
+        named[round(dimension.dxf.angle)] |= numbers(dimension.dxf.text)
+    for number in both:
+        if number not in named[0] or number not in named[90]:
+            yield f"bar {number} is not dimensioned both ways"
+
+
+def numbers(text):
+    """The numbers before the distance, which three blanks part from it: 3-5, 7."""
+    found = set()
+    for first, last in re.findall(r"(\d+)(?:-(\d+))?", text.split("   ")[0] if "   " in text else ""):
+        found |= set(range(int(first), int(last or first) + 1))
+    return found
