@@ -46,15 +46,23 @@ internal sealed class BarField
         places.UnionWith(Demands.Select(demand => demand.Range).SelectMany(range => new[] { range.From, range.From + (range.Size / 2), range.To }));
         var candidates = ImmutableArray.CreateBuilder<BarCandidate>(places.Count);
         var closed = new bool[Demands.Length];
+        var breaks = Breaks();
+        var next = 0;
         foreach (var at in places)
         {
+            var isLikeLast = candidates.Count > 0 && (next == breaks.Length || breaks[next] > at) && !_heights.IsSloped(at);
+            while (next < breaks.Length && breaks[next] < at)
+            {
+                next++;
+            }
+
             var closes = Enumerable.Range(0, Demands.Length).Where(d => !closed[d] && Demands[d].Range.To < at).ToImmutableArray();
             foreach (var d in closes)
             {
                 closed[d] = true;
             }
 
-            candidates.Add(Candidate(at, closes));
+            candidates.Add(isLikeLast ? candidates[^1] with { At = at, Closes = closes, IsInLine = IsInLine(at) } : Candidate(at, closes));
         }
 
         return candidates.ToImmutable();
@@ -76,7 +84,30 @@ internal sealed class BarField
             [.. spots],
             [.. Enumerable.Range(0, CellCount).Select(cell => asking.Any(stretch => stretch.From < _levels[cell + 1] && stretch.To > _levels[cell]))],
             closes,
-            _site.InLine.IsEmpty || _site.InLine.Contains(at));
+            IsInLine(at));
+    }
+
+    private bool IsInLine(Length at) => _site.InLine.IsEmpty || _site.InLine.Contains(at);
+
+    /// <summary>Places, rising, between which what a bar can take and meets stays the same but for slopes.</summary>
+    private ImmutableArray<Length> Breaks()
+    {
+        var length = _site.Wall.Frame.Length;
+        var edges = _site.Voids.Concat(_site.Barriers.Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top)))
+            .Concat(_site.MovementJoints.Select(joint => joint.Rect))
+            .SelectMany(rect => new[] { rect.Left, rect.Right })
+            .Concat(_site.Wall.Outline.Select(point => point.S))
+            .ToList();
+        var offEdges = new[] { _bars.FromJamb.Least, _bars.FromMovementJoint.Least }.SelectMany(off => edges.SelectMany(edge => new[] { edge - off, edge + off }));
+        return
+        [
+            .. edges.Concat(offEdges)
+                .Concat(_site.Corners.SelectMany(corner => new[] { corner.Place.From, corner.Place.To }))
+                .Concat([_bars.FromEnd.Least, length - _bars.FromEnd.Least])
+                .Concat(Demands.SelectMany(demand => new[] { demand.Range.From, demand.Range.To }))
+                .Distinct()
+                .Order(),
+        ];
     }
 
     private (int First, int Last) Cells(Interval stretch)

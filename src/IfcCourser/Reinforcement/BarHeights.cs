@@ -33,6 +33,11 @@ internal sealed class BarHeights
     /// <summary>Heights, rising, at which stretches begin or end, but along sloping tops.</summary>
     public ImmutableArray<Length> Levels { get; }
 
+    /// <summary>Whether the outline slopes at a place, or nearly there.</summary>
+    public bool IsSloped(Length place) => _outline.Zip(_outline.Skip(1).Append(_outline[0]), (a, b) => (a, b)).Any(side =>
+        side.a.Z != side.b.Z && side.a.S != side.b.S
+        && Length.Min(side.a.S, side.b.S) <= place + _aside && Length.Max(side.a.S, side.b.S) >= place - _aside);
+
     /// <summary>What a bar can take, from the bottom up: clear of openings and of lintels that no bar passes.</summary>
     public ImmutableArray<Interval> At(Length place) => Free(place, _blocks);
 

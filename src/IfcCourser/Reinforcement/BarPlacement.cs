@@ -33,13 +33,14 @@ internal sealed class BarPlacement
 
     /// <summary>All bars, where the courses let them stand.</summary>
     /// <param name="courses">Height and joints of every course.</param>
-    public ImmutableArray<BarPlace> SettleAll(IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses)
+    /// <param name="isDraft">Whether to leave bars where the search puts them, not evenly: to tell one bond from another.</param>
+    public ImmutableArray<BarPlace> SettleAll(IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses, bool isDraft = false)
     {
         var clearance = new BarClearance(courses, _rules.CoreClearance, _rules.CoreClearance + _rules.Catalog.CutGrid);
         ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances =
             [.. _field.Candidates.Select(candidate => candidate.Spots.Select(spot => clearance.At(candidate.At, spot.Heights)).ToImmutableArray())];
         var best = new BarSearch(_field, clearances, _bars.LargestSpacing).Solve();
-        return [.. new BarSettling(_field, clearances, _bars.LargestSpacing).Settled(best).Select(Place)];
+        return [.. (isDraft ? best : new BarSettling(_field, clearances, _bars.LargestSpacing).Settled(best)).Select(Place)];
     }
 
     /// <summary>A bar at another place.</summary>

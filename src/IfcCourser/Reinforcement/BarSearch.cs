@@ -17,8 +17,14 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
     public ImmutableArray<(int Candidate, int Spot)> Solve()
     {
         List<Beginning> beginnings = [new(default, [.. Enumerable.Repeat(_none, field.CellCount)], BigInteger.Zero, null)];
+        var isTried = Tried();
         for (var c = 0; c < field.Candidates.Length; c++)
         {
+            if (!isTried[c])
+            {
+                continue;
+            }
+
             var candidate = field.Candidates[c];
             beginnings = beginnings.ConvertAll(beginning => At(beginning, candidate));
             var reached = beginnings.ToList();
@@ -36,6 +42,38 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
         var closed = field.Candidates.SelectMany(candidate => candidate.Closes).ToHashSet();
         var open = Enumerable.Range(0, field.Demands.Length).Where(demand => !closed.Contains(demand)).ToList();
         return Bars(beginnings.MinBy(beginning => Closed(beginning, open).Cost)!);
+    }
+
+    /// <summary>
+    /// The places that best bars take when each stands as far on as it can: the last of those that are alike, and as far from such a
+    /// place as the spacing reaches, once or more often. Places where something begins or ends are tried too.
+    /// </summary>
+    private bool[] Tried()
+    {
+        var count = field.Candidates.Length;
+        var isTried = new bool[count];
+        var places = field.Candidates.Select(candidate => candidate.At).ToArray();
+        for (var c = 0; c < count; c++)
+        {
+            if (c == 0 || c == count - 1 || !IsLike(c, c - 1) || !IsLike(c, c + 1))
+            {
+                isTried[c] = true;
+                for (var at = places[c] + largestSpacing; at < places[^1]; at += largestSpacing)
+                {
+                    var found = Array.BinarySearch(places, at);
+                    isTried[found < 0 ? ~found - 1 : found] = true;
+                }
+            }
+        }
+
+        return isTried;
+    }
+
+    private bool IsLike(int a, int b)
+    {
+        var (first, second) = (field.Candidates[a], field.Candidates[b]);
+        return first.Spots == second.Spots && first.Closes.IsEmpty && second.Closes.IsEmpty && first.IsInLine == second.IsInLine
+            && clearances[a].Zip(clearances[b]).All(pair => pair.First.OnJoint == pair.Second.OnJoint);
     }
 
     /// <summary>Demands that no bar can meet any more cost where they are unmet, and are forgotten where they are met.</summary>

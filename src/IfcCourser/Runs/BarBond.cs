@@ -49,27 +49,47 @@ internal sealed class BarBond(
         return best;
     }
 
-    /// <summary>Bar after bar that the free bond has no room for is tried at the ends of its range, while rules are broken or bars cost cuts.</summary>
+    /// <summary>Bar after bar that the free bond has no room for is tried over its range, while rules are broken or bars cost cuts.</summary>
     /// <param name="best">The best so far.</param>
     /// <param name="free">The bond without movable bars.</param>
     private Attempt Move(Attempt best, Attempt free)
     {
-        var crowded = free.Bars.Where(bar => OnJoint(bar, free.Laid)).ToList();
-        for (var i = 0; i < required.Length && (best.Score.Breaches > 0 || best.Score.Cuts > free.Score.Cuts); i++)
+        for (var i = 0; i < free.Bars.Length && (best.Score.Breaches > 0 || best.Score.Cuts > free.Score.Cuts); i++)
         {
-            var range = required[i].Range;
-            if (!crowded.Exists(bar => range.Contains(bar.At)))
+            if (!OnJoint(free.Bars[i], free.Laid))
             {
                 continue;
             }
 
-            foreach (var place in range.Size == Length.Zero ? [] : new[] { range.From, range.To })
+            var range = RangeOf(free.Bars, i);
+            foreach (var place in Places(range))
             {
-                best = Better(best, Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(required[i], place)], isDraft: true));
+                best = Better(best, Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(free.Bars[i], place)], isDraft: true));
             }
         }
 
         return best;
+    }
+
+    /// <summary>Where a bar may stand; a bar for the spacing as far from those beside it as the rule allows.</summary>
+    private Interval RangeOf(ImmutableArray<BarPlace> bars, int i)
+    {
+        var (bar, spacing) = (bars[i], solvers.Rules.Set.Bars!.LargestSpacing);
+        if (bar.Range.Size > Length.Zero || bar.Junction is not null || i == 0 || i == bars.Length - 1)
+        {
+            return bar.Range;
+        }
+
+        var (from, to) = (Length.Max(bars[i - 1].At, bars[i + 1].At - spacing), Length.Min(bars[i + 1].At, bars[i - 1].At + spacing));
+        return from < to ? new Interval(from, to) : bar.Range;
+    }
+
+    /// <summary>Both ends of a range and places between them, no nearer to each other than a bar to a joint.</summary>
+    private IEnumerable<Length> Places(Interval range)
+    {
+        const int MostBays = 4;
+        var bays = range.Size == Length.Zero ? -1 : Math.Clamp((int)(range.Size / solvers.Rules.CoreClearance), 1, MostBays);
+        return Enumerable.Range(0, bays + 1).Select(bay => range.From + (range.Size * bay / bays));
     }
 
     private static Attempt Better(Attempt best, Attempt other) => other.Score.CompareTo(best.Score) < 0 ? other : best;
@@ -78,7 +98,7 @@ internal sealed class BarBond(
     {
         var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], solvers).Solve(isDraft);
         var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
-        var bars = placement.SettleAll(courses);
+        var bars = placement.SettleAll(courses, isDraft);
         return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, solvers.Rules));
     }
 

@@ -15,18 +15,24 @@ internal sealed class AllBars(
     /// <summary>All heights of the walls tried are multiples of it.</summary>
     private static readonly Length _step = Length.FromMm(200);
 
+    /// <summary>The middles of the strips that edges of openings and lintels divide the height into.</summary>
+    private readonly ImmutableArray<Length> _strips = Strips(
+        site.Voids.SelectMany(rect => new[] { rect.Bottom, rect.Top })
+            .Concat(site.Lintels.SelectMany(lintel => new[] { lintel.Bottom, lintel.Top }))
+            .Concat(site.Wall.Outline.Select(point => point.Z)));
+
     private readonly Dictionary<Length, ImmutableArray<Interval>> _stretches = [];
 
     private readonly Dictionary<Length, ImmutableArray<Interval>> _asking = [];
 
-    /// <summary>Demands unmet, whether a gap is too wide, courses passed too near a joint, bars.</summary>
-    public (int Unmet, bool Gap, int OnJoint, int Bars) Cost(ImmutableArray<(Length At, Interval Heights)> bars) => (
+    /// <summary>Demands unmet, gaps that are too wide at heights between any two edges, courses passed too near a joint, bars.</summary>
+    public (int Unmet, int Gaps, int OnJoint, int Bars) Cost(ImmutableArray<(Length At, Interval Heights)> bars) => (
             demands.Count(demand => !bars.Any(bar => demand.Range.Contains(bar.At) && Serves(bar, demand))),
-            HasGap(bars, rules.Set.Bars!),
+            Gaps(bars, rules.Set.Bars!),
             bars.Sum(bar => courses.Count(course => course.Height.Overlaps(bar.Heights) && course.Joints.Any(joint => Length.Abs(joint - bar.At) < rules.CoreClearance))),
             bars.Length);
 
-    public (int Unmet, bool Gap, int OnJoint, int Bars) Least(Length grid)
+    public (int Unmet, int Gaps, int OnJoint, int Bars) Least(Length grid)
     {
         var places = new SortedSet<Length>(demands.Select(demand => demand.Range).SelectMany(range => new[] { range.From, range.To }));
         for (var at = grid; at < site.Wall.Frame.Length; at += grid)
@@ -66,6 +72,12 @@ internal sealed class AllBars(
 
     private ImmutableArray<Interval> Stretches(Length at) => _stretches.TryGetValue(at, out var known) ? known : _stretches[at] = [.. Found(at, site.Voids)];
 
+    private static ImmutableArray<Length> Strips(IEnumerable<Length> edges)
+    {
+        var rising = edges.Distinct().Order().ToList();
+        return [.. rising.Zip(rising.Skip(1), (low, high) => low + ((high - low) / 2))];
+    }
+
     /// <summary>Openings that ask for no bars don't end a row of bars.</summary>
     private ImmutableArray<Interval> Asking(Length at) => _asking.TryGetValue(at, out var known)
         ? known
@@ -92,20 +104,12 @@ internal sealed class AllBars(
         }
     }
 
-    /// <summary>Whether at some height two neighbouring bars stand too far apart with masonry between them all along that asks for bars.</summary>
-    private bool HasGap(ImmutableArray<(Length At, Interval Heights)> bars, BarRule rule)
+    /// <summary>How often neighbouring bars stand too far apart with masonry between them all along that asks for bars, in each strip of height.</summary>
+    private int Gaps(ImmutableArray<(Length At, Interval Heights)> bars, BarRule rule) => _strips.Sum(z =>
     {
-        for (var z = _step / 2; z < site.Wall.Outline.Max(point => point.Z); z += _step)
-        {
-            var here = bars.Where(bar => bar.Heights.From < z && bar.Heights.To > z).OrderBy(bar => bar.At).ToList();
-            if (here.Zip(here.Skip(1)).Any(pair => pair.Second.At - pair.First.At > rule.LargestSpacing && Asks(pair.First.At, pair.Second.At, z, rule)))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+        var here = bars.Where(bar => bar.Heights.From < z && bar.Heights.To > z).OrderBy(bar => bar.At).ToList();
+        return here.Zip(here.Skip(1)).Count(pair => pair.Second.At - pair.First.At > rule.LargestSpacing && Asks(pair.First.At, pair.Second.At, z, rule));
+    });
 
     private bool Asks(Length from, Length to, Length z, BarRule rule)
     {
