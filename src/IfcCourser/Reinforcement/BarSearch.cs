@@ -58,15 +58,21 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
             if (c == 0 || c == count - 1 || !IsLike(c, c - 1) || !IsLike(c, c + 1))
             {
                 isTried[c] = true;
-                for (var at = places[c] + largestSpacing; at < places[^1]; at += largestSpacing)
+                for (var next = AsFarOn(places, c); !isTried[next]; next = AsFarOn(places, next))
                 {
-                    var found = Array.BinarySearch(places, at);
-                    isTried[found < 0 ? ~found - 1 : found] = true;
+                    isTried[next] = true;
                 }
             }
         }
 
         return isTried;
+    }
+
+    /// <summary>The last place that a bar may take when one stands at another place.</summary>
+    private int AsFarOn(Length[] places, int from)
+    {
+        var found = Array.BinarySearch(places, places[from] + largestSpacing);
+        return found < 0 ? ~found - 1 : found;
     }
 
     private bool IsLike(int a, int b)
