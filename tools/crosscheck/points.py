@@ -8,7 +8,7 @@ from pathlib import Path
 import ezdxf
 
 COLUMNS = ["point", "northing", "easting", "elevation", "code", "wall", "core"]
-CODES = {"BAR", "BARUP", "CORNER", "FACE", "SLAB", "GRID"}
+CODES = {"BAR", "BARON", "BARUP", "CORNER", "FACE", "SLAB", "GRID"}
 MM = {"m": 1000.0, "ft": 304.8}
 NEAR = 1.0  # mm
 
@@ -52,10 +52,18 @@ def row_problems(survey, cores, unit, rows):
     seen = {(row["wall"], row["core"]): row for row in rows if row["core"]}
     yield from (f"points.csv: core {key} is missing or not of the layout" for key in seen.keys() ^ cores.keys())
     for key in seen.keys() & cores.keys():
+        if seen[key]["code"] != code_of(cores[key]):
+            yield f"points.csv: core {key} has code {seen[key]['code']}, by its bars it is {code_of(cores[key])}"
         read_back = [float(seen[key][name]) * unit for name in ("easting", "northing", "elevation")]
         off = math.dist(read_back, on_survey(survey, cores[key]["point"]))
         if off > NEAR:
             yield f"points.csv: core {key} lies {off:.1f} mm from its place in layout.json"
+
+
+def code_of(core):
+    """BAR where a starter is cast in, BARON where the bar below runs on, else BARUP."""
+    bars = core["bars"]
+    return "BAR" if "starter" in bars else "BARON" if "runsOnFrom" in bars else "BARUP"
 
 
 def on_survey(survey, point):

@@ -73,11 +73,13 @@ internal static class ReinforcementJson
         json.WriteNumber("count", bars.Count);
         json.Member("diameter", bars.Diameter);
         Intervals(json, "set", bars.Set);
+        json.Member("marks", bars.Marks);
         json.WriteString("splice", bars.IsCoupled ? "coupler" : "lap");
         Intervals(json, "splices", bars.Splices);
         if (bars.Starter is { } starter)
         {
             json.WriteStartObject("starter");
+            json.WriteString("mark", starter.Mark);
             json.WriteString("foot", starter.IsHooked ? "hook" : "straight");
             json.Member("embedment", starter.Embedment);
             json.Member("hookLeg", starter.HookLeg);

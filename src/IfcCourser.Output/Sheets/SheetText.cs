@@ -23,6 +23,7 @@ public static class SheetText
     public const string LintelTable = "Lintels";
     public const string BeamTable = "Bond beams, from A";
     public const string BarTable = "Bars, from A to centre";
+    public const string SteelTable = "Steel by mark of the bar schedule";
     public const string KeyPlan = "Key plan, not to scale";
     public const string Legend = "How to read it";
     public const string Notes = "Notes";
@@ -42,6 +43,7 @@ public static class SheetText
     public const string LegendBeam = "bond beam: trough units, bars, grout";
     public const string WetTroughs = "Bond beams: clean the troughs and wet them before grouting, for dry blocks take water from the grout; then fill them in one go.";
     public const string LegendCore = "bar and core: keep joints clear";
+    public const string LegendNotch = "notch at a bar's foot: clean and look in";
     public const string LegendMovementJoint = "movement joint: keep it open";
     public const string LegendDesigned = "opening where it was designed";
     public const string LegendLevel = "level line: top of course 1";
@@ -147,7 +149,7 @@ public static class SheetText
     }
 
     public static string Units(UnitSystem units) => units == UnitSystem.Inch
-        ? "Dimensions in feet and inches, from A (left end); lengths of pieces in inches."
+        ? "Dimensions in feet and inches, from A (left end); pieces and the play of bars in inches."
         : "Dimensions in millimetres, from A (left end).";
 
     public static string Blocks(Catalog catalog, SheetLengths text, Length thickness) =>
@@ -254,12 +256,26 @@ public static class SheetText
         return beam.Bars + lapped + corners;
     }
 
+    /// <summary>Why a bar stands where it does, in words.</summary>
+    public static string BarReason(string why) => why == "movement-joint" ? "movement joint" : why;
+
+    public static string BarSchedule(string size) => $"Bar schedule of this storey, {size}";
+
+    /// <summary>Kilograms, or pounds beside inches, without the unit.</summary>
+    public static string Mass(double kilograms, UnitSystem units)
+    {
+        const double Pound = 0.45359237;
+        return Invariant($"{(units == UnitSystem.Inch ? kilograms / Pound : kilograms):0.0}");
+    }
+
     /// <summary>Trough units and grout of a wall's bond beams.</summary>
     public static string BeamQuantities(WallQuantities quantities, UnitSystem units)
     {
         const double CubicFoot = 0.3048 * 0.3048 * 0.3048;
         var grout = units == UnitSystem.Inch ? Invariant($"{quantities.BeamGrout / CubicFoot:0.0} ft3") : Invariant($"{quantities.BeamGrout:0.000} m3");
-        return Invariant($"Bond beams: {quantities.TroughUnits} trough units among them; grout {grout}, waste not counted.");
+        return quantities.TroughUnits == 0
+            ? Invariant($"Bond beams: concrete {grout}, waste not counted.")
+            : Invariant($"Bond beams: {quantities.TroughUnits} trough units among them; grout {grout}, waste not counted.");
     }
 
     public static string EmbedNote(Embed embed, SheetLengths text, Length levelLine) =>

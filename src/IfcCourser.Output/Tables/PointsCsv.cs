@@ -12,7 +12,7 @@ namespace IfcCourser.Output.Tables;
 /// elevation (of the bar's foot, of the slab's top), code (below), wall (GlobalId), core (id in that wall).
 /// </summary>
 /// <remarks>
-/// Codes: BAR cast into the slab; BARUP starts over a lintel or beam; CORNER of outer faces; FACE start of a skew wall's left
+/// Codes: BAR cast into the slab; BARON runs on from the bar of the wall below; BARUP starts over a lintel or beam; CORNER of outer faces; FACE start of a skew wall's left
 /// face; SLAB corner; GRID crossing.
 /// </remarks>
 public static class PointsCsv
@@ -31,7 +31,7 @@ public static class PointsCsv
         {
             foreach (var bar in storey.Bars)
             {
-                writer.WriteLine(Row(bar.Number, layout.SetOut.Survey.Of(bar.Point), unit, bar.IsCastIn ? "BAR" : "BARUP", bar.Wall, bar.Core));
+                writer.WriteLine(Row(bar.Number, layout.SetOut.Survey.Of(bar.Point), unit, Code(bar.Foot), bar.Wall, bar.Core));
             }
 
             foreach (var point in storey.ControlPoints)
@@ -40,6 +40,13 @@ public static class PointsCsv
             }
         }
     }
+
+    private static string Code(BarFoot foot) => foot switch
+    {
+        BarFoot.Slab => "BAR",
+        BarFoot.BarBelow => "BARON",
+        _ => "BARUP",
+    };
 
     private static string Code(ControlPointKind kind) => kind switch
     {

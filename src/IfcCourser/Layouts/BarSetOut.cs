@@ -15,8 +15,11 @@ public sealed record BarSetOut
     /// <summary>Id of its core in that wall.</summary>
     public required string Core { get; init; }
 
-    /// <summary>Whether it stands on the slab; others start over a lintel or beam.</summary>
-    public required bool IsCastIn { get; init; }
+    /// <summary>What it begins in.</summary>
+    public required BarFoot Foot { get; init; }
+
+    /// <summary>Whether a starter for it is cast into the slab.</summary>
+    public bool IsCastIn => Foot == BarFoot.Slab;
 
     /// <summary>Foot of the bar, model axes, mm.</summary>
     public required Vector3 Point { get; init; }

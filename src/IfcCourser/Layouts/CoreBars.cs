@@ -23,4 +23,8 @@ public sealed record CoreBars(
     StarterBar? Starter,
     CoreBelow? RunsOnFrom,
     double GroutVolume,
-    ImmutableArray<Interval> Lifts);
+    ImmutableArray<Interval> Lifts)
+{
+    /// <summary>Marks in the bar schedule, one for each bar that is set; none before bars are scheduled.</summary>
+    public ImmutableArray<string> Marks { get; init; } = [];
+}

@@ -7,4 +7,8 @@ namespace IfcCourser.Layouts;
 /// <param name="Embedment">From the slab's top to its end or the underside of the hook.</param>
 /// <param name="HookLeg">Outside length of the hook; zero where there is none.</param>
 /// <param name="StickUp">Above the slab.</param>
-public sealed record StarterBar(bool IsHooked, Length Embedment, Length HookLeg, Length StickUp);
+public sealed record StarterBar(bool IsHooked, Length Embedment, Length HookLeg, Length StickUp)
+{
+    /// <summary>Its mark in the bar schedule; empty before bars are scheduled.</summary>
+    public string Mark { get; init; } = string.Empty;
+}

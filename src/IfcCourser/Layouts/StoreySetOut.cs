@@ -27,7 +27,7 @@ public sealed record StoreySetOut
     /// <summary>Distances between control points that lie across the plan.</summary>
     public required ImmutableArray<Diagonal> Diagonals { get; init; }
 
-    /// <summary>In walking order: those cast into the slab, then those that start over a lintel or beam.</summary>
+    /// <summary>In walking order: those cast into the slab, then those that begin in a bar below, then those over lintels and beams.</summary>
     public required ImmutableArray<BarSetOut> Bars { get; init; }
 
     /// <summary>What the rod setter must know; also among the findings of the model.</summary>

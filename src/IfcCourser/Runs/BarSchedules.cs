@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -7,43 +8,68 @@ using IfcCourser.Units;
 namespace IfcCourser.Runs;
 
 /// <summary>The vertical bars of all walls as they are ordered: equal bars share a mark.</summary>
-internal static class BarSchedules
+internal sealed class BarSchedules
 {
+    private readonly BarRule _rule;
+    private readonly Dictionary<Shape, string> _marks;
+
     /// <param name="walls">With their cores' bars.</param>
     /// <param name="rule">Size, steel and list form.</param>
-    /// <returns>By mark, then in the walls' order.</returns>
-    public static ImmutableArray<BarScheduleRow> Of(ImmutableArray<WallLayout> walls, BarRule rule)
+    public BarSchedules(ImmutableArray<WallLayout> walls, BarRule rule)
     {
-        var bars = walls.SelectMany((wall, w) => wall.Cores.SelectMany(core => Shapes(core.Bars!, rule)).Select(shape => (Wall: w, Shape: shape))).ToList();
-        var marks = bars.Select(bar => bar.Shape).Distinct().OrderByDescending(shape => shape.B).ThenBy(shape => shape.Length).ThenBy(shape => shape.A)
-            .Select((shape, i) => (shape, Mark: "V" + (i + 1).ToString(CultureInfo.InvariantCulture))).ToList();
+        _rule = rule;
+        _marks = walls.SelectMany(wall => wall.Cores).SelectMany(core => Shapes(core.Bars!)).Distinct()
+            .OrderByDescending(shape => shape.B).ThenBy(shape => shape.Length).ThenBy(shape => shape.A)
+            .Select((shape, i) => (shape, Mark: "V" + (i + 1).ToString(CultureInfo.InvariantCulture))).ToDictionary(pair => pair.shape, pair => pair.Mark);
+        Walls = [.. walls.Select(wall => wall with { Cores = [.. wall.Cores.Select(core => core with { Bars = Marked(core.Bars!) })] })];
+    }
+
+    /// <summary>Their bars bear their marks.</summary>
+    public ImmutableArray<WallLayout> Walls { get; }
+
+    /// <summary>By mark, then in the walls' order.</summary>
+    public ImmutableArray<BarScheduleRow> Rows()
+    {
+        var bars = Walls.SelectMany((wall, w) => wall.Cores.SelectMany(core => Shapes(core.Bars!)).Select(shape => (Wall: w, Shape: shape))).ToLookup(bar => bar.Shape);
         return
         [
-            .. marks.SelectMany(mark => bars.Where(bar => bar.Shape == mark.shape).GroupBy(bar => bar.Wall).OrderBy(group => group.Key).Select(group => new BarScheduleRow(
-                mark.Mark, walls[group.Key].Identity.GlobalId, rule.Bar, rule.Steel, group.Count() * rule.BarsInCore, Code(mark.shape, rule.ListForm),
-                mark.shape.A, mark.shape.B, mark.shape.B == Length.Zero ? Length.Zero : BarShapes.Radius(rule.Bar, rule.ListForm), mark.shape.Length))),
+            .. _marks.SelectMany(mark => bars[mark.Key].GroupBy(bar => bar.Wall).OrderBy(group => group.Key).Select(group => new BarScheduleRow(
+                mark.Value, Walls[group.Key].Identity.GlobalId, _rule.Bar, _rule.Steel, group.Count() * _rule.BarsInCore, Code(mark.Key),
+                mark.Key.A, mark.Key.B, mark.Key.B == Length.Zero ? Length.Zero : BarShapes.Radius(_rule.Bar, _rule.ListForm), mark.Key.Length))),
         ];
     }
 
-    private static IEnumerable<(Length A, Length B, Length Length)> Shapes(CoreBars bars, BarRule rule)
+    private CoreBars Marked(CoreBars bars) => bars with
     {
-        if (bars.Starter is { } starter)
-        {
-            var a = starter.Embedment + starter.StickUp;
-            yield return (a, starter.HookLeg, starter.IsHooked ? BarShapes.Bent(a, starter.HookLeg, rule.Bar, rule.ListForm) : a);
-        }
+        Starter = bars.Starter is { } starter ? starter with { Mark = _marks[Of(starter)] } : null,
+        Marks = [.. bars.Set.Select(bar => _marks[Of(bar)])],
+    };
 
-        foreach (var length in bars.Set.Select(bar => BarShapes.Straight(bar.Size, rule.ListForm)))
-        {
-            yield return (length, Length.Zero, length);
-        }
+    private IEnumerable<Shape> Shapes(CoreBars bars) =>
+        (bars.Starter is { } starter ? [Of(starter)] : Enumerable.Empty<Shape>()).Concat(bars.Set.Select(Of));
+
+    private Shape Of(StarterBar starter)
+    {
+        var a = starter.Embedment + starter.StickUp;
+        return new Shape(a, starter.HookLeg, starter.IsHooked ? BarShapes.Bent(a, starter.HookLeg, _rule.Bar, _rule.ListForm) : a);
     }
 
-    private static string Code((Length A, Length B, Length Length) shape, BarListForm form) => (form, shape.B == Length.Zero) switch
+    private Shape Of(Interval bar)
+    {
+        var length = BarShapes.Straight(bar.Size, _rule.ListForm);
+        return new Shape(length, Length.Zero, length);
+    }
+
+    private string Code(Shape shape) => (_rule.ListForm, shape.B == Length.Zero) switch
     {
         (BarListForm.Bs8666, true) => "00",
         (BarListForm.Bs8666, false) => "11",
         (_, true) => "straight",
         _ => "hook 90",
     };
+
+    /// <param name="A">Longer leg, to its outside.</param>
+    /// <param name="B">Hook, to its outside; zero of a straight bar.</param>
+    /// <param name="Length">As cut.</param>
+    private readonly record struct Shape(Length A, Length B, Length Length);
 }

@@ -46,12 +46,14 @@ public static class LayoutBuilder
 
         ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
         walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
+        var schedule = rules.Set.Bars is { } ordered ? new BarSchedules(walls, ordered) : null;
+        walls = schedule?.Walls ?? walls;
         var layout = new Layout
         {
             Model = facts,
             Rules = rules,
             Walls = walls,
-            BarSchedule = rules.Set.Bars is { } ordered ? BarSchedules.Of(walls, ordered) : [],
+            BarSchedule = schedule?.Rows() ?? [],
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),

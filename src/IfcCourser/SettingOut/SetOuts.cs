@@ -45,8 +45,8 @@ public static class SetOuts
     private static StoreySetOut Storey(
         string? name, ImmutableArray<WallLayout> walls, Dictionary<string, WallLayout> all, Site site, int firstBar, int firstPoint)
     {
-        var cores = walls.SelectMany(wall => wall.Cores.Select(core => (Wall: wall, Core: core))).ToLookup(bar => IsCastIn(bar.Core));
-        ImmutableArray<Vector3> feet = [.. cores[true].Select(bar => Foot(bar.Wall, bar.Core))];
+        var cores = walls.SelectMany(wall => wall.Cores.Select(core => (Wall: wall, Core: core))).ToLookup(bar => FootOf(bar.Core));
+        ImmutableArray<Vector3> feet = [.. cores[BarFoot.Slab].Select(bar => Foot(bar.Wall, bar.Core))];
         var (outlines, finding) = SlabEdges.Of(name, feet, walls, site.Slabs);
         var faces = SlabEdges.OfWalls(walls, feet);
         var axes = AxesChoice.Of(walls, site.Grid, outlines);
@@ -55,7 +55,7 @@ public static class SetOuts
         points.AddCrossings(parallel, outlines);
         points.AddWallCorners(faces, walls);
         points.AddSlabCorners(outlines);
-        var ordered = WalkingOrder.Of(walls, cores[true], axes).Concat(WalkingOrder.Of(walls, cores[false], axes));
+        var ordered = new[] { BarFoot.Slab, BarFoot.BarBelow, BarFoot.Head }.SelectMany(foot => WalkingOrder.Of(walls, cores[foot], axes));
         var bars = ordered.Select((bar, i) => Bar(firstBar + i, bar.Wall, bar.Core, axes, points, all)).ToImmutableArray();
         return new StoreySetOut
         {
@@ -83,7 +83,7 @@ public static class SetOuts
             Number = number,
             Wall = wall.Identity.GlobalId,
             Core = core.Id,
-            IsCastIn = IsCastIn(core),
+            Foot = FootOf(core),
             Point = foot,
             X = x,
             Y = y,
@@ -99,7 +99,12 @@ public static class SetOuts
             .Select(bar => bar.Number),
     ];
 
-    private static bool IsCastIn(Core core) => core.Bottom <= Length.Zero;
+    private static BarFoot FootOf(Core core) => core.Bars switch
+    {
+        { Starter: not null } => BarFoot.Slab,
+        { RunsOnFrom: not null } => BarFoot.BarBelow,
+        _ => BarFoot.Head,
+    };
 
     private static Vector3 Foot(WallLayout wall, Core core) => new(core.Point.X, core.Point.Y, wall.Frame.Origin.Z + core.Bottom.Mm);
 }

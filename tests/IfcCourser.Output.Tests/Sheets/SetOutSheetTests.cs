@@ -78,6 +78,39 @@ public static partial class SetOutSheetTests
         });
     }
 
+    /// <summary>No table or note is cut off by an ellipsis.</summary>
+    [Theory]
+    [MemberData(nameof(Storeys))]
+    [InlineData("sorrel/sorrel", 1)]
+    public static void Nothing_beside_the_plan_is_shortened(string model, int storey) =>
+        Assert.DoesNotContain(Composed(model, storey).Items.OfType<TextItem>(), text => text.Text.EndsWith("...", StringComparison.Ordinal));
+
+    /// <summary>Rules of us: No. 4 bars lap by 48 diameters, 24 in, which is the stick-up; 6 in of embedment; the hook is 3 + 1 + 12 diameters long: inside radius, bar, extension.</summary>
+    [Fact]
+    public static void Stick_up_embedment_and_hook_are_said()
+    {
+        var sheet = Composed("yarrow/yarrow", 0);
+        var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
+        Assert.Contains("stick-up 24 in over the slab (Up), embedment 6 in to the underside of a hook of 90 degrees, 8 in to its outside", words, StringComparison.Ordinal);
+        var castIn = FixtureLayouts.Of("yarrow/yarrow").SetOut.Storeys[0].Bars.Count(bar => bar.IsCastIn);
+        Assert.True(sheet.Items.OfType<TextItem>().Count(text => text.Text == "24") >= castIn);
+    }
+
+    /// <summary>A row for each mark of the storey's walls; the number in all is that of their cores' bars.</summary>
+    [Theory]
+    [InlineData("yarrow/yarrow", 0)]
+    [InlineData("sorrel/sorrel", 1)]
+    public static void The_bar_schedule_holds_what_the_storeys_walls_hold(string model, int storey)
+    {
+        var layout = FixtureLayouts.Of(model);
+        var cells = Composed(model, storey).Items.OfType<TextItem>().Select(text => text.Text).ToList();
+        var bars = layout.Walls.Where(wall => wall.Identity.Storey == layout.SetOut.Storeys[storey].Storey).SelectMany(wall => wall.Cores).Select(core => core.Bars!).ToList();
+        var marks = bars.SelectMany(bar => bar.Marks.Concat(bar.Starter is { } starter ? [starter.Mark] : [])).ToList();
+        Assert.NotEmpty(marks);
+        Assert.All(marks.Distinct(StringComparer.Ordinal), mark => Assert.Single(cells, cell => cell == mark));
+        Assert.Equal(marks.Count.ToString(CultureInfo.InvariantCulture), cells[cells.IndexOf("in all") - 1]);
+    }
+
     [Theory]
     [MemberData(nameof(Storeys))]
     public static void Every_caution_and_every_control_point_is_on_the_sheet(string model, int storey)

@@ -113,6 +113,31 @@ public static class WallSheetTests
         Assert.All(wanted, at => Assert.Contains(at, measured));
     }
 
+    /// <summary>Lengths of the schedule and laps of 24 in (48 diameters of No. 4) beside each mark; reasons in full.</summary>
+    [Theory]
+    [InlineData("yarrow/yarrow")]
+    [InlineData("sorrel/sorrel")]
+    public static void Each_bar_says_why_it_stands_there_and_what_is_cut_for_it(string model)
+    {
+        var layout = FixtureLayouts.Of(model);
+        Assert.All(layout.Walls.Where(wall => !wall.Cores.IsEmpty), wall =>
+        {
+            var cells = WallSheet.Compose(layout, wall).Items.OfType<TextItem>().Select(text => text.Text).ToList();
+            var words = string.Join(' ', cells);
+            Assert.All(wall.Cores, core =>
+            {
+                Assert.Contains(string.Join(", ", core.Why).Replace('-', ' '), words, StringComparison.Ordinal);
+                Assert.All(core.Bars!.Marks.Concat(core.Bars.Starter is { } starter ? [starter.Mark] : []), mark =>
+                {
+                    var row = layout.BarSchedule.First(row => row.Mark == mark);
+                    var at = cells.IndexOf(mark);
+                    Assert.Equal((core.Bar, row.Shape, LengthText.Format(row.Length, UnitSystem.Inch)), (cells[at + 1], cells[at + 2], cells[at + 3]));
+                    Assert.Contains(cells[at + 4], (string[])["2'-0\"", "-"]);
+                });
+            });
+        });
+    }
+
     [Fact]
     public static void Storey_pole_counts_from_the_top_of_the_first_course()
     {

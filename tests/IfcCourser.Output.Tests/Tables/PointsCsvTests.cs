@@ -35,12 +35,28 @@ public static class PointsCsvTests
         });
     }
 
+    /// <summary>Codes against the starters and the bars below that layout.json names.</summary>
+    [Theory]
+    [InlineData("yarrow/yarrow")]
+    [InlineData("sorrel/sorrel")]
+    public static void The_code_says_what_a_bar_begins_in(string model)
+    {
+        var layout = FixtureLayouts.Of(model);
+        var rows = Rows(layout).Where(row => row["core"].Length > 0).ToList();
+        var bars = JsonOf(layout)["walls"]!.AsArray().SelectMany(wall => (wall!["cores"]?.AsArray() ?? [])
+            .Select(core => (Wall: (string)wall["globalId"]!, Core: (string)core!["id"]!, Bars: core["bars"]!.AsObject()))).ToList();
+        Assert.Contains(bars, bar => bar.Bars.ContainsKey("runsOnFrom"));
+        Assert.All(bars, bar => Assert.Equal(
+            bar.Bars.ContainsKey("starter") ? "BAR" : bar.Bars.ContainsKey("runsOnFrom") ? "BARON" : "BARUP",
+            Assert.Single(rows, row => row["wall"] == bar.Wall && row["core"] == bar.Core)["code"]));
+    }
+
     [Fact]
     public static void Points_have_numbers_of_their_own_and_known_codes()
     {
         var rows = Rows(FixtureLayouts.Of("yarrow/yarrow"));
         Assert.Equal(rows.Count, rows.Select(row => row["point"]).Distinct(StringComparer.Ordinal).Count());
-        Assert.Equal("BAR CORNER SLAB", string.Join(' ', rows.Select(row => row["code"]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
+        Assert.Equal("BAR BARON CORNER SLAB", string.Join(' ', rows.Select(row => row["code"]).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)));
     }
 
     /// <summary>Turned by 90 degrees (x axis to the north), 0.9996, moved: a point (x, y, z) lies at (E0 - k y, N0 + k x, H0 + z).</summary>

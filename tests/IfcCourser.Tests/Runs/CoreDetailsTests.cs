@@ -66,6 +66,9 @@ public sealed class CoreDetailsTests
             Assert.Null(core.Bars!.Starter);
             Assert.Equal(new CoreBelow("W0", core.Id), core.Bars.RunsOnFrom);
         });
+        Assert.Equal(
+            layout.Walls.SelectMany((wall, w) => wall.Cores.Select(core => (wall.Identity.GlobalId, core.Id, w == 0 ? BarFoot.Slab : BarFoot.BarBelow))).Order(),
+            layout.SetOut.Storeys.SelectMany(storey => storey.Bars).Select(bar => (bar.Wall, bar.Core, bar.Foot)).Order());
     }
 
     /// <summary>A wall 20 in high has no room for a lap of 24 in.</summary>
@@ -116,6 +119,9 @@ public sealed class CoreDetailsTests
             var set = bars.Sum(core => core.Count * core.Set.Sum(bar => bar.Size.Inches));
             var ordered = layout.BarSchedule.Where(row => row.B == Length.Zero).Sum(row => row.Number * row.Length.Inches);
             Assert.InRange(set - ordered, 0, layout.BarSchedule.Sum(row => row.Number));
+            var marked = layout.Walls.SelectMany(wall => wall.Cores.SelectMany(core => core.Bars!.Marks.Concat(core.Bars.Starter is { } starter ? [starter.Mark] : [])
+                .SelectMany(mark => Enumerable.Repeat((mark, wall.Identity.GlobalId), core.Bars.Count)))).Order();
+            Assert.Equal(layout.BarSchedule.SelectMany(row => Enumerable.Repeat((row.Mark, row.Wall), row.Number)).Order(), marked);
             Assert.All(layout.BarSchedule.GroupBy(row => row.Mark, StringComparer.Ordinal), mark => Assert.Single(mark.Select(row => (row.Shape, row.A, row.B, row.Length)).Distinct()));
         }, iter: 20, threads: 1);
 

@@ -46,6 +46,8 @@ internal static class Legend
                 new LineItem(Pen.MovementJoint, new Point(7, -RowHeight + 0.5), new Point(7, -0.5)),
                 new LineItem(Pen.MovementJoint, new Point(8, -RowHeight + 0.5), new Point(8, -0.5)))),
             (!wall.Cores.IsEmpty, Row(SheetText.LegendCore, Across(Pen.Core))),
+            (wall.Courses.SelectMany(course => course.Pieces).Any(piece => piece.Notch is not null), Row(
+                SheetText.LegendNotch, PolylineItem.Rectangle(Pen.BuiltIn, new Box(5, -RowHeight + 1, 10, -1)))),
             (wall.Openings.Any(opening => opening.Placed != opening.Design), Row(SheetText.LegendDesigned, Across(Pen.DesignedJamb))),
             (true, Row(SheetText.LegendLevel, Across(Pen.LevelLine))),
             (wall.ModuleLines.Pitch > default(Units.Length), Row(

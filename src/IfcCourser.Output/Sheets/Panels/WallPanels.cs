@@ -12,7 +12,7 @@ internal static class WallPanels
     {
         Panel[] panels =
         [
-            Pieces(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), Bars(facts), KeyPlan.Of(facts), Legend.Of(facts),
+            Pieces(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), BarTables.Places(facts), BarTables.Steel(facts), KeyPlan.Of(facts), Legend.Of(facts),
             WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
@@ -79,17 +79,6 @@ internal static class WallPanels
             facts.Text.Dimension(beam.From),
             facts.Text.Dimension(beam.To),
             SheetText.BeamBars(beam, facts.Text))));
-
-    private static Panel Bars(WallFacts facts) => Table.Of(
-        SheetText.BarTable,
-        ["Tag", "Bar", "At", "Play -, +", "Why"],
-        3,
-        facts.Wall.Cores.Select(core => ImmutableArray.Create(
-            core.Id,
-            core.Bar,
-            facts.Text.Dimension(core.At),
-            facts.Text.Piece(core.PlayMinus) + ", " + facts.Text.Piece(core.PlayPlus),
-            string.Join(' ', core.Why))));
 
     private static string Grid(WallFacts facts, Units.Length length) => facts.Text.Piece(length, facts.Layout.Rules.Catalog.CutGrid);
 

@@ -38,6 +38,9 @@ internal sealed class SetOutFacts
 
     public Core CoreOf(BarSetOut bar) => WallOf(bar).Cores.First(core => string.Equals(core.Id, bar.Core, StringComparison.Ordinal));
 
+    /// <summary>What is cast in for a bar of <see cref="CastIn"/>.</summary>
+    public StarterBar StarterOf(BarSetOut bar) => CoreOf(bar).Bars!.Starter!;
+
     /// <summary>The wall's sheet, such as W003.</summary>
     public string WallNumber(string globalId) => SheetText.WallNumber(
         1 + Layout.Walls.Select(other => other.Identity.StepId).Concat(Layout.Skipped.Select(other => other.Identity.StepId))

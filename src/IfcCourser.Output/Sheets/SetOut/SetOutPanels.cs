@@ -13,7 +13,7 @@ internal static class SetOutPanels
     {
         Panel[] panels =
         [
-            Bars(facts), Skew(facts), Checks(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(),
+            Bars(facts), Skew(facts), Checks(facts), BarTables.Schedule(facts.Layout, facts.Walls.Select(wall => wall.Identity.GlobalId)), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(),
             WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
@@ -21,21 +21,24 @@ internal static class SetOutPanels
 
     private static Panel Bars(SetOutFacts facts) => Table.Of(
         SetOutText.Bars,
-        ["No", "Wall, core", "x", "y"],
+        ["No", "Why", "x", "y"],
         1,
         facts.CastIn.Select(bar => ImmutableArray.Create(
-            Number(bar.Number), $"{facts.WallNumber(bar.Wall)} {bar.Core}", facts.Text.Dimension(bar.X), facts.Text.Dimension(bar.Y))));
+            Number(bar.Number),
+            string.Join(", ", facts.CoreOf(bar).Why.Select(SheetText.BarReason)),
+            facts.Text.Dimension(bar.X),
+            facts.Text.Dimension(bar.Y))));
 
     private static Panel Checks(SetOutFacts facts) => Table.Of(
         SetOutText.Checks,
-        ["No", "Size", "End -", "End +", "Up", "dx, dy as built"],
+        ["No", "Wall, core", "End -", "End +", "Up", "dx, dy as built"],
         5,
         facts.CastIn.Select(bar => ImmutableArray.Create(
             Number(bar.Number),
-            facts.CoreOf(bar).Bar,
+            $"{facts.WallNumber(bar.Wall)} {bar.Core}",
             bar.Block is { } before ? facts.Text.Piece(before.Before) : "-",
             bar.Block is { } after ? facts.Text.Piece(after.After) : "-",
-            "......",
+            facts.Text.Piece(facts.StarterOf(bar).StickUp),
             string.Empty)));
 
     private static Panel Skew(SetOutFacts facts) => Table.Of(

@@ -11,7 +11,7 @@ internal static class SetOutText
     public const string Plan = "Plan";
     public const string DocumentType = "Set-out sheet";
     public const string Bars = "Bars to cast in, in walking order";
-    public const string Checks = "Bars: ends of their first block; as built";
+    public const string Checks = "Bars: wall, ends of first block, as built";
     public const string SkewBars = "Bars of skew walls";
     public const string ControlPoints = "Control points: set out first";
     public const string Diagonals = "Diagonals";
@@ -57,7 +57,7 @@ internal static class SetOutText
     public static IEnumerable<string> Notes(SetOutFacts facts)
     {
         var (layout, storey, text) = (facts.Layout, facts.Storey, facts.Text);
-        yield return text.Units == UnitSystem.Inch ? "Dimensions in feet and inches; joints in inches." : "Dimensions in millimetres.";
+        yield return text.Units == UnitSystem.Inch ? "Dimensions in feet and inches; End -, End +, Up and the bar schedule in inches." : "Dimensions in millimetres.";
         yield return $"Set out first: {Line(storey.Axes.XFrom)} at the left (x = 0) and {Line(storey.Axes.YFrom)} at the foot (y = 0), then the control points; "
             + "check both diagonals. Measure every bar from the two zero lines: never from bar to bar.";
         yield return storey.Outlines[0].Kind == ControlLineKind.SlabEdge
@@ -66,17 +66,37 @@ internal static class SetOutText
         yield return Invariant($"Bars {NumberRanges.Of(facts.CastIn.Select(bar => bar.Number))}: {Sizes(facts)}. A bar at a corner belongs to both walls and has one number.");
         yield return "Place bars to their middles. End - and End +: from the bar's middle to the ends of the block that stands over it, towards the start and the end of its wall; a bar that moves must keep the clearance of "
             + $"{text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
-        yield return "Stick-up over the slab: the lap that the engineer gives; write it into the column Up.";
+        foreach (var starter in Starters(facts))
+        {
+            yield return starter;
+        }
+
+        yield return $"Bar schedule: steel {layout.Rules.Set.Bars?.Steel}. A and B to the outside of the legs, R inside the bend; lengths as cut. Starters, and the bars set into this storey's walls; order/bars.csv lists them wall by wall.";
         yield return "Points at one place bear the lowest of their numbers on the plan.";
-        var above = storey.Bars.Where(bar => !bar.IsCastIn).Select(bar => bar.Number).ToArray();
+        var below = NumberRanges.Of(storey.Bars.Where(bar => bar.Foot == BarFoot.BarBelow).Select(bar => bar.Number));
+        if (below.Length > 0)
+        {
+            yield return $"Not drawn: bars {below} run on from the walls below and stand through this slab; check them by the point list (BARON).";
+        }
+
+        var above = NumberRanges.Of(storey.Bars.Where(bar => bar.Foot == BarFoot.Head).Select(bar => bar.Number));
         if (above.Length > 0)
         {
-            yield return $"Bars {NumberRanges.Of(above)} start over lintels or beams: they are in the point list and on the wall sheets, not cast into this slab.";
+            yield return $"Not drawn: bars {above} start over lintels or beams; they are in the point list (BARUP) and on the wall sheets, not cast into this slab.";
         }
 
         yield return Heights(facts);
         yield return Survey(layout.SetOut.Survey);
     }
+
+    /// <summary>How the starters of each mark stand in the slab.</summary>
+    private static IEnumerable<string> Starters(SetOutFacts facts) => facts.CastIn.GroupBy(facts.StarterOf).OrderBy(same => same.Min(bar => bar.Number)).Select(same =>
+    {
+        var (starter, text) = (same.Key, facts.Text);
+        var foot = starter.IsHooked ? $"to the underside of a hook of 90 degrees, {text.WithUnit(starter.HookLeg)} to its outside" : "to its straight end";
+        return $"Starters {starter.Mark} (bars {NumberRanges.Of(same.Select(bar => bar.Number))}): stick-up {text.WithUnit(starter.StickUp)} over the slab (Up), embedment {text.WithUnit(starter.Embedment)} {foot}. "
+            + "A check of the slab's thickness and cover is the engineer's.";
+    });
 
     private static string Heights(SetOutFacts facts)
     {
