@@ -25,7 +25,7 @@ public sealed class CoreDetailsTests
         Assert.All(wall.Cores, core =>
         {
             var bars = core.Bars!;
-            Assert.Equal(new StarterBar(true, In(6), In(8), In(24)), bars.Starter);
+            Assert.Equal(new StarterBar(true, In(6), In(8), In(24)) { Mark = "V1" }, bars.Starter); // the only bar with a hook: hooks come first
             Assert.Equal([new Interval(In(0), In(24))], bars.Splices);
             Assert.Equal([new Interval(In(0), In(96.375))], bars.Set);
             Assert.Equal([new Interval(In(0), In(64)), new Interval(In(64), In(96.375))], bars.Lifts);
