@@ -1,3 +1,4 @@
+using System.Globalization;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
@@ -259,7 +260,10 @@ public static class SheetText
     /// <summary>Why a bar stands where it does, in words.</summary>
     public static string BarReason(string why) => why == "movement-joint" ? "movement joint" : why;
 
-    public static string BarSchedule(string size) => $"Bar schedule of this storey, {size}";
+    /// <summary>Tags of bars in few words: K1-4, 7.</summary>
+    public static string Tags(IEnumerable<Core> cores) => "K" + NumberRanges.Of(cores.Select(core => int.Parse(core.Id.AsSpan(1), CultureInfo.InvariantCulture)));
+
+    public static string BarSchedule(string size, UnitSystem units) => $"Bar schedule of this storey, {size}, {(units == UnitSystem.Inch ? "inches" : "mm")}";
 
     /// <summary>Kilograms, or pounds beside inches, without the unit.</summary>
     public static string Mass(double kilograms, UnitSystem units)

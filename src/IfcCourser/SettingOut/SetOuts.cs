@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
-using IfcCourser.Units;
 using IfcCourser.Walls;
 
 namespace IfcCourser.SettingOut;

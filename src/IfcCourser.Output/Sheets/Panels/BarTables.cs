@@ -37,7 +37,7 @@ internal static class BarTables
                     lengths[part.Key.Mark].Shape,
                     Schedule(facts.Layout.Rules.Set.Bars).Dimension(lengths[part.Key.Mark].Length),
                     part.Key.Lap is { } lap ? facts.Text.Dimension(lap) : "-",
-                    string.Join(", ", part.Select(p => p.Core.Id).Distinct(StringComparer.Ordinal)))));
+                    SheetText.Tags(part.Select(p => p.Core)))));
     }
 
     /// <summary>Equal bars of some walls: what the bender makes of them, and what they weigh.</summary>
@@ -56,7 +56,7 @@ internal static class BarTables
             text.Piece(mark.First().Length),
             Mass(mark)));
         return Table.Of(
-            rows.Length == 0 ? string.Empty : SheetText.BarSchedule(rows[0].Size.Name),
+            rows.Length == 0 ? string.Empty : SheetText.BarSchedule(rows[0].Size.Name, text.Units),
             ["Mark", "No", "Shape", "A", "B", "R", "Length", text.Units == UnitSystem.Inch ? "lb" : "kg"],
             2,
             rows.Length == 0 ? [] : cells.Append(["", rows.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture), "in all", "", "", "", "", Mass(rows)]));

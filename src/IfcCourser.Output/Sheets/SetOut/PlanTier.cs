@@ -21,11 +21,16 @@ internal sealed record PlanTier(DimensionAxis Axis, double Line, TextSide Side)
     {
         var mm = canvas.PerPaper;
         var merged = stations.GroupBy(station => Math.Round(Along(station.At), 1)).OrderBy(same => same.Key).Select(Merged).ToArray();
+        if (merged.Length == 0)
+        {
+            return;
+        }
+
         var places = RunningTier.Spread([.. merged.Select(station => Along(station.At))], RunningTier.Pitch * mm);
-        var steps = merged.Zip(places, (station, place) => Math.Abs(Along(station.At) - place)).DefaultIfEmpty().Max() / mm;
+        var steps = merged.Zip(places, (station, place) => Math.Abs(Along(station.At) - place)).Max() / mm;
         var reach = (steps > 0.05 ? Math.Clamp(steps, 4.5, 12) : 2) * mm;
         canvas.Add(ArcItem.Circle(Pen.Dimension, Across(Origin), 0.8 * mm));
-        canvas.TakeLine(new LineItem(Pen.Dimension, Across(Origin), Across(merged.Select(station => Along(station.At)).DefaultIfEmpty(Origin).Max())));
+        canvas.TakeLine(new LineItem(Pen.Dimension, Across(Origin), Across(merged.Select(station => Along(station.At)).Max())));
         for (var i = 0; i < merged.Length; i++)
         {
             var item = Dimension(lengths, merged[i], places[i], LineFrom(merged, i), reach, mm);

@@ -57,7 +57,7 @@ internal static class SetOutText
     public static IEnumerable<string> Notes(SetOutFacts facts)
     {
         var (layout, storey, text) = (facts.Layout, facts.Storey, facts.Text);
-        yield return text.Units == UnitSystem.Inch ? "Dimensions in feet and inches; End -, End +, Up and the bar schedule in inches." : "Dimensions in millimetres.";
+        yield return text.Units == UnitSystem.Inch ? "Dimensions in feet and inches; End -, End + and Up in inches." : "Dimensions in millimetres; the bar schedule in the unit of its title.";
         yield return $"Set out first: {Line(storey.Axes.XFrom)} at the left (x = 0) and {Line(storey.Axes.YFrom)} at the foot (y = 0), then the control points; "
             + "check both diagonals. Measure every bar from the two zero lines: never from bar to bar.";
         yield return storey.Outlines[0].Kind == ControlLineKind.SlabEdge
