@@ -31,15 +31,19 @@ def problems_of_set(path: Path, drawings: dict[int, Path]):
     yield from problems_of_fonts(path)
     sizes = [(float(w), float(h)) for _, w, h in SIZE.findall(run("pdfinfo", "-f", "1", "-l", "999999", path).stdout)]
     texts = run("pdftotext", "-raw", "-enc", "UTF-8", path, "-").stdout.split("\f")[:-1]
-    names = dict(bookmarks(json.loads(run("qpdf", "--json", "--json-key=outlines", path).stdout)["outlines"]))
-    if not len(sizes) == len(texts) == len(names) == len(drawings):
-        yield f"{len(sizes)} pages, {len(texts)} with text, {len(names)} bookmarks, {len(drawings)} sheets"
+    told = json.loads(run("qpdf", "--json", "--json-key=outlines", "--json-key=pagelabels", path).stdout)
+    names = dict(bookmarks(told["outlines"]))
+    labels = [entry["label"]["/P"].removeprefix("u:") for entry in told["pagelabels"]]
+    if not len(sizes) == len(texts) == len(names) == len(labels) == len(drawings):
+        yield f"{len(sizes)} pages, {len(texts)} with text, {len(names)} bookmarks, {len(labels)} labels, {len(drawings)} sheets"
         return
     for page, name in sorted(names.items()):
         drawing = drawings.get(int(NAME.match(name)[1])) if NAME.match(name) else None
         if drawing is None:
             yield f"bookmark {name} leads to no sheet"
             continue
+        if not name.startswith(labels[page - 1] + " "):
+            yield f"page {page} is labelled {labels[page - 1]}, its bookmark says {name}"
         yield from (f"page {page}: {text}" for text in problems_of_page(sizes[page - 1], texts[page - 1], drawing))
 
 

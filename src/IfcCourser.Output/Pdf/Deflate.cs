@@ -154,10 +154,13 @@ internal static class Deflate
 
         public void AddCode(int code, int count)
         {
-            for (var bit = count - 1; bit >= 0; bit--)
+            var turned = 0;
+            for (var bit = 0; bit < count; bit++)
             {
-                Add((code >> bit) & 1, 1);
+                turned |= ((code >> bit) & 1) << (count - 1 - bit);
             }
+
+            Add(turned, count);
         }
 
         public void Add(int value, int count)
