@@ -8,13 +8,12 @@ from pathlib import Path
 
 POINTS_PER_MM = 72 / 25.4
 SIZE = re.compile(r"^Page +(\d+) size: +([\d.]+) x ([\d.]+) pts", re.M)
-NAME = re.compile(r"^W(\d+)\b")
 SVG = "{http://www.w3.org/2000/svg}"
 
 
 def problems_of(folder: Path):
     """Yields a line for every problem of the folder's set of sheets."""
-    drawings = {int(path.name.split("-")[0].removesuffix(".svg")): path for path in folder.glob("*.svg")}
+    drawings = {ElementTree.parse(path).getroot().find(f"{SVG}title").text: path for path in folder.glob("*.svg")}
     sets = list(folder.glob("*.pdf"))
     if len(sets) != (1 if drawings else 0):
         yield f"{len(sets)} PDF files for {len(drawings)} sheets"
@@ -23,7 +22,7 @@ def problems_of(folder: Path):
         yield from (f"{path.name}: {text}" for text in problems_of_set(path, drawings))
 
 
-def problems_of_set(path: Path, drawings: dict[int, Path]):
+def problems_of_set(path: Path, drawings: dict[str, Path]):
     checked = run("qpdf", "--check", path)
     if checked.returncode != 0:
         yield f"qpdf finds {(checked.stdout + checked.stderr).strip()[-300:]}"
@@ -38,9 +37,9 @@ def problems_of_set(path: Path, drawings: dict[int, Path]):
         yield f"{len(sizes)} pages, {len(texts)} with text, {len(names)} bookmarks, {len(labels)} labels, {len(drawings)} sheets"
         return
     for page, name in sorted(names.items()):
-        drawing = drawings.get(int(NAME.match(name)[1])) if NAME.match(name) else None
+        drawing = drawings.get(name)
         if drawing is None:
-            yield f"bookmark {name} leads to no sheet"
+            yield f"bookmark {name} is no sheet's title"
             continue
         if not name.startswith(labels[page - 1] + " "):
             yield f"page {page} is labelled {labels[page - 1]}, its bookmark says {name}"

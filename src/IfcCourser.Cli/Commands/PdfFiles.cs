@@ -12,17 +12,15 @@ internal static class PdfFiles
     /// <param name="name">Of the files, without extension.</param>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, string name, Terminal terminal)
     {
-        if (layout.Walls.IsEmpty)
-        {
-            return layout;
-        }
-
         var missing = new List<MissingGlyph>();
-        var set = new PdfSet(layout.Model.ProjectName ?? layout.Model.File, Author: null, layout.Model.Date);
-        var fault = folder.Add($"walls/{name}.pdf", stream => missing.AddRange(PdfWriter.Write(set, WallPages(layout, terminal), stream)));
-        if (fault is not null)
+        var about = new PdfSet(layout.Model.ProjectName ?? layout.Model.File, Author: null, layout.Model.Date);
+        (string Folder, int Count, IEnumerable<PdfPage> Pages)[] sets = [("walls", layout.Walls.Length, WallPages(layout, terminal))];
+        foreach (var set in sets.Where(set => set.Count > 0))
         {
-            return fault;
+            if (folder.Add($"{set.Folder}/{name}.pdf", stream => missing.AddRange(PdfWriter.Write(about, set.Pages, stream))) is { } fault)
+            {
+                return fault;
+            }
         }
 
         return missing.Count == 0

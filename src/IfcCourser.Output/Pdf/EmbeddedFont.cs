@@ -64,7 +64,7 @@ internal sealed class EmbeddedFont
             _characters.Add(rune);
             code = _characters.Count;
             _codes.Add(rune, code);
-            if (_font.GlyphOf(rune) == 0 || NeedsShaping(rune))
+            if (_font.GlyphOf(rune) == 0 || rune == Rune.ReplacementChar || NeedsShaping(rune))
             {
                 _missing.Add(new MissingGlyph(rune, sheet));
             }

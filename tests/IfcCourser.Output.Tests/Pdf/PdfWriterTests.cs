@@ -113,7 +113,8 @@ public static class PdfWriterTests
     [Theory]
     [InlineData("דרום")]
     [InlineData("جنوب")]
-    public static void Letters_that_need_another_direction_are_told(string text) =>
+    [InlineData("\uFFFD")]
+    public static void Letters_of_another_direction_and_of_broken_texts_are_told(string text) =>
         Assert.Equal(text.EnumerateRunes().Distinct(), PdfReading.Of(Saying(text)).Missing.Select(glyph => glyph.Character));
 
     [Theory]
