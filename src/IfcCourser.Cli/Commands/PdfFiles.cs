@@ -14,7 +14,12 @@ internal static class PdfFiles
     {
         var missing = new List<MissingGlyph>();
         var about = new PdfSet(layout.Model.ProjectName ?? layout.Model.File, Author: null, layout.Model.Date);
-        (string Folder, int Count, IEnumerable<PdfPage> Pages)[] sets = [("walls", layout.Walls.Length, WallPages(layout, terminal))];
+        var storeys = layout.SetOut.Storeys.Where(SetOutSheet.IsNeeded).ToArray();
+        (string Folder, int Count, IEnumerable<PdfPage> Pages)[] sets =
+        [
+            ("set-out", storeys.Length, storeys.Select(storey => new PdfPage(SetOutSheet.Compose(layout, storey), Section: null))),
+            ("walls", layout.Walls.Length, WallPages(layout, terminal)),
+        ];
         foreach (var set in sets.Where(set => set.Count > 0))
         {
             if (folder.Add($"{set.Folder}/{name}.pdf", stream => missing.AddRange(PdfWriter.Write(about, set.Pages, stream))) is { } fault)
