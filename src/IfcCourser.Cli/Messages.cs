@@ -1,6 +1,7 @@
 using System.Globalization;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Pdf;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 
@@ -202,6 +203,18 @@ internal static class Messages
     public static string NamesSeen(IEnumerable<string> names) => $"no word of the catalog in {string.Join(", ", names.Select(name => $"\"{name}\""))}";
 
     public static string WritingSheets(int done, int all) => Invariant($"Drawing sheet {done} of {all}");
+
+    public static string PrintingSheets(int done, int all) => Invariant($"Printing sheet {done} of {all}");
+
+    /// <summary>The first few characters by shape and number, how many more there are, and where to look.</summary>
+    public static string GlyphsMissing(IReadOnlyList<MissingGlyph> missing)
+    {
+        const int Named = 5;
+        var named = string.Join(", ", missing.Take(Named).Select(glyph => Invariant($"{glyph.Character} (U+{glyph.Character.Value:X4})")));
+        var others = missing.Count > Named ? Invariant($" and {missing.Count - Named} more characters") : string.Empty;
+        return $"The font of the PDF can't set {named}{others}, first on sheet {missing[0].Sheet}: boxes stand there, or letters in the wrong order or shape. "
+            + "The search finds them still, and the other formats keep them.";
+    }
 
     public static string WritingModel => "Writing the model";
 

@@ -13,6 +13,7 @@ from pathlib import Path
 import coursed_model
 import declared
 import geometry
+import pages
 import points
 import repeats
 import sheets
@@ -171,6 +172,7 @@ def check_sheets(result, out, tools):
         result.problems.append(f"{len(written)} sheets for {result.coursed} coursed walls")
     set_out = sorted((out / "set-out").glob("*.dxf")) if (out / "set-out").is_dir() else []
     result.problems += sheets.problems_of(sheets.read(written, result.kind) + set_out, tools.node)
+    result.problems += [text for folder in ("set-out", "walls") for text in pages.problems_of(out / folder)]
 
 
 def check_coursed(result, layout, task, before, tools):

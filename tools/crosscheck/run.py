@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, web-ifc and @ifc-lite/wasm.
+"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, web-ifc and @ifc-lite/wasm.
 
     run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 

@@ -43,15 +43,14 @@ internal static class LayoutCommand
 
         using var folder = opening.Value;
         terminal.Step(Messages.LayingOut);
-        var layout = model.LayOut();
-        var fault = LayoutFiles.Add(folder, layout, model, settings, terminal) ?? folder.Commit();
-        if (fault is not null)
+        var layout = LayoutFiles.Add(folder, model.LayOut(), model, settings, terminal);
+        if ((layout.Fault ?? folder.Commit()) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(layout, model) { Folder = target, Files = folder.Files, Leftovers = folder.Leftovers() };
+        var summary = new RunSummary(layout.Value!, model) { Folder = target, Files = folder.Files, Leftovers = folder.Leftovers() };
         summary.Print(terminal, settings.Json);
         return summary.Status;
     }

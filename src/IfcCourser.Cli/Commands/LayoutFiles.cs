@@ -18,14 +18,22 @@ internal static class LayoutFiles
     private const string Json = "json";
     private const string Dxf = "dxf";
     private const string Svg = "svg";
+    private const string Pdf = "pdf";
     private const string Ifc = "ifc";
     private const string Csv = "csv";
     private const string Coursed = ".coursed";
 
-    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Ifc, Csv];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv];
 
-    /// <summary>Writes the formats asked for; null, or the first fault.</summary>
-    public static Fault? Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
+    /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
+    public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
+    {
+        // First, so that what can't be printed is in the lists of findings that the others write.
+        var printed = settings.Formats.Contains(Pdf) ? PdfFiles.Add(folder, layout, ModelName(layout), terminal) : layout;
+        return printed.IsOk && AddOthers(folder, printed.Value, model, settings, terminal) is { } fault ? fault : printed;
+    }
+
+    private static Fault? AddOthers(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
         (string[] Formats, Func<Fault?> Write)[] writers =
         [
@@ -95,8 +103,13 @@ internal static class LayoutFiles
     private static Fault? CoursedModel(OutputFolder folder, Layout layout, OpenedModel model, Terminal terminal)
     {
         terminal.Step(Messages.WritingModel);
+        return folder.Add($"model/{ModelName(layout)}{Coursed}.ifc", stream => IfcWriteBack.Write(model.Model, layout, stream));
+    }
+
+    /// <summary>The model's file name without its extension, whether coursed before or not.</summary>
+    private static string ModelName(Layout layout)
+    {
         var name = Path.GetFileNameWithoutExtension(layout.Model.File);
-        var plain = name.EndsWith(Coursed, StringComparison.OrdinalIgnoreCase) ? name[..^Coursed.Length] : name;
-        return folder.Add($"model/{plain}{Coursed}.ifc", stream => IfcWriteBack.Write(model.Model, layout, stream));
+        return name.EndsWith(Coursed, StringComparison.OrdinalIgnoreCase) ? name[..^Coursed.Length] : name;
     }
 }

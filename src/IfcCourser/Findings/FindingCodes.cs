@@ -355,6 +355,11 @@ public static class FindingCodes
         "movement-joint-not-placed", Severity.Warning, "A movement joint that was given, or that a step of the wall's height asks for, can't stand at its place.",
         "Give a place that the message names, or have the joint designed.");
 
+    // The drawings
+    public static readonly FindingCode GlyphMissing = new(
+        "glyph-missing", Severity.Warning, "A text on the sheets has characters that the font of the PDF can't set.",
+        "Write the name with other letters, or issue these sheets as DXF.");
+
     /// <summary>All codes, in the order of this file.</summary>
     public static ImmutableArray<FindingCode> All { get; } =
     [

@@ -25,11 +25,12 @@ public sealed class LayoutCommandTests
         var coursed = Layout(folder)["walls"]!.AsArray().Count(wall => (string?)wall!["status"] == "coursed");
         Assert.True(coursed > 0);
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".dxf", StringComparison.Ordinal)));
+        Assert.Contains($"walls/{house}.pdf", files, StringComparer.Ordinal);
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
         var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
         Assert.Equal(hasBars, files.Contains("order/bars.csv", StringComparer.Ordinal));
         var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
-        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 4 : 3) + (storeys == 0 ? 0 : storeys + storeys + 1));
+        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 5 : 4) + (storeys == 0 ? 0 : storeys + storeys + 2));
     }
 
     [Fact]
@@ -187,6 +188,21 @@ public sealed class LayoutCommandTests
         Assert.NotEmpty(files);
         Assert.Equal(files.Count(file => file.EndsWith(".dxf", StringComparison.Ordinal)), files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal)));
         Assert.All(files, file => Assert.StartsWith("walls/", file, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_the_PDF_cannot_set_is_a_finding_where_a_PDF_is_written()
+    {
+        using var folder = new TemporaryFolder();
+        var model = folder.File("house.ifc");
+        File.WriteAllText(model, File.ReadAllText(Fixtures.House("sorrel")).Replace("'Ground south'", @"'S\X2\6F22\X0\'", StringComparison.Ordinal));
+        CommandRun.Of("layout", model, "--out", folder.Path, "--formats", "json,csv,pdf");
+        var finding = Assert.Single(Layout(folder)["findings"]!.AsArray(), finding => (string?)finding!["code"] == "glyph-missing");
+        Assert.Contains("can't set \u6F22 (U+6F22), first on sheet W", (string?)finding!["message"], StringComparison.Ordinal);
+        Assert.Contains("glyph-missing", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
+
+        CommandRun.Of("layout", model, "--out", folder.Path, "--formats", "json");
+        Assert.DoesNotContain(Layout(folder)["findings"]!.AsArray(), finding => (string?)finding!["code"] == "glyph-missing");
     }
 
     [Fact]

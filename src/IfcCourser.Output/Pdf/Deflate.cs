@@ -1,0 +1,178 @@
+namespace IfcCourser.Output.Pdf;
+
+/// <summary>
+/// Packs bytes as RFC 1950 and RFC 1951 say, with the fixed codes. Of our own, because what the runtime's packer writes
+/// depends on its version and the machine, and the same sheets are to give the same bytes.
+/// </summary>
+internal static class Deflate
+{
+    private const int LeastMatch = 3;
+    private const int LongestMatch = 258;
+    private const int Window = 32768;
+    private const int HashBits = 15;
+    private const int EndOfBlock = 256;
+
+    /// <summary>Earlier places looked at for each match: what more would save is under a hundredth.</summary>
+    private const int Tries = 32;
+
+    // RFC 1951, 3.2.5: the first length, or distance, of each code and its extra bits.
+    private static readonly ImmutableArray<int> _lengths =
+        [3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 15, 17, 19, 23, 27, 31, 35, 43, 51, 59, 67, 83, 99, 115, 131, 163, 195, 227, 258];
+
+    private static readonly ImmutableArray<int> _lengthBits =
+        [0, 0, 0, 0, 0, 0, 0, 0, 1, 1, 1, 1, 2, 2, 2, 2, 3, 3, 3, 3, 4, 4, 4, 4, 5, 5, 5, 5, 0];
+
+    private static readonly ImmutableArray<int> _distances =
+        [1, 2, 3, 4, 5, 7, 9, 13, 17, 25, 33, 49, 65, 97, 129, 193, 257, 385, 513, 769, 1025, 1537, 2049, 3073, 4097, 6145, 8193, 12289, 16385, 24577];
+
+    public static byte[] Pack(ReadOnlySpan<byte> data)
+    {
+        // 32 KiB window, no dictionary; one last block of fixed codes.
+        var bits = new BitRow([0x78, 0x01]);
+        bits.Add(0b011, 3);
+        PackBlock(bits, data);
+        AddSymbol(bits, EndOfBlock);
+        bits.Close();
+        var check = Adler32(data);
+        for (var shift = 24; shift >= 0; shift -= 8)
+        {
+            bits.Bytes.Add((byte)((check >> shift) & 0xFF));
+        }
+
+        return [.. bits.Bytes];
+    }
+
+    private static void PackBlock(BitRow bits, ReadOnlySpan<byte> data)
+    {
+        // The last place with each hash, and for each place the one before it with the same hash; -1 for none.
+        var last = new int[1 << HashBits];
+        var before = new int[data.Length];
+        Array.Fill(last, -1);
+        for (var at = 0; at < data.Length;)
+        {
+            var (length, distance) = LongestBefore(data, at, last, before);
+            if (length == 0)
+            {
+                AddSymbol(bits, data[at]);
+            }
+            else
+            {
+                AddMatch(bits, length, distance);
+            }
+
+            for (var end = at + Math.Max(length, 1); at < end; at++)
+            {
+                Remember(data, at, last, before);
+            }
+        }
+    }
+
+    private static void Remember(ReadOnlySpan<byte> data, int at, int[] last, int[] before)
+    {
+        if (at + LeastMatch <= data.Length)
+        {
+            var hash = Hash(data, at);
+            before[at] = last[hash];
+            last[hash] = at;
+        }
+    }
+
+    private static (int Length, int Distance) LongestBefore(ReadOnlySpan<byte> data, int at, int[] last, int[] before)
+    {
+        var most = Math.Min(LongestMatch, data.Length - at);
+        if (most < LeastMatch)
+        {
+            return default;
+        }
+
+        var (best, distance) = (LeastMatch - 1, 0);
+        var place = last[Hash(data, at)];
+        for (var tries = 0; tries < Tries && place >= 0 && at - place <= Window && best < most; tries++, place = before[place])
+        {
+            var length = data.Slice(at, most).CommonPrefixLength(data[place..]);
+            if (length > best)
+            {
+                (best, distance) = (length, at - place);
+            }
+        }
+
+        return distance == 0 ? default : (best, distance);
+    }
+
+    private static int Hash(ReadOnlySpan<byte> data, int at) =>
+        ((data[at] << 10) ^ (data[at + 1] << 5) ^ data[at + 2]) & ((1 << HashBits) - 1);
+
+    private static void AddMatch(BitRow bits, int length, int distance)
+    {
+        var code = Last(_lengths, length);
+        AddSymbol(bits, EndOfBlock + 1 + code);
+        bits.Add(length - _lengths[code], _lengthBits[code]);
+        code = Last(_distances, distance);
+        bits.AddCode(code, 5);
+        bits.Add(distance - _distances[code], code < 2 ? 0 : (code / 2) - 1);
+    }
+
+    /// <summary>The fixed code of a literal or length (RFC 1951, 3.2.6).</summary>
+    private static void AddSymbol(BitRow bits, int symbol)
+    {
+        var (code, count) = symbol switch
+        {
+            < 144 => (0x30 + symbol, 8),
+            < 256 => (0x190 + symbol - 144, 9),
+            < 280 => (symbol - 256, 7),
+            _ => (0xC0 + symbol - 280, 8),
+        };
+        bits.AddCode(code, count);
+    }
+
+    private static int Last(ImmutableArray<int> firsts, int value)
+    {
+        var found = firsts.BinarySearch(value);
+        return found >= 0 ? found : ~found - 1;
+    }
+
+    private static uint Adler32(ReadOnlySpan<byte> data)
+    {
+        const uint Modulus = 65521;
+        var (a, b) = (1u, 0u);
+        foreach (var value in data)
+        {
+            a = (a + value) % Modulus;
+            b = (b + a) % Modulus;
+        }
+
+        return (b << 16) | a;
+    }
+
+    /// <summary>Bits in bytes, the lowest first; codes stand with their highest bit first.</summary>
+    private sealed class BitRow(List<byte> bytes)
+    {
+        private int _bits;
+        private int _count;
+
+        public List<byte> Bytes => bytes;
+
+        public void AddCode(int code, int count)
+        {
+            var turned = 0;
+            for (var bit = 0; bit < count; bit++)
+            {
+                turned |= ((code >> bit) & 1) << (count - 1 - bit);
+            }
+
+            Add(turned, count);
+        }
+
+        public void Add(int value, int count)
+        {
+            _bits |= value << _count;
+            for (_count += count; _count >= 8; _count -= 8)
+            {
+                bytes.Add((byte)(_bits & 0xFF));
+                _bits >>= 8;
+            }
+        }
+
+        public void Close() => Add(0, (8 - _count) % 8);
+    }
+}
