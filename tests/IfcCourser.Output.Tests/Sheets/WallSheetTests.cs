@@ -132,7 +132,7 @@ public static class WallSheetTests
                     var row = layout.BarSchedule.First(row => row.Mark == mark);
                     var at = cells.IndexOf(mark);
                     Assert.Equal((core.Bar, row.Shape, LengthText.Format(row.Length, UnitSystem.Inch)), (cells[at + 1], cells[at + 2], cells[at + 3]));
-                    Assert.Contains(cells[at + 4], (string[])["2'-0\"", "-"]);
+                    Assert.Contains(cells[at + 4], (string[])["2'-0\"", "-"], StringComparer.Ordinal);
                 });
             });
         });

@@ -90,6 +90,12 @@ internal static class AllStacks
                     yield return stack;
                 }
             }
+
+            // A first course that is the last one but for a beam is cut at its top, whatever its bed.
+            for (var bed = wall.Bed.Min; bed <= wall.Bed.Max && wall.Base + bed + rip <= wall.Top; bed += _half)
+            {
+                yield return ([(wall.Base + bed, wall.Base + bed + rip)], false);
+            }
         }
     }
 
