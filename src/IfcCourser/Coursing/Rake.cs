@@ -33,8 +33,7 @@ internal readonly record struct Rake(Length To, Length From)
     public SegmentEnd EndOf(Length left, Length right, long cutCost, Length least, Length unit) =>
         EndWith(right - Length.Max(From, left), right - left, cutCost, least, unit);
 
-    /// <summary>A piece as long as the slope and the least piece keeps its shorter edge; under a flat slope the longest piece comes nearest.</summary>
     private static SegmentEnd EndWith(Length raked, Length size, long cutCost, Length least, Length unit) => raked <= Length.Zero
         ? SegmentEnd.Upright(cutCost)
-        : new SegmentEnd(cutCost, raked, Length.Min(raked + least, Length.Min(unit, size <= unit ? size : size / 2)));
+        : new SegmentEnd(cutCost, raked, SegmentEnd.LeastWith(raked, size, least, unit));
 }

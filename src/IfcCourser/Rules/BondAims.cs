@@ -5,7 +5,7 @@ namespace IfcCourser.Rules;
 /// on a course. The order is the layout man's (common practice, no source); a rule set may set others.
 /// </summary>
 /// <param name="Bearing">Less than a full unit, or bearing and least piece, under a lintel's bearing.</param>
-/// <param name="ShortAtRake">A piece under a slope whose shorter edge is less than the least piece.</param>
+/// <param name="ShortAtRake">A piece under a slope, or at an end on a slant, whose shorter edge is less than the least piece.</param>
 /// <param name="Cut">A piece that has to be cut.</param>
 /// <param name="CutAtJamb">A cut piece at a jamb or under a bearing.</param>
 /// <param name="Short">A piece shorter than preferred.</param>

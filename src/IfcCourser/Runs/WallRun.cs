@@ -49,7 +49,8 @@ internal sealed class WallRun
         var (lintels, lintelFindings) = new LintelPlan(_lines, openings, band => _around.Taken(band), gaps, _rules).Solve();
         var shaper = new CourseShaper(
             _lines.Outline, [.. openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed)], lintels, gaps, _rules);
-        var shaped = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band))).ToImmutableArray();
+        var (start, end) = (Length.Abs(_wall.Start.Slant), Length.Abs(_wall.End.Slant));
+        var shaped = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band)).OnSlants(start, end, _rules)).ToImmutableArray();
         var shapes = shaped.Select(shape => BondBeams.IsFormed(shape.Band, _wall, _rules) ? shape.LeftOut() : shape).ToImmutableArray();
         var (laid, bars) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
