@@ -15,32 +15,32 @@ internal static class BarRuleReader
     public static BarRule? Read(SettingsTable table)
     {
         var isInUse = table.Flag("in-use");
-        var (spacing, ceiling, starter) = (Positive(table, "spacing"), Positive(table, "spacing-ceiling"), table.Table("starter"));
+        var (spacing, ceiling, starter) = (table.PositiveLength("spacing"), table.PositiveLength("spacing-ceiling"), table.Table("starter"));
         table.Check(spacing <= ceiling || !table.Has("spacing-ceiling"), "spacing", "must not be more than spacing-ceiling");
         var rule = new BarRule
         {
             FromEnd = Interval(table.Table("from-end")),
             FromJamb = Interval(table.Table("from-jamb")),
             FromMovementJoint = Interval(table.Table("from-movement-joint")),
-            FromTee = table.Has("from-tee") ? NotNegative(table, "from-tee") : null,
+            FromTee = table.Has("from-tee") ? table.LengthFromZero("from-tee") : null,
             LargestSpacing = spacing,
-            SpacingFromHeight = NotNegative(table, "spacing-from-height"),
-            OpeningsFrom = NotNegative(table, "openings-from"),
+            SpacingFromHeight = table.LengthFromZero("spacing-from-height"),
+            OpeningsFrom = table.LengthFromZero("openings-from"),
             OpeningsFromCm2 = table.Whole("openings-from-cm2", 0, MostCm2),
-            LeastWall = NotNegative(table, "least-wall"),
-            LeastShell = NotNegative(table, "least-shell"),
-            LeastCore = NotNegative(table, "least-core"),
+            LeastWall = table.LengthFromZero("least-wall"),
+            LeastShell = table.LengthFromZero("least-shell"),
+            LeastCore = table.LengthFromZero("least-core"),
             Bar = Size(table, "bar"),
             BarsInCore = table.Whole("bars-in-core", 1, MostBarsInCore),
             Steel = table.Text("steel"),
             Splice = Splice(table),
             Starter = new BarStarter(
                 starter.Choice("foot", ("hook", true), ("straight", false)),
-                Positive(starter, "embedment"),
+                starter.PositiveLength("embedment"),
                 starter.Whole("hook-extension-diameters", 0, MostDiameters),
-                NotNegative(starter, "coupler-stick-up")),
+                starter.LengthFromZero("coupler-stick-up")),
             Lengths = table.Choice("lengths", ("storey", BarLengths.Storey), ("lift", BarLengths.Lift)),
-            GroutLift = Positive(table, "grout-lift"),
+            GroutLift = table.PositiveLength("grout-lift"),
             ListForm = table.Choice("list-form", ("bs-8666", BarListForm.Bs8666), ("aci-315", BarListForm.Aci315)),
             Given = [.. table.Tables("given").Select(Given)],
             NotFor = table.Texts("not-for"),
@@ -56,16 +56,16 @@ internal static class BarRuleReader
         var lap = table.Table("lap");
         var ways = (lap.Has("diameters") ? 1 : 0) + (lap.Has("table") ? 1 : 0) + (lap.Has("length") ? 1 : 0);
         table.Check(ways == 1 || !table.Has("lap"), "lap", "must have one of diameters, table and length");
-        var rows = lap.Has("table") ? lap.Tables("table").Select(row => (Size(row, "bar"), Positive(row, "lap"))).ToImmutableArray() : [];
-        var least = lap.Has("length") ? Positive(lap, "length") : lap.Has("least") ? NotNegative(lap, "least") : Length.Zero;
+        var rows = lap.Has("table") ? lap.Tables("table").Select(row => (Size(row, "bar"), row.PositiveLength("lap"))).ToImmutableArray() : [];
+        var least = lap.Has("length") ? lap.PositiveLength("length") : lap.Has("least") ? lap.LengthFromZero("least") : Length.Zero;
         return new BarSplice(
             lap.Has("diameters") ? lap.Whole("diameters", 1, MostDiameters) : 0,
             rows,
             least,
-            isCoupled ? Positive(table, "coupler-length") : null);
+            isCoupled ? table.PositiveLength("coupler-length") : null);
     }
 
-    private static GivenBar Given(SettingsTable table) => new(table.Text("wall"), NotNegative(table, "at"), NotNegative(table, "play"), table.Text("why"));
+    private static GivenBar Given(SettingsTable table) => new(table.Text("wall"), table.LengthFromZero("at"), table.LengthFromZero("play"), table.Text("why"));
 
     private static RuleSource Source(SettingsTable table)
     {
@@ -89,19 +89,5 @@ internal static class BarRuleReader
         var interval = new Interval<Length>(table.Length("least"), table.Length("largest"));
         table.Check(interval.Least >= Length.Zero && interval.Least <= interval.Largest, "least", "must not be negative nor more than largest");
         return interval;
-    }
-
-    private static Length Positive(SettingsTable table, string key)
-    {
-        var length = table.Length(key);
-        table.CheckPositive(key, length);
-        return length;
-    }
-
-    private static Length NotNegative(SettingsTable table, string key)
-    {
-        var length = table.Length(key);
-        table.Check(length >= Length.Zero, key, "must not be negative");
-        return length;
     }
 }

@@ -12,11 +12,11 @@ internal static class BondBeamReader
     {
         var rule = new BondBeamRule(
             table.Choice("walls", ("all", BeamedWalls.All), ("bearing", BeamedWalls.Bearing)),
-            NotNegative(table, "least-wall"),
+            table.LengthFromZero("least-wall"),
             table.Choice("tops", ("none", BeamedTops.None), ("level", BeamedTops.Level), ("raked", BeamedTops.Raked)),
-            NotNegative(table, "top-within"),
+            table.LengthFromZero("top-within"),
             table.Has("heights") ? [.. table.Lengths("heights").Order()] : [],
-            table.Has("largest-spacing") ? Positive(table, "largest-spacing") : null,
+            table.Has("largest-spacing") ? table.PositiveLength("largest-spacing") : null,
             table.OptionalTable("openings") is { } openings ? Openings(openings) : null,
             Bars(table));
         table.Check(rule.Heights.All(height => height > Length.Zero), "heights", "must be more than nothing");
@@ -24,27 +24,13 @@ internal static class BondBeamReader
     }
 
     private static OpeningBeamRule Openings(SettingsTable table) =>
-        new(NotNegative(table, "from"), NotNegative(table, "extension"), table.Flag("over"), table.Flag("under"));
+        new(table.LengthFromZero("from"), table.LengthFromZero("extension"), table.Flag("over"), table.Flag("under"));
 
     private static BeamBars Bars(SettingsTable table)
     {
         var bars = new BeamBars(
-            table.Whole("bars", 1, MostBars), table.Text("bar"), Positive(table, "lap"), Positive(table, "stock"), NotNegative(table, "end-cover"));
+            table.Whole("bars", 1, MostBars), table.Text("bar"), table.PositiveLength("lap"), table.PositiveLength("stock"), table.LengthFromZero("end-cover"));
         table.Check(bars.Stock >= bars.Lap * 5 || !table.Has("stock"), "stock", "must be at least five laps, so that laps can be staggered");
         return bars;
-    }
-
-    private static Length Positive(SettingsTable table, string key)
-    {
-        var length = table.Length(key);
-        table.CheckPositive(key, length);
-        return length;
-    }
-
-    private static Length NotNegative(SettingsTable table, string key)
-    {
-        var length = table.Length(key);
-        table.Check(length >= Length.Zero, key, "must not be negative");
-        return length;
     }
 }

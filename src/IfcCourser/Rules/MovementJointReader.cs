@@ -10,22 +10,15 @@ internal static class MovementJointReader
     {
         var rule = new MovementJointRule(
             table.Choice("walls", ("all", JointedWalls.All), ("non-bearing", JointedWalls.NonBearing)),
-            Positive(table, "longest-panel"),
+            table.PositiveLength("longest-panel"),
             table.Whole("at-corner-percent", 1, 100),
-            Positive(table, "width"),
+            table.PositiveLength("width"),
             table.Length("from-jamb"),
-            Positive(table, "height-step"),
-            Positive(table, "thickness-step"),
-            table.OptionalTable("wide-opening") is { } wide ? new WideOpeningRule(Positive(wide, "from"), Positive(wide, "within")) : null);
+            table.PositiveLength("height-step"),
+            table.PositiveLength("thickness-step"),
+            table.OptionalTable("wide-opening") is { } wide ? new WideOpeningRule(wide.PositiveLength("from"), wide.PositiveLength("within")) : null);
         table.Check(rule.FromJamb >= Length.Zero, "from-jamb", "must not be negative");
         table.Check(rule.Width < rule.LongestPanel || !table.Has("width"), "width", "must be less than the longest panel");
         return rule;
-    }
-
-    private static Length Positive(SettingsTable table, string key)
-    {
-        var length = table.Length(key);
-        table.CheckPositive(key, length);
-        return length;
     }
 }

@@ -56,23 +56,23 @@ public static class RuleSetReader
             MinOverlap = Overlap(bond.Table("least-overlap")),
             PreferThicknessLap = bond.OptionalTable("lap-by-thickness") is { } lap ? Interval(lap) : null,
             PreferredLapPercent = bond.Whole("preferred-lap-percent", 1, 50),
-            LeastPiece = NotNegative(bond, "least-piece"),
-            LeastBearing = NotNegative(openings, "least-bearing"),
-            ModuleTolerance = NotNegative(openings, "module-tolerance"),
+            LeastPiece = bond.LengthFromZero("least-piece"),
+            LeastBearing = openings.LengthFromZero("least-bearing"),
+            ModuleTolerance = openings.LengthFromZero("module-tolerance"),
             MaxShiftPercent = openings.Whole("max-shift-percent", 0, 100),
             Datum = openings.Choice("datum", ("best", Datum.Best), ("start", Datum.Start), ("end", Datum.End), ("grid", Datum.Grid)),
             GridOrigin = openings.OptionalTable("grid-origin") is { } origin ? new GridOrigin(origin.Length("x"), origin.Length("y")) : default,
             StackOpenings = openings.Flag("stack"),
             LintelLoadClass = openings.Whole("lintel-load-class", 1, LargestLoadClass),
             Allowances = new OpeningAllowances(Allowance(openings.Table("door")), Allowance(openings.Table("window"))),
-            DrilledUnder = NotNegative(openings, "drilled-under"),
+            DrilledUnder = openings.LengthFromZero("drilled-under"),
             Ties = Ties(junctions),
             Tees = junctions.Choice("tee", ("tied", TeeBuild.Tied), ("bonded", TeeBuild.Bonded)),
             MovementJoints = root.OptionalTable("movement-joints") is { } joints ? MovementJointReader.Read(joints) : null,
             HeightAims = Aims(heights),
             StoreyStart = heights.Choice("storey-start", ("slab", StoreyStart.Slab), ("continuous", StoreyStart.Continuous)),
-            MortarRest = NotNegative(heights, "mortar-rest"),
-            PartitionHeadGap = NotNegative(heights, "partition-head-gap"),
+            MortarRest = heights.LengthFromZero("mortar-rest"),
+            PartitionHeadGap = heights.LengthFromZero("partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? BarRuleReader.Read(bars) : null,
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
             EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
@@ -108,10 +108,10 @@ public static class RuleSetReader
         {
             OfPitchPerMille = table.Whole("of-pitch-per-mille", 0, 500),
             OfHeightPerMille = table.Whole("of-height-per-mille", 0, 1000),
-            Least = NotNegative(table, "least"),
+            Least = table.LengthFromZero("least"),
             TallAbove = above,
             TallOfHeightPerMille = tall?.Whole("of-height-per-mille", 0, 1000) ?? 0,
-            TallLeast = tall is null ? Length.Zero : NotNegative(tall, "least"),
+            TallLeast = tall is null ? Length.Zero : tall.LengthFromZero("least"),
         };
     }
 
@@ -121,7 +121,7 @@ public static class RuleSetReader
         Margin(table.Table("shim")),
         Margin(table.Table("buck")));
 
-    private static Margin Margin(SettingsTable table) => new(NotNegative(table, "side"), NotNegative(table, "head"), NotNegative(table, "sill"));
+    private static Margin Margin(SettingsTable table) => new(table.LengthFromZero("side"), table.LengthFromZero("head"), table.LengthFromZero("sill"));
 
     private static ImmutableArray<HeightAim> Aims(SettingsTable table)
     {
@@ -140,19 +140,12 @@ public static class RuleSetReader
     }
 
     private static EdgeDistanceRule Edges(SettingsTable table) => new(
-        NotNegative(table, "corner-bar"), NotNegative(table, "other-bar"), NotNegative(table, "about"), NotNegative(table, "within"));
+        table.LengthFromZero("corner-bar"), table.LengthFromZero("other-bar"), table.LengthFromZero("about"), table.LengthFromZero("within"));
 
     private static Interval<Length> Interval(SettingsTable table)
     {
         var interval = new Interval<Length>(table.Length("least"), table.Length("largest"));
         table.Check(interval.Least >= Length.Zero && interval.Least <= interval.Largest, "least", "must not be negative nor more than largest");
         return interval;
-    }
-
-    private static Length NotNegative(SettingsTable table, string key)
-    {
-        var length = table.Length(key);
-        table.Check(length >= Length.Zero, key, "must not be negative");
-        return length;
     }
 }

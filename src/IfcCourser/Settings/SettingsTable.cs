@@ -50,6 +50,22 @@ internal sealed class SettingsTable
 
     public Length Length(string key) => Read<string>(key, "a length in quotes, such as \"24 in\"") is { } text ? Parse(text, key, LineOf(key)) : default;
 
+    /// <summary>A length that must be more than nothing.</summary>
+    public Length PositiveLength(string key)
+    {
+        var length = Length(key);
+        CheckPositive(key, length);
+        return length;
+    }
+
+    /// <summary>A length that must not be negative.</summary>
+    public Length LengthFromZero(string key)
+    {
+        var length = Length(key);
+        Check(length >= Units.Length.Zero, key, "must not be negative");
+        return length;
+    }
+
     public Length? OptionalLength(string key) => Has(key) ? Length(key) : null;
 
     public ImmutableArray<Length> Lengths(string key) => [.. Items(key).Select(item => LengthOf(item, key))];
