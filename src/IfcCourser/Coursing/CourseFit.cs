@@ -6,7 +6,7 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// Fits a wall onto course lines: whole courses, and at its foot and its top, where its height asks for it, a course of
-/// another unit height, a rip, two rips that share what is too thin for one, or a rest left to mortar.
+/// another unit height or two, a rip, two rips that share what is too thin for one, or a rest left to mortar.
 /// </summary>
 internal sealed class CourseFit(LayoutRules rules)
 {
@@ -24,6 +24,10 @@ internal sealed class CourseFit(LayoutRules rules)
     public static Length PlainJoint(Catalog catalog) => Length.Max(catalog.BedJoint.Nominal, catalog.CutGrid);
 
     public static Length? LeastRip(Catalog catalog) => catalog.LeastRip?.CeilingTo(catalog.CutGrid);
+
+    /// <summary>Two units of other heights that may end a wall on top of each other.</summary>
+    public static IEnumerable<(Length Lower, Length Upper)> Pairs(Catalog catalog) =>
+        catalog.OtherHeights.SelectMany(lower => catalog.OtherHeights.Select(upper => (lower, upper)));
 
     /// <summary>The best courses of a wall on given lines, without any where it is too low for one.</summary>
     /// <returns>Null where no first course fits the lines.</returns>
@@ -93,6 +97,15 @@ internal sealed class CourseFit(LayoutRules rules)
         foreach (var height in _catalog.OtherHeights.Where(height => bottom + height <= wall.Top))
         {
             yield return EndingAt(last, bottom + height);
+        }
+
+        foreach (var (lower, upper) in last > foot.Line ? Pairs(_catalog) : [])
+        {
+            var split = BottomOf(last - 1) + lower;
+            if (split + lines.Joint + upper <= wall.Top)
+            {
+                yield return EndingAt(last, split + lines.Joint + upper, split);
+            }
         }
 
         if (_leastRip is null)

@@ -129,6 +129,10 @@ internal sealed class LineChoice(LayoutRules rules)
             yield return wall.Base + wall.Bed.Min + height + joint;
             yield return wall.Base + wall.Bed.Nominal + height + joint;
             yield return wall.Base + wall.Bed.Max + height + joint;
+        }
+
+        foreach (var height in _catalog.OtherHeights.Prepend(_catalog.UnitHeight).Concat(CourseFit.Pairs(_catalog).Select(pair => pair.Lower + joint + pair.Upper)))
+        {
             yield return wall.Top - height;
             yield return wall.Top - CourseFit.PlainJoint(_catalog) - height;
             yield return wall.Top - rules.Set.MortarRest - height;

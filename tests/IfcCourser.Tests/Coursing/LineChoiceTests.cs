@@ -48,9 +48,8 @@ public sealed class LineChoiceTests
         },
         iter: 200);
 
-    /// <summary>Known fault: in groups with bond beams on walls of few courses better lines are missed now and then; they are left out here.</summary>
     [Fact]
-    public void No_lines_on_a_half_millimetre_grid_suit_a_group_better() => Gen.Select(_rules, _wall.Select(wall => wall with { HasTopBeam = false }).Array[1, 4]).Sample(
+    public void No_lines_on_a_half_millimetre_grid_suit_a_group_better() => Gen.Select(_rules, _wall.Array[1, 4]).Sample(
         (rules, walls) =>
         {
             var sets = new LevelSets([.. walls.Select(wall => wall with { Bed = rules.Catalog.LevellingBed })], rules);

@@ -117,6 +117,15 @@ internal static class AllStacks
             yield return (courses.Add((bottom, bottom + last)), false);
         }
 
+        foreach (var (lowerUnit, upperUnit) in catalog.OtherHeights.SelectMany(lowerUnit => catalog.OtherHeights.Select(upperUnit => (lowerUnit, upperUnit))))
+        {
+            var between = bottom + lowerUnit + catalog.BedJoint.Nominal;
+            if (between + upperUnit <= wall.Top)
+            {
+                yield return (courses.AddRange((bottom, bottom + lowerUnit), (between, between + upperUnit)), true);
+            }
+        }
+
         var shared = rest - catalog.BedJoint.Nominal;
         var lower = (shared / 2).FloorTo(catalog.CutGrid);
         var upper = (shared - lower).FloorTo(catalog.CutGrid);
