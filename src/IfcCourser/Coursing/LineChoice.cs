@@ -131,7 +131,8 @@ internal sealed class LineChoice(LayoutRules rules)
             yield return wall.Base + wall.Bed.Max + height + joint;
         }
 
-        foreach (var height in _catalog.OtherHeights.Prepend(_catalog.UnitHeight).Concat(CourseFit.Pairs(_catalog).Select(pair => pair.Lower + joint + pair.Upper)))
+        var tops = _catalog.OtherHeights.Concat(CourseFit.Pairs(_catalog).Select(pair => pair.Lower + joint + pair.Upper)).ToList();
+        foreach (var height in tops.Prepend(_catalog.UnitHeight))
         {
             yield return wall.Top - height;
             yield return wall.Top - CourseFit.PlainJoint(_catalog) - height;
@@ -145,9 +146,19 @@ internal sealed class LineChoice(LayoutRules rules)
             yield return wall.Top - joint - (rip * 2);
         }
 
-        foreach (var line in wall.Heads.SelectMany(head => new[] { head, head + rules.MaxShift }).Concat(wall.Sills.Select(sill => sill + joint)))
+        var heads = wall.Heads.SelectMany(head => new[] { head, head + rules.MaxShift }).ToList();
+        foreach (var line in heads.Concat(wall.Sills.Select(sill => sill + joint)))
         {
             yield return line;
+        }
+
+        // A head may lie under the beam, which stands on what ends the courses.
+        foreach (var line in wall.HasTopBeam ? heads : [])
+        {
+            foreach (var height in tops)
+            {
+                yield return line - joint - height;
+            }
         }
     }
 }

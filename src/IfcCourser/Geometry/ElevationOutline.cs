@@ -130,7 +130,8 @@ public sealed class ElevationOutline
     private static OutlinePart ToPart(Polygon polygon)
     {
         var ring = polygon.ExteriorRing.Coordinates;
-        var points = ring.SkipLast(1).Select(c => new ElevationPoint(Length.FromMm(c.X), Length.FromMm(c.Y))).ToImmutableArray();
+        var rounded = ring.Select(c => new ElevationPoint(Length.FromMm(c.X), Length.FromMm(c.Y))).ToList();
+        var points = rounded.Zip(rounded.Skip(1)).Where(edge => edge.First != edge.Second).Select(edge => edge.First).ToImmutableArray();
         if (NetTopologySuite.Algorithm.Orientation.IsCCW(ring) is false)
         {
             points = [.. points.Reverse()];
