@@ -13,17 +13,16 @@ internal static class CommandLine
 
     private static readonly Option<bool> _noColour = new("--no-colour", "--no-color") { Description = Messages.OptionNoColour, Recursive = true };
 
+    /// <summary>Every verb as it is written, subcommands after their own.</summary>
+    public static IEnumerable<string> Verbs => Root(_ => throw new InvalidOperationException("Nothing runs here.")).Subcommands
+        .SelectMany(verb => verb.Subcommands.Select(sub => $"{verb.Name} {sub.Name}").Prepend(verb.Name));
+
     /// <summary>Runs one command.</summary>
     /// <param name="arguments">Without the program's name.</param>
     /// <param name="terminal">Where words go.</param>
     public static ExitStatus Run(IReadOnlyList<string> arguments, Terminal terminal)
     {
-        var root = new RootCommand(Messages.About) { _quiet, _verbose, _noColour };
-        root.Add(LayoutCommand.Create(Told));
-        root.Add(CheckCommand.Create(Told));
-        root.Add(CatalogCommand.Create(Told));
-
-        var parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        var parsed = Root(Told).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count > 0)
         {
             return Misunderstood(parsed, terminal);
@@ -52,6 +51,12 @@ internal static class CommandLine
             Colour = terminal.Colour && !result.GetValue(_noColour),
         };
     }
+
+    private static RootCommand Root(Func<ParseResult, Terminal> terminal) => new(Messages.About)
+    {
+        _quiet, _verbose, _noColour,
+        LayoutCommand.Create(terminal), CheckCommand.Create(terminal), CatalogCommand.Create(terminal),
+    };
 
     /// <summary>Says the first thing that is wrong; what follows from it would only confuse.</summary>
     private static ExitStatus Misunderstood(ParseResult parsed, Terminal terminal)

@@ -9,6 +9,9 @@ internal static class Fixtures
 
     public static string Bad(string file) => Path.Combine(_root, "fixtures", "bad", file);
 
+    /// <param name="path">From the repository's top, with slashes.</param>
+    public static string InRepository(string path) => Path.Combine([_root, .. path.Split('/')]);
+
     private static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
