@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
@@ -9,10 +10,12 @@ namespace IfcCourser.Cli.Commands;
 internal static class CheckCommand
 {
     private const string Csv = "csv";
+    private const string Html = "html";
+    private static readonly ImmutableArray<string> _formats = [Csv, Html];
 
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var options = new RunOptions([Csv], Messages.OptionFormats([Csv]), failOn: "warning");
+        var options = new RunOptions(_formats, Messages.OptionFormats(_formats), failOn: "warning");
         var command = new Command("check", Messages.AboutCheck);
         options.AddTo(command);
         command.SetAction(parsed =>
@@ -41,7 +44,7 @@ internal static class CheckCommand
 
         terminal.Step(Messages.LayingOut);
         var layout = model.LayOut();
-        if (settings.Out is not null && settings.Formats.Contains(Csv) && Write(settings, layout) is { } fault)
+        if (settings.Out is not null && Write(settings, layout) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
@@ -66,6 +69,8 @@ internal static class CheckCommand
         }
 
         using var folder = opening.Value;
-        return folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream)) ?? folder.Commit();
+        return (settings.Formats.Contains(Csv) ? folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream)) : null)
+            ?? (settings.Formats.Contains(Html) ? PageFiles.Findings(folder, layout, settings) : null)
+            ?? folder.Commit();
     }
 }

@@ -21,9 +21,10 @@ internal static class LayoutFiles
     private const string Pdf = "pdf";
     private const string Ifc = "ifc";
     private const string Csv = "csv";
+    private const string Html = "html";
     private const string Coursed = ".coursed";
 
-    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv, Html];
 
     /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
@@ -42,6 +43,7 @@ internal static class LayoutFiles
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
+            ([Html], () => PageFiles.Findings(folder, layout, settings) ?? PageFiles.Report(folder, layout, settings)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))

@@ -1,0 +1,39 @@
+namespace IfcCourser.Output.Page;
+
+/// <summary>The search line and the choices over a table; the script shows them and puts them to work.</summary>
+internal static class Filters
+{
+    /// <param name="Name">Of the rows' data attribute.</param>
+    internal sealed record Field(string Name, string Label, ImmutableArray<(string Value, string Text)> Choices);
+
+    public static Field Choice(string name, string label, IEnumerable<(string Value, string Text)> choices) => new(name, label, [.. choices]);
+
+    /// <summary>Storeys and walls.</summary>
+    public static IEnumerable<Field> Places(PageFacts facts) =>
+    [
+        Choice("storey", "Storey", facts.Storeys.Select(storey => storey.Name)
+            .Concat(facts.Skipped.Select(wall => wall.Storey)).Distinct(StringComparer.Ordinal).Select(name => (name, name))),
+        Choice("wall", "Wall", facts.Walls.Select(wall => (wall.Number, wall.Mark, wall.Name))
+            .Concat(facts.Skipped.Select(wall => (wall.Number, wall.Mark, Name: wall.Wall.Identity.Label)))
+            .OrderBy(wall => wall.Number)
+            .Select(wall => (FormattableString.Invariant($"{wall.Number}"), $"{wall.Mark} {wall.Name}"))),
+    ];
+
+    public static void Write(Html html, string table, IEnumerable<Field> fields)
+    {
+        html.Line($"<form class=\"filter scripted\" data-table=\"{table}\" role=\"search\" aria-label=\"Filter this table\">");
+        html.Line($"<label>Search <input type=\"search\" name=\"search\" autocomplete=\"off\"></label>");
+        foreach (var field in fields.Where(field => field.Choices.Length > 1))
+        {
+            html.Line($"<label>{field.Label} <select name=\"{field.Name}\"><option value=\"\">all</option>");
+            foreach (var (value, text) in field.Choices)
+            {
+                html.Line($"<option value=\"{value}\">{text}</option>");
+            }
+
+            html.Line($"</select></label>");
+        }
+
+        html.Line($"<button type=\"reset\">Show all</button> <output></output></form>");
+    }
+}
