@@ -54,6 +54,8 @@ internal static class Messages
 
     public const string OptionDate = "Date to stamp, such as 2026-03-31 or 2026-03-31T14:05:00; the model's own time stamp when left out.";
 
+    public const string OptionOffcuts = "How far the saw list may use what is left of a sawn unit: in its wall, its storey or anywhere.";
+
     public const string OptionFailOn = "Exit with 1 where a finding is at least this grave.";
 
     public const string OptionQuiet = "Say nothing but errors.";

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using IfcCourser.Takeoff;
 
 namespace IfcCourser.Cli.Commands;
 
@@ -43,7 +44,7 @@ internal static class LayoutCommand
 
         using var folder = opening.Value;
         terminal.Step(Messages.LayingOut);
-        var layout = LayoutFiles.Add(folder, model.LayOut(), model, settings, terminal);
+        var layout = LayoutFiles.Add(folder, Orders.With(model.LayOut(), settings.Offcuts), model, settings, terminal);
         if ((layout.Fault ?? folder.Commit()) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);

@@ -6,6 +6,7 @@ using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.IfcWriteBack;
 using IfcCourser.Output.Json;
+using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tables;
@@ -21,10 +22,11 @@ internal static class LayoutFiles
     private const string Pdf = "pdf";
     private const string Ifc = "ifc";
     private const string Csv = "csv";
+    private const string Xlsx = "xlsx";
     private const string Html = "html";
     private const string Coursed = ".coursed";
 
-    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv, Html];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv, Xlsx, Html];
 
     /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
@@ -41,6 +43,9 @@ internal static class LayoutFiles
             ([Json], () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
             ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
+            ([Csv], () => folder.Add("order/takeoff.csv", stream => TakeoffCsv.Write(layout, stream))),
+            ([Csv], () => folder.Add("order/saw-list.csv", stream => SawListCsv.Write(layout, stream))),
+            ([Xlsx], () => folder.Add("order/takeoff.xlsx", stream => TakeoffWorkbook.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Html], () => PageFiles.Findings(folder, layout, settings) ?? PageFiles.Report(folder, layout, settings)),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using IfcCourser.Findings;
+using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -38,6 +39,8 @@ internal sealed class RunOptions
 
     private readonly Option<string[]> _joints = new(GivenJoint.Option) { HelpName = "WALL=LENGTH", Description = Messages.OptionMovementJoint };
 
+    private readonly Option<string> _offcuts = Choice("--offcuts", Messages.OptionOffcuts, "wall", "wall", "storey", "job");
+
     private readonly Option<string?> _formats;
 
     private readonly Option<string?> _date = new("--date") { HelpName = "DATE", Description = Messages.OptionDate };
@@ -61,7 +64,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _formats, _date, _failOn, _json])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _date, _failOn, _json])
         {
             command.Add(option);
         }
@@ -92,6 +95,7 @@ internal sealed class RunOptions
             MaxShift = maxShift,
             Selection = Selection(parsed),
             MovementJoints = [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()],
+            Offcuts = Enum.Parse<OffcutReuse>(parsed.GetRequiredValue(_offcuts), ignoreCase: true),
             Formats = formats,
             Date = date,
             FailOn = Enum.TryParse<Severity>(parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,

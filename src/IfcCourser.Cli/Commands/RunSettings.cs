@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
+using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -30,6 +31,9 @@ internal sealed record RunSettings
     public required WallSelection Selection { get; init; }
 
     public required ImmutableArray<GivenJoint> MovementJoints { get; init; }
+
+    /// <summary>How far the saw list may use an offcut.</summary>
+    public required OffcutReuse Offcuts { get; init; }
 
     /// <summary>Case does not count.</summary>
     public required ImmutableHashSet<string> Formats { get; init; }

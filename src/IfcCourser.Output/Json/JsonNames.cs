@@ -50,6 +50,19 @@ internal static class JsonNames
 
     public static string Of(Certainty certainty) => certainty is Certainty.FromMemory ? "from-memory" : Lower(certainty);
 
+    /// <summary>full-unit, unit-waste: the words of its name joined by dashes.</summary>
+    public static string Of(OrderItem item) => string.Concat(item.ToString().Select((letter, i) => i > 0 && char.IsUpper(letter) ? $"-{letter}" : letter.ToString())).ToLowerInvariant();
+
+    public static string Of(OffcutReuse reuse) => Lower(reuse);
+
+    public static string Of(QuantityUnit unit) => unit switch
+    {
+        QuantityUnit.Metre => "m",
+        QuantityUnit.SquareMetre => "m2",
+        QuantityUnit.Litre => "l",
+        _ => Lower(unit),
+    };
+
     /// <summary>The kinds of cut joined by +, in a fixed order.</summary>
     public static string Of(Cuts cuts) => cuts is Cuts.None
         ? "none"

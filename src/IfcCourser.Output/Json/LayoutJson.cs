@@ -43,6 +43,11 @@ public static class LayoutJson
             Walls(json, layout);
             json.Lines("barSchedule", layout.BarSchedule, ReinforcementJson.ScheduleRow);
             SetOutJson.Write(json, layout.SetOut);
+            if (layout.Order is { } order)
+            {
+                OrderJson.Write(json, order);
+            }
+
             json.Line("totals", line => Totals(line, LayoutTotals.Of(layout)));
             json.Lines("findings", layout.Findings, Finding);
             json.WriteEndObject();

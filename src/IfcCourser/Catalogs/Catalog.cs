@@ -70,6 +70,9 @@ public sealed record Catalog
     /// <summary>Core sizes, widest wall first.</summary>
     public required ImmutableArray<CoreOption> Cores { get; init; }
 
+    /// <summary>What orders are reckoned with.</summary>
+    public OrderingData Ordering { get; init; } = OrderingData.Unknown;
+
     /// <summary>
     /// Words that mark a layer, material, part or type name as this catalog's masonry: beginnings of words, or with a star
     /// before them any part of one; case does not count.
@@ -87,6 +90,22 @@ public sealed record Catalog
 
     /// <summary>The trough unit for a wall, null where none is made for its width.</summary>
     public TroughUnit? TroughFor(Length thickness) => Troughs.FirstOrDefault(trough => trough.Widths.IsEmpty || trough.Widths.Any(width => IsWidth(width, thickness)));
+
+    /// <summary>How many of a product stand on a pallet, by its name, its height and the wall's thickness; null where it is not known.</summary>
+    public int? PalletContent(string product, Length height, Length thickness)
+    {
+        var made = Ordering.Pallets.Where(pallet => pallet.Height.GetValueOrDefault(UnitHeight) == height && IsWidth(pallet.Width, thickness)).ToList();
+        var own = made.Find(pallet => string.Equals(pallet.Product, product, StringComparison.Ordinal));
+        return (own ?? (string.Equals(product, OrderingData.PartUnit, StringComparison.Ordinal) ? null : made.Find(pallet => pallet.Product is null)))?.Units;
+    }
+
+    /// <summary>Mass of a unit as delivered, kg, the hollow of a trough unit deducted; null where the density is not known.</summary>
+    public double? Mass(string product, Length length, Length height, Length thickness)
+    {
+        var hollow = TroughFor(thickness) is { } trough && string.Equals(trough.Name, product, StringComparison.Ordinal) ? trough.HollowArea(thickness, height) : 0;
+        var volume = ((thickness.Mm * height.Mm / 1e6) - hollow) * (length.Mm / 1000);
+        return Ordering.Density * (100 + Ordering.MoisturePercent) / 100 * volume;
+    }
 
     /// <summary>Whether a product made for a width, actual or nominal, fits a wall of a thickness, actual or nominal.</summary>
     public bool IsWidth(Length width, Length thickness) => width == thickness

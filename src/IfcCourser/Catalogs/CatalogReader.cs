@@ -67,11 +67,12 @@ public static class CatalogReader
         CatalogCheck.Unit(unit, catalog);
         CatalogCheck.Cutting(cutting, catalog);
         CatalogCheck.Layout(layout, catalog);
-        return catalog with
+        catalog = catalog with
         {
             Lintels = [.. root.Tables("lintels").Select(table => LintelReader.Read(table, catalog))],
             Troughs = [.. root.Tables("troughs").Select(table => TroughReader.Read(table, catalog))],
         };
+        return root.OptionalTable("ordering") is { } ordering ? catalog with { Ordering = OrderingReader.Read(ordering, catalog) } : catalog;
     }
 
     private static PanelLimits Panels(SettingsTable table)

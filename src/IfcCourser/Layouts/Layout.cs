@@ -28,6 +28,9 @@ public sealed record Layout
     /// <summary>How bars are set out before slabs are poured.</summary>
     public SetOut SetOut { get; init; } = SetOut.None;
 
+    /// <summary>What is to be ordered; null where nobody asked for it.</summary>
+    public Order? Order { get; init; }
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

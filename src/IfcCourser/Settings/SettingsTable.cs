@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using IfcCourser.Findings;
 using IfcCourser.Units;
 
@@ -110,6 +111,27 @@ internal sealed class SettingsTable
 
         Check(text.Length == 0, key, $"is \"{text}\", which is none of {string.Join(", ", names)}");
         return choices[0].Value;
+    }
+
+    /// <summary>An amount more than nothing with its unit, such as "25 kg".</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="units">The units it may be written in, and what one of them is in the unit returned.</param>
+    public double Measure(string key, params ReadOnlySpan<(string Unit, double Factor)> units)
+    {
+        List<string> names = [];
+        var text = Read<string>(key, $"an amount in quotes, such as \"25 {units[0].Unit}\"")?.Trim() ?? string.Empty;
+        foreach (var (unit, factor) in units)
+        {
+            names.Add(unit);
+            if (text.EndsWith(" " + unit, StringComparison.Ordinal)
+                && decimal.TryParse(text[..^(unit.Length + 1)], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) && amount > 0)
+            {
+                return (double)amount * factor;
+            }
+        }
+
+        Check(text.Length == 0 && !Has(key), key, $"is \"{text}\"; write a number more than nothing and one of {string.Join(", ", names)}");
+        return 1;
     }
 
     /// <summary>A joint or bed with keys min, nominal and max.</summary>

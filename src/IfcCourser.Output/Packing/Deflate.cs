@@ -1,8 +1,8 @@
-namespace IfcCourser.Output.Pdf;
+namespace IfcCourser.Output.Packing;
 
 /// <summary>
 /// Packs bytes as RFC 1950 and RFC 1951 say, with the fixed codes. Of our own, because what the runtime's packer writes
-/// depends on its version and the machine, and the same sheets are to give the same bytes.
+/// depends on its version and the machine, and the same run is to give the same bytes.
 /// </summary>
 internal static class Deflate
 {
@@ -25,20 +25,27 @@ internal static class Deflate
     private static readonly ImmutableArray<int> _distances =
         [1, 2, 3, 4, 5, 7, 9, 13, 17, 25, 33, 49, 65, 97, 129, 193, 257, 385, 513, 769, 1025, 1537, 2049, 3073, 4097, 6145, 8193, 12289, 16385, 24577];
 
+    /// <summary>As RFC 1950: 32 KiB window, no dictionary, the packed data and its check sum.</summary>
     public static byte[] Pack(ReadOnlySpan<byte> data)
     {
-        // 32 KiB window, no dictionary; one last block of fixed codes.
-        var bits = new BitRow([0x78, 0x01]);
+        List<byte> bytes = [0x78, 0x01, .. PackBare(data)];
+        var check = Adler32(data);
+        for (var shift = 24; shift >= 0; shift -= 8)
+        {
+            bytes.Add((byte)((check >> shift) & 0xFF));
+        }
+
+        return [.. bytes];
+    }
+
+    /// <summary>As RFC 1951: one last block of fixed codes.</summary>
+    public static byte[] PackBare(ReadOnlySpan<byte> data)
+    {
+        var bits = new BitRow([]);
         bits.Add(0b011, 3);
         PackBlock(bits, data);
         AddSymbol(bits, EndOfBlock);
         bits.Close();
-        var check = Adler32(data);
-        for (var shift = 24; shift >= 0; shift -= 8)
-        {
-            bits.Bytes.Add((byte)((check >> shift) & 0xFF));
-        }
-
         return [.. bits.Bytes];
     }
 

@@ -1,10 +1,10 @@
 using System.IO.Compression;
 using System.Text;
 using CsCheck;
-using IfcCourser.Output.Pdf;
+using IfcCourser.Output.Packing;
 using IfcCourser.Output.Tests.Support;
 
-namespace IfcCourser.Output.Tests.Pdf;
+namespace IfcCourser.Output.Tests.Packing;
 
 /// <summary>Held to the runtime's unpacker, which shares no code with the packer.</summary>
 public static class DeflateTests

@@ -1,0 +1,35 @@
+using IfcCourser.Layouts;
+using IfcCourser.Output.Json;
+using IfcCourser.Output.Workbooks;
+using static System.FormattableString;
+
+namespace IfcCourser.Output.Ordering;
+
+/// <summary>What each storey takes, side by side.</summary>
+internal static class StoreySheet
+{
+    private const int FirstStorey = 4;
+
+    public static WorkbookSheet Of(Layout layout, OrderText text)
+    {
+        var (order, rows) = (layout.Order!, new SheetRows());
+        var storeys = order.Storeys;
+        rows.Title("By storey", WorkbookWords.NetOnly);
+        rows.Header(["Item", "Description", $"Width ({text.LengthUnit})", "Unit", .. storeys.Select(storey => storey.Name ?? "no storey"), WorkbookWords.Total]);
+        var amounts = storeys.Select(storey => storey.Lines.ToDictionary(line => line.Key, line => line.Net)).ToArray();
+        foreach (var line in order.Lines.Where(line => storeys.Any(storey => storey.Lines.Any(own => own.Key == line.Key))))
+        {
+            var (format, row) = (text.Format(line.Key), rows.Next);
+            var nets = amounts.Select(storey => storey.GetValueOrDefault(line.Key) is { } net ? Math.Round(text.Amount(line.Key, net), text.Decimals(line.Key)) : (double?)null).ToArray();
+            rows.Row(
+            [
+                WorkbookCell.Of(JsonNames.Of(line.Key.Item)), WorkbookCell.Of(text.Short(line)), WorkbookCell.Of(line.Key.Width is { } width ? text.Number(width) : null, text.LengthFormat),
+                WorkbookCell.Of(text.Unit(line.Key)), .. nets.Select(net => WorkbookCell.Of(net, format)),
+                WorkbookCell.Reckoned(
+                    Invariant($"SUM({WorkbookSheet.Column(FirstStorey)}{row}:{WorkbookSheet.Column(FirstStorey + storeys.Length - 1)}{row})"), nets.Sum(), format),
+            ]);
+        }
+
+        return rows.Sheet("By storey", [15, 50, 9, 8, .. Enumerable.Repeat(14.0, storeys.Length), 12]);
+    }
+}

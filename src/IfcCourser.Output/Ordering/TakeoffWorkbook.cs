@@ -1,0 +1,17 @@
+using IfcCourser.Layouts;
+using IfcCourser.Output.Workbooks;
+
+namespace IfcCourser.Output.Ordering;
+
+/// <summary>takeoff.xlsx: the order with a column for the buyer's prices, what storeys and walls take, the saw list and the bars; totals are formulas.</summary>
+public static class TakeoffWorkbook
+{
+    /// <param name="layout">With its order.</param>
+    public static void Write(Layout layout, Stream stream)
+    {
+        var text = new OrderText(layout.Rules);
+        WorkbookWriter.Write(
+            [OrderSheet.Of(layout, text), StoreySheet.Of(layout, text), WallSheet.Of(layout, text), SawSheet.Of(layout, text), BarSheet.Of(layout, text)],
+            WorkbookWords.Title(layout), layout.Model.Date, layout.Rules.Catalog.Units, stream);
+    }
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+
+namespace IfcCourser.Layouts;
+
+/// <summary>What is to be ordered for a layout, and how it is sawn.</summary>
+public sealed record Order
+{
+    /// <summary>Over all walls, with waste and packs.</summary>
+    public required ImmutableArray<OrderLine> Lines { get; init; }
+
+    public required JointSums Joints { get; init; }
+
+    /// <summary>
+    /// Bags of thin-bed mortar by the rule that one bag sets about half a pallet (common practice, no source): a check on the reckoning from
+    /// the joints. Null where joints are thick or what a pallet holds is not known.
+    /// </summary>
+    public required int? BagsByPallets { get; init; }
+
+    /// <summary>From the lowest up.</summary>
+    public required ImmutableArray<OrderGroup> Storeys { get; init; }
+
+    /// <summary>In the layout's order.</summary>
+    public required ImmutableArray<OrderGroup> Walls { get; init; }
+
+    public required SawList Saw { get; init; }
+}

@@ -1,0 +1,11 @@
+using IfcCourser.Units;
+
+namespace IfcCourser.Layouts;
+
+/// <summary>What lines of an order must share to be summed.</summary>
+/// <param name="Product">As the layout names it; of grout and concrete, what it fills.</param>
+/// <param name="Width">Thickness of the wall it is for; null where that does not matter.</param>
+/// <param name="Length">Null where it does not matter.</param>
+/// <param name="Height">Null where it does not matter.</param>
+/// <param name="Mark">Of a bar in the schedule; empty for all else.</param>
+public sealed record OrderKey(OrderItem Item, string Product, QuantityUnit Unit, Length? Width = null, Length? Length = null, Length? Height = null, string Mark = "");

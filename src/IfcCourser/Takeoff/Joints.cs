@@ -1,0 +1,151 @@
+using System.Collections.Immutable;
+using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+
+namespace IfcCourser.Takeoff;
+
+/// <summary>Measures the mortar joints of a wall from what lies beside and under its pieces and lintels.</summary>
+internal sealed class Joints
+{
+    private readonly WallLayout _wall;
+    private readonly Catalog _catalog;
+    private readonly ImmutableArray<ElevationRect> _laid;
+    private double _bedArea;
+    private double _headArea;
+    private double _bedVolume;
+    private double _headVolume;
+    private double _levellingArea;
+    private double _levellingVolume;
+
+    private Joints(WallLayout wall, LayoutRules rules)
+    {
+        _wall = wall;
+        _catalog = wall.Frame.Curve is { } curve ? rules.Around(curve.Radius, wall.Frame.Thickness).Catalog : rules.Catalog;
+        var lintels = wall.Lintels.Where(lintel => lintel.Kind != LintelKind.Formed).Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
+        _laid = [.. wall.Courses.SelectMany(course => course.Pieces).Select(Box).Concat(lintels)];
+    }
+
+    public static JointSums Of(WallLayout wall, LayoutRules rules)
+    {
+        var joints = new Joints(wall, rules);
+        foreach (var box in joints._laid)
+        {
+            var right = joints.HeadJoint(box);
+            joints.Under(box with { Right = box.Right + right });
+        }
+
+        joints.AgainstWalls();
+        return new JointSums(joints._bedArea, joints._headArea, joints._bedVolume, joints._headVolume, joints._levellingArea, joints._levellingVolume);
+    }
+
+    /// <summary>The head joint at the right; its width, zero where none is laid.</summary>
+    private Length HeadJoint(ElevationRect box)
+    {
+        var widest = Length.Zero;
+        foreach (var other in _laid.Where(other => other.Left >= box.Right && other.Left - box.Right <= _catalog.HeadJoint.Max && other.StandsBeside(box)
+            && !_wall.MovementJoints.Any(joint => joint.At >= box.Right && joint.At <= other.Left)))
+        {
+            var width = other.Left - box.Right;
+            AddHead(Length.Min(other.Top, box.Top) - Length.Max(other.Bottom, box.Bottom), width);
+            widest = Length.Max(widest, width);
+        }
+
+        return widest;
+    }
+
+    /// <summary>Joints between the ends of spans and the faces of other walls.</summary>
+    private void AgainstWalls()
+    {
+        var joint = _catalog.HeadJoint.Nominal;
+        foreach (var (course, span) in _wall.Courses.SelectMany(course => course.Spans.Select(span => (course, span))))
+        {
+            var ends = (span.StartEdge == EdgeKind.Wall ? course.Pieces.Where(piece => piece.From == span.Run.From) : [])
+                .Concat(span.EndEdge == EdgeKind.Wall ? course.Pieces.Where(piece => piece.To == span.Run.To) : []);
+            foreach (var piece in ends)
+            {
+                AddHead(piece.Height, joint);
+            }
+        }
+    }
+
+    private void AddHead(Length height, Length joint)
+    {
+        if (joint > Length.Zero)
+        {
+            var area = height.Mm * Bedded.Mm / 1e6;
+            _headArea += area;
+            _headVolume += area * Spread(joint).Mm;
+        }
+    }
+
+    /// <summary>What the underside lies on: mortar on pieces or lintels under it, or the levelling bed.</summary>
+    private void Under(ElevationRect box)
+    {
+        var reach = Length.Max(_catalog.BedJoint.Max, _catalog.BedJoint.Nominal);
+        var below = _laid.Where(other => other.Top <= box.Bottom && box.Bottom - other.Top <= reach && other.Left < box.Right && other.Right > box.Left).ToList();
+        var beams = _wall.BondBeams.Where(beam => beam.Kind == BondBeamKind.Formed && beam.Top <= box.Bottom && box.Bottom - beam.Top <= reach && beam.From < box.Right && beam.To > box.Left)
+            .Select(beam => new ElevationRect(beam.From, beam.To, beam.Bottom, beam.Top));
+        var formed = _wall.Lintels.Where(lintel => lintel.Kind == LintelKind.Formed && lintel.Top <= box.Bottom && box.Bottom - lintel.Top <= reach)
+            .Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
+        var covered = Length.Zero;
+        var at = box.Left;
+        foreach (var support in below.Concat(beams).Concat(formed).OrderBy(support => support.Left).ThenBy(support => support.Right))
+        {
+            var from = Length.Max(at, support.Left);
+            // Over a head joint the mortar goes on.
+            from = from - at <= _catalog.HeadJoint.Max && covered > Length.Zero ? at : from;
+            var to = Length.Min(box.Right, support.Right);
+            if (to > from)
+            {
+                AddBed(to - from, box.Bottom - support.Top);
+                (covered, at) = (covered + (to - from), to);
+            }
+        }
+
+        if (covered == Length.Zero && Ground(box) is { } ground && box.Bottom >= ground)
+        {
+            AddGround(box.Width, box.Bottom - ground);
+        }
+    }
+
+    private void AddBed(Length length, Length joint)
+    {
+        var area = length.Mm * Bedded.Mm / 1e6;
+        _bedArea += area;
+        _bedVolume += area * Spread(joint).Mm;
+    }
+
+    private void AddGround(Length length, Length bed)
+    {
+        if (bed < _catalog.LevellingBed.Min && bed <= _catalog.BedJoint.Max)
+        {
+            AddBed(length, bed);
+            return;
+        }
+
+        var area = length.Mm * _wall.Frame.Thickness.Mm / 1e6;
+        _levellingArea += area;
+        _levellingVolume += area * bed.Mm;
+    }
+
+    /// <summary>Lower edge of the outline under a piece's middle, where the bed can be no thicker than a course; else null.</summary>
+    private Length? Ground(ElevationRect box)
+    {
+        var middle = (box.Left + box.Right) / 2;
+        var outline = _wall.Outline;
+        var heights = outline.Zip(outline.Skip(1).Append(outline[0]), (a, b) => (a, b))
+            .Where(edge => Length.Min(edge.a.S, edge.b.S) <= middle && Length.Max(edge.a.S, edge.b.S) > middle)
+            .Select(edge => edge.a.Z + Length.FromMm((edge.b.Z - edge.a.Z).Mm * ((middle - edge.a.S).Mm / (edge.b.S - edge.a.S).Mm)));
+        var ground = heights.Where(height => height <= box.Bottom).Select(height => (Length?)height).Max();
+        return ground is { } z && box.Bottom - z < _catalog.UnitHeight ? z : null;
+    }
+
+    private Length Bedded => Length.Min(_catalog.Ordering.JointMortar.Bedded ?? _wall.Frame.Thickness, _wall.Frame.Thickness);
+
+    private Length Spread(Length joint) => Length.Max(joint, _catalog.Ordering.JointMortar.Spread ?? Length.Zero);
+
+    private static ElevationRect Box(Piece piece) => new(piece.From, piece.To, piece.Bottom, piece.Top);
+}

@@ -1,0 +1,14 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Takeoff;
+
+/// <summary>The order in which walls go up: storey by storey from below, in each as the layout lists them.</summary>
+internal static class LayingOrder
+{
+    public static IEnumerable<WallLayout> Of(Layout layout) => Storeys(layout).SelectMany(storey => storey);
+
+    /// <summary>The walls of each storey, the lowest storey first; those that no storey holds have a null key.</summary>
+    public static IEnumerable<IGrouping<string?, WallLayout>> Storeys(Layout layout) => layout.Walls
+        .GroupBy(wall => wall.Identity.Storey, StringComparer.Ordinal)
+        .OrderBy(storey => storey.Min(wall => wall.Frame.Origin.Z));
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Takeoff;
+
+/// <summary>Takes off what a finished layout needs.</summary>
+public static class Orders
+{
+    /// <summary>The layout with its order.</summary>
+    /// <param name="layout">Finished.</param>
+    /// <param name="reuse">How far offcuts may go.</param>
+    public static Layout With(Layout layout, OffcutReuse reuse)
+    {
+        var saw = SawLists.Of(layout, reuse);
+        var lines = new WallLines(layout, saw);
+        var walls = layout.Walls.Select(wall => (wall.Identity.GlobalId, Joints: Joints.Of(wall, layout.Rules), Lines: Summed(lines.Of(wall))))
+            .ToDictionary(wall => wall.GlobalId, wall => new OrderGroup(wall.GlobalId, wall.Joints, [.. WithMortar(wall.Lines, wall.Joints)]), StringComparer.Ordinal);
+        ImmutableArray<OrderGroup> storeys = [.. LayingOrder.Storeys(layout).Select(storey => Group(storey.Key, [.. storey.Select(wall => walls[wall.Identity.GlobalId])]))];
+        var job = Group(null, [.. storeys]);
+        var totals = new OrderTotals(layout.Rules.Catalog);
+        return layout with
+        {
+            Order = new Order
+            {
+                Lines = totals.Of(job.Lines),
+                Joints = job.Joints,
+                BagsByPallets = totals.BagsByPallets(job.Lines),
+                Storeys = [.. storeys.Select(storey => storey with { Lines = totals.Weighed(storey.Lines) })],
+                Walls = [.. layout.Walls.Select(wall => walls[wall.Identity.GlobalId]).Select(wall => wall with { Lines = totals.Weighed(wall.Lines) })],
+                Saw = saw,
+            },
+        };
+    }
+
+    private static OrderGroup Group(string? name, ImmutableArray<OrderGroup> parts)
+    {
+        var joints = parts.Aggregate(default(JointSums), (sum, part) => sum + part.Joints);
+        return new OrderGroup(name, joints, Summed(parts.SelectMany(part => part.Lines)));
+    }
+
+    private static IEnumerable<OrderLine> WithMortar(ImmutableArray<OrderLine> lines, JointSums joints)
+    {
+        OrderLine[] mortar =
+        [
+            new(new OrderKey(OrderItem.JointMortar, string.Empty, QuantityUnit.Litre), joints.BedVolume + joints.HeadVolume),
+            new(new OrderKey(OrderItem.LevellingMortar, string.Empty, QuantityUnit.Litre), joints.LevellingVolume),
+        ];
+        return Summed(lines.Concat(mortar.Where(line => line.Net > 0)));
+    }
+
+    /// <summary>Lines with the same key become one; in the order of the items, then by width, product and length.</summary>
+    private static ImmutableArray<OrderLine> Summed(IEnumerable<OrderLine> lines) =>
+    [
+        .. lines.GroupBy(line => line.Key)
+            .Select(group => group.First() with { Net = group.Sum(line => line.Net) })
+            .OrderBy(line => line.Key.Item).ThenBy(line => line.Key.Width).ThenBy(line => line.Key.Product, StringComparer.Ordinal)
+            .ThenBy(line => line.Key.Height).ThenBy(line => line.Key.Length).ThenBy(line => line.Key.Mark.Length).ThenBy(line => line.Key.Mark, StringComparer.Ordinal),
+    ];
+}
