@@ -149,15 +149,61 @@ internal static class Messages
         : "rules as named; the model is not in feet or inches (name another catalog with --catalog)";
 
     /// <summary>Heads of check's columns: where edges are from their lines; + is to the right or up.</summary>
-    public static IReadOnlyList<string> OpeningColumns => ["opening", "state", "left to line", "right to line", "sill to course", "head to course", "least move", "findings"];
+    public static IReadOnlyList<string> OpeningColumns => ["opening", "state", "left to line", "right to line", "sill to course", "head to course", "least move", "kept, it costs", "findings"];
 
     public const string StateOn = "on the module";
 
-    public const string StateCurable = "off, a move cures it";
-
-    public const string StateOff = "off the module";
-
     public const string StateUncoursed = "not coursed around";
+
+    public const string LengthUnknown = "length not its own";
+
+    public static string State(ModuleState state) => state switch
+    {
+        ModuleState.OnModule => StateOn,
+        ModuleState.Cured => "off, moved onto it",
+        ModuleState.Curable => "off, a move cures it",
+        ModuleState.WidthOff => "off, its width too",
+        ModuleState.Stuck => "off, can't move",
+        ModuleState.Fixed => "a gap of the wall",
+        _ => StateUncoursed,
+    };
+
+    /// <summary>How far the jambs move: one figure where the width is kept.</summary>
+    public static string Move(OpeningCheck check, UnitSystem units) => (check.MoveLeft == check.MoveRight, check.MoveLeft == Length.Zero, check.MoveRight == Length.Zero) switch
+    {
+        (true, _, _) => Signed(check.MoveLeft, units),
+        (_, true, _) => $"widen {Signed(check.Widening, units)} to the right",
+        (_, _, true) => $"widen {Signed(check.Widening, units)} to the left",
+        _ => $"{Signed(check.MoveLeft, units)}, then widen {Signed(check.Widening, units)} to the right",
+    };
+
+    /// <summary>What more there is to cut and what breaks, the openings kept as drawn.</summary>
+    public static string Cost(KeepCost cost)
+    {
+        var parts = ((int Count, string One, string More)[])[(cost.CutPieces, "cut piece", "cut pieces"), (cost.ShortPieces, "short piece", "short pieces"), (cost.ShortLaps, "short lap", "short laps")];
+        var told = parts.Where(part => part.Count != 0).Select(part => Invariant($"{part.Count:+0;-0} {(Math.Abs(part.Count) == 1 ? part.One : part.More)}")).ToList();
+        return told.Count == 0 ? "nothing" : string.Join(", ", told);
+    }
+
+    public static string Accepted(int accepted, int others) => Invariant($"accepted before: {accepted}; new: {others}");
+
+    public static string WallLength(LengthCheck check, UnitSystem units) => (check.Way == Length.Zero, check.IsTaken) switch
+    {
+        (true, _) => $"{LengthText.WithUnit(check.Length, units)} long, on the module",
+        (_, true) => $"{LengthText.WithUnit(check.Length, units)} long, {Signed(check.Way, units)} to the module, which its joints take",
+        _ => $"{LengthText.WithUnit(check.Length, units)} long, {Signed(check.Way, units)} to the module",
+    };
+
+    public static string NotCoursedHead(WallIdentity wall, Finding reason) => $"{WallHead(wall)}: not laid out, {reason.Code.Id}: {reason.Message}";
+
+    public static string Signed(Length? length, UnitSystem units) =>
+        length is { } value ? (value > Length.Zero ? "+" : string.Empty) + LengthText.Format(value, units) : "-";
+
+    public const string OptionBaseline = "Findings accepted before, as --write-baseline wrote them: only others fail.";
+
+    public const string OptionWriteBaseline = "Write this run's findings to a file, to be accepted with --baseline from now on.";
+
+    public const string OptionJUnit = "Write the results as JUnit XML, a test case for each wall and opening.";
 
     public static string WallHead(WallIdentity wall) => $"{wall.Name ?? "(no name)"}, {wall.Storey ?? "no storey"}, {wall.GlobalId}";
 

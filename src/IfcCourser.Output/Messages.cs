@@ -2,9 +2,11 @@ using IfcCourser.Findings;
 
 namespace IfcCourser.Output;
 
-/// <summary>What a user reads from this assembly.</summary>
+/// <summary>Every message of the writers and readers that a user reads.</summary>
 internal static class Messages
 {
+    private const string WriteAnother = "Write it anew with --write-baseline.";
+
     private const string LayOutAgain = "Correct the file, or write it anew with the layout command.";
 
     public static Fault Unreadable(string file, Exception e) =>
@@ -27,4 +29,11 @@ internal static class Messages
         new(file, null, null, $"{path} is \"{text}\", which is none of {string.Join(", ", known)}", LayOutAgain);
 
     public static Fault Unsound(string file, string path, string what) => new(file, null, null, $"{path} {what}", LayOutAgain);
+
+    public static Fault BaselineNotJson(string path, long? line) => new(path, (int?)line + 1, null, "this is no JSON", WriteAnother);
+
+    public static Fault NoBaseline(string path) => new(path, null, null, "this is no baseline of accepted findings", WriteAnother);
+
+    public static Fault BadBaselineEntry(string path, int number) => new(
+        path, null, null, FormattableString.Invariant($"entry {number} under \"accepted\" has no code, or a count that is no whole number"), "Correct or delete the entry.");
 }

@@ -74,6 +74,12 @@ internal static class Messages
         return $"{(cut.Length == 1 ? $"Course {numbers} is" : $"Courses {numbers} are")} ripped to {heights}; {WholeCourses(lower, higher, units)}";
     }
 
+    public static string LengthOffModule(LengthCheck check, UnitSystem units) =>
+        FormattableString.Invariant($"The wall is {Text(check.Length, units)} long; {(check.Under > Length.Zero ? $"{Text(check.Under, units)} or " : string.Empty)}{Text(check.Over, units)} stand on the module");
+
+    public static string LengthNominal(LengthCheck check, Length joint, UnitSystem units) =>
+        FormattableString.Invariant($"The wall is {Text(check.Length, units)} long, its nominal length with the joint of {Text(joint, units)} after the last unit; its masonry is {Text(check.Under, units)} long");
+
     public static string TopOpen(Length gap, Length? lower, Length higher, UnitSystem units) =>
         $"{Text(gap, units)} are left open above the last course; {WholeCourses(lower, higher, units)}";
 

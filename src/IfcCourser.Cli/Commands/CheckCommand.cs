@@ -1,34 +1,43 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using IfcCourser.Findings;
-using IfcCourser.Layouts;
+using IfcCourser.Output.Coordination;
 using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Commands;
 
-/// <summary><c>check MODEL</c>: are the openings on the module.</summary>
+/// <summary><c>check MODEL</c>: are the openings on the module, what cures those that are not, and what it costs to keep them.</summary>
 internal static class CheckCommand
 {
     private const string Csv = "csv";
+    private const string Json = "json";
     private const string Html = "html";
-    private static readonly ImmutableArray<string> _formats = [Csv, Html];
+    private static readonly ImmutableArray<string> _formats = [Csv, Json, Html];
 
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
         var options = new RunOptions(_formats, Messages.OptionFormats(_formats), failOn: "warning");
+        var more = new CheckOptions();
         var command = new Command("check", Messages.AboutCheck);
         options.AddTo(command);
+        more.AddTo(command);
         command.SetAction(parsed =>
         {
             var told = terminal(parsed);
             var settings = options.Read(parsed);
-            return (int)(settings.IsOk ? Run(settings.Value, told) : told.End(settings.Fault, ExitStatus.Usage));
+            return (int)(settings.IsOk ? Run(settings.Value, more.Read(parsed), told) : told.End(settings.Fault, ExitStatus.Usage));
         });
         return command;
     }
 
-    private static ExitStatus Run(RunSettings settings, Terminal terminal)
+    private static ExitStatus Run(RunSettings settings, CheckSettings asked, Terminal terminal)
     {
+        var accepted = asked.Baseline is { } path ? Baseline.Read(path) : null;
+        if (accepted?.Fault is { } unread)
+        {
+            return terminal.End(unread, ExitStatus.Usage);
+        }
+
         terminal.Step(Messages.Reading);
         var opened = OpenedModel.Open(settings);
         if (!opened.IsOk)
@@ -43,34 +52,53 @@ internal static class CheckCommand
         }
 
         terminal.Step(Messages.LayingOut);
-        var layout = model.LayOut();
-        if (settings.Out is not null && Write(settings, layout) is { } fault)
+        var report = CheckReport.Of(model.LayOutWithCosts(), accepted?.Value);
+        if ((WriteFolder(settings, report) ?? WriteFiles(settings, asked, report)) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(layout, model) { Folder = settings.Out };
+        var summary = new RunSummary(report.Layout, model) { Folder = settings.Out, Report = report };
         if (!settings.Json)
         {
-            OpeningTable.Print(layout, terminal);
+            OpeningTable.Print(report, terminal);
         }
 
         summary.Print(terminal, settings.Json);
         return summary.Status;
     }
 
-    private static Fault? Write(RunSettings settings, Layout layout)
+    private static Fault? WriteFolder(RunSettings settings, CheckReport report)
     {
-        var opening = OutputFolder.Open(settings.Out!, settings.Model);
+        if (settings.Out is null)
+        {
+            return null;
+        }
+
+        var opening = OutputFolder.Open(settings.Out, settings.Model);
         if (!opening.IsOk)
         {
             return opening.Fault;
         }
 
         using var folder = opening.Value;
-        return (settings.Formats.Contains(Csv) ? folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream)) : null)
-            ?? (settings.Formats.Contains(Html) ? PageFiles.Findings(folder, layout, settings) : null)
-            ?? folder.Commit();
+        (string Format, Func<Fault?> Write)[] writers =
+        [
+            (Csv, () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(report.Layout, stream))),
+            (Json, () => folder.Add("coordination/findings.json", stream => FindingsJson.Write(report, stream))),
+            (Html, () => PageFiles.Findings(folder, report.Layout, settings)),
+        ];
+        return writers.Where(writer => settings.Formats.Contains(writer.Format)).Select(writer => writer.Write()).FirstOrDefault(fault => fault is not null) ?? folder.Commit();
+    }
+
+    private static Fault? WriteFiles(RunSettings settings, CheckSettings asked, CheckReport report)
+    {
+        (string? Path, Action<Stream> Write)[] files =
+        [
+            (asked.WriteBaseline, stream => Baseline.Of(report.Layout).Write(stream)),
+            (asked.JUnit, stream => JUnitXml.Write(report, settings.FailOn, stream)),
+        ];
+        return files.Where(file => file.Path is not null).Select(file => OutputFile.Write(file.Path!, settings.Model, file.Write)).FirstOrDefault(fault => fault is not null);
     }
 }

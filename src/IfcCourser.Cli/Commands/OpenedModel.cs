@@ -18,14 +18,27 @@ internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings 
             : opened.Fault;
     }
 
-    public Layout LayOut()
+    public Layout LayOut() => LayOut(Walls());
+
+    /// <summary>The layout, with what it costs to keep openings that move.</summary>
+    public Layout LayOutWithCosts()
+    {
+        var walls = Walls();
+        return KeepCosts.With(LayOut(walls), walls);
+    }
+
+    private WallModel Walls()
     {
         var walls = WallReader.Read(Model, Settings.Selection, Sets.Catalog, Sets.Rules);
-        walls = UniqueIds.Of(walls with
+        return UniqueIds.Of(walls with
         {
             Walls = [.. walls.Walls.Select(WithJoints)],
             Findings = [.. Model.Findings, .. IdentityNotes.Of(Model), .. walls.Findings],
         });
+    }
+
+    private Layout LayOut(WallModel walls)
+    {
         var rules = LayoutRules.For(Sets.Rules, Sets.Catalog, Settings.Openings, Settings.MaxShift);
         var facts = new ModelFacts(
             Model.FileName, Model.Sha256, Model.SchemaName, Model.Units.LengthMm, Model.ProjectId, Model.ProjectName,

@@ -1,60 +1,65 @@
+using IfcCourser.Findings;
 using IfcCourser.Layouts;
-using IfcCourser.Modules;
-using IfcCourser.Rules;
+using IfcCourser.Output.Coordination;
 using IfcCourser.Units;
 
 namespace IfcCourser.Cli.Commands;
 
-/// <summary>The text table of check: a line for each opening, under its wall.</summary>
+/// <summary>The text table of check: a line for each wall and, under it, for each of its openings.</summary>
 internal static class OpeningTable
 {
-    public static void Print(Layout layout, Terminal terminal)
+    private const string Nothing = "-";
+
+    public static void Print(CheckReport report, Terminal terminal)
     {
+        var layout = report.Layout;
+        var units = layout.Rules.Catalog.Units;
+        var found = report.Findings.ToLookup(listed => listed.Wall?.StepId);
+        foreach (var wall in layout.Walls)
+        {
+            var own = found[wall.Identity.StepId].ToList();
+            var codes = Codes(own.Where(listed => listed.Finding.At?.Opening is null));
+            terminal.Result($"{Messages.WallHead(wall.Identity)}: {(wall.LengthCheck is { } check ? Messages.WallLength(check, units) : Messages.LengthUnknown)}{(codes.Length > 0 ? $"; {codes}" : string.Empty)}");
+            PrintOpenings(wall, own, units, terminal);
+        }
+
+        foreach (var wall in layout.Skipped.Where(wall => wall.Reason.Severity >= Severity.Warning))
+        {
+            terminal.Result(Messages.NotCoursedHead(wall.Identity, wall.Reason));
+        }
+    }
+
+    private static void PrintOpenings(WallLayout wall, List<CheckedFinding> found, UnitSystem units, Terminal terminal)
+    {
+        if (wall.Openings.IsEmpty)
+        {
+            return;
+        }
+
         string[] heads = [.. Messages.OpeningColumns];
-        foreach (var wall in layout.Walls.Where(wall => !wall.Openings.IsEmpty))
+        string[][] rows = [heads, .. wall.Openings.Select(opening => Row(opening, found, units))];
+        var widths = heads.Select((_, column) => rows.Max(row => row[column].Length)).ToArray();
+        foreach (var row in rows)
         {
-            terminal.Result(Messages.WallHead(wall.Identity));
-            string[][] rows = [heads, .. wall.Openings.Select(opening => Row(wall, opening, layout.Rules))];
-            var widths = heads.Select((_, column) => rows.Max(row => row[column].Length)).ToArray();
-            foreach (var row in rows)
-            {
-                terminal.Result("  " + string.Join("  ", row.Select((cell, column) => cell.PadRight(widths[column]))).TrimEnd());
-            }
+            terminal.Result("  " + string.Join("  ", row.Select((cell, column) => cell.PadRight(widths[column]))).TrimEnd());
         }
     }
 
-    private static string[] Row(WallLayout wall, OpeningLayout opening, LayoutRules rules)
+    private static string[] Row(OpeningLayout opening, List<CheckedFinding> found, UnitSystem units)
     {
-        var codes = string.Join(' ', wall.Findings
-            .Where(finding => string.Equals(finding.At?.Opening, opening.Opening.GlobalId, StringComparison.Ordinal))
-            .Select(finding => finding.Code.Id).Distinct(StringComparer.Ordinal));
-        var name = opening.Opening.Label;
-        if (!opening.Interrupts)
-        {
-            return [name, Messages.StateUncoursed, "-", "-", "-", "-", "-", codes];
-        }
-
-        var deviation = OpeningDeviation.Of(wall, opening, rules);
-        var units = rules.Catalog.Units;
-        return
-        [
-            name, State(opening, deviation, rules), Signed(deviation.Left, units), Signed(deviation.Right, units), Signed(deviation.Sill, units),
-            Signed(deviation.Head, units), Move(opening, units), codes,
-        ];
+        var codes = Codes(found.Where(listed => string.Equals(listed.Finding.At?.Opening, opening.Opening.GlobalId, StringComparison.Ordinal)));
+        return opening.Check is { Deviation: { } deviation } check
+            ?
+            [
+                opening.Opening.Label, Messages.State(check.State), Messages.Signed(deviation.Left, units), Messages.Signed(deviation.Right, units),
+                Messages.Signed(deviation.Sill, units), Messages.Signed(deviation.Head, units), Messages.Move(check, units),
+                check.Cost is { } cost ? Messages.Cost(cost) : Nothing, codes,
+            ]
+            : [opening.Opening.Label, Messages.StateUncoursed, Nothing, Nothing, Nothing, Nothing, Nothing, Nothing, codes];
     }
 
-    private static string State(OpeningLayout opening, OpeningDeviation deviation, LayoutRules rules) =>
-        Length.Max(Length.Abs(deviation.Left), Length.Abs(deviation.Right)) <= rules.ModuleTolerance ? Messages.StateOn
-        : opening.OnModule ? Messages.StateCurable
-        : Messages.StateOff;
-
-    /// <summary>How far the jambs move: one figure where the width is kept.</summary>
-    private static string Move(OpeningLayout opening, UnitSystem units)
-    {
-        var (left, right) = (opening.Placed.Left - opening.Design.Left, opening.Placed.Right - opening.Design.Right);
-        return left == right ? Signed(left, units) : $"{Signed(left, units)} / {Signed(right, units)}";
-    }
-
-    private static string Signed(Length? length, UnitSystem units) =>
-        length is { } value ? (value > Length.Zero ? "+" : string.Empty) + LengthText.Format(value, units) : "-";
+    /// <summary>The codes, those accepted before in brackets.</summary>
+    private static string Codes(IEnumerable<CheckedFinding> found) => string.Join(' ', found
+        .GroupBy(listed => listed.Finding.Code.Id, StringComparer.Ordinal)
+        .Select(same => same.All(listed => listed.IsAccepted) ? $"({same.Key})" : same.Key));
 }

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Coordination;
 using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Commands;
@@ -24,8 +25,10 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
     /// <summary>Files beside them that an earlier run left.</summary>
     public IReadOnlyList<string> Leftovers { get; init; } = [];
 
-    public ExitStatus Status =>
-        model.Settings.FailOn is { } least && _listed.Exists(listed => listed.Finding.Severity >= least) ? ExitStatus.Findings : ExitStatus.Done;
+    /// <summary>What check found, with what was accepted before; null for other commands.</summary>
+    public CheckReport? Report { get; init; }
+
+    public ExitStatus Status => (Report ?? CheckReport.Of(layout, accepted: null)).Findings.Any(found => found.Fails(model.Settings.FailOn)) ? ExitStatus.Findings : ExitStatus.Done;
 
     public void Print(Terminal terminal, bool json)
     {
@@ -70,6 +73,11 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
 
         yield return Messages.Blocks(_totals);
         yield return Messages.FindingCounts(Count(Severity.Error), Count(Severity.Warning), Count(Severity.Note));
+        if (Report?.Findings.Count(found => found.IsAccepted) is > 0 and var accepted)
+        {
+            yield return Messages.Accepted(accepted, _listed.Count - accepted);
+        }
+
         foreach (var line in CodeLines())
         {
             yield return line;
@@ -150,6 +158,14 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
             }
 
             json.WriteEndArray();
+            if (Report is { } report)
+            {
+                json.WriteNumber("accepted", report.Findings.Count(found => found.IsAccepted));
+                json.WriteStartObject("check");
+                FindingsJson.Members(json, report);
+                json.WriteEndObject();
+            }
+
             json.WriteNumber("exitStatus", (int)Status);
             json.WriteEndObject();
         }

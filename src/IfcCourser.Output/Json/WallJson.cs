@@ -18,6 +18,11 @@ internal static class WallJson
         json.Member("outline", wall.Outline);
         json.WriteString("group", wall.Group);
         json.Member("levelLine", wall.LevelLine);
+        if (wall.LengthCheck is { } check)
+        {
+            json.Line("lengthOnModule", line => CheckJson.Length(line, check));
+        }
+
         json.Lines("openings", wall.Openings, Opening);
         json.Line("moduleLines", line =>
         {
@@ -96,6 +101,13 @@ internal static class WallJson
         json.Member("design", opening.Design);
         json.Member("placed", opening.Placed);
         json.WriteBoolean("onModule", opening.OnModule);
+        if (opening.Check is { } check)
+        {
+            json.WriteStartObject("check");
+            CheckJson.Opening(json, check);
+            json.WriteEndObject();
+        }
+
         if (opening.Opening.Outline is { } outline)
         {
             json.Member("outline", outline);

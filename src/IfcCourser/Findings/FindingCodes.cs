@@ -244,6 +244,10 @@ public static class FindingCodes
         "height-off-course", Severity.Note, "The wall's height is no whole number of courses: units of some courses are cut in height.",
         "Change the height to one that the message names, or accept the cuts.");
 
+    public static readonly FindingCode WallLengthOffModule = new(
+        "wall-length-off-module", Severity.Note, "The wall's length is no whole number of modules, by more than its head joints take: units of its courses are cut.",
+        "Change the length to one that the message names, or accept the cuts.");
+
     public static readonly FindingCode SlabStep = new(
         "slab-step", Severity.Warning, "Two walls that meet can't share course lines, because of the step between their bases.",
         "Change the step to one that the message names, or accept a butted junction with ties.");

@@ -12,6 +12,9 @@ namespace IfcCourser.Layouts;
 /// <param name="OnModule">Both jambs stand on module lines within the tolerance.</param>
 public sealed record OpeningLayout(WallOpening Opening, ElevationRect Design, ElevationRect Placed, bool OnModule)
 {
+    /// <summary>How it stands to the module; null where nobody looked.</summary>
+    public OpeningCheck? Check { get; init; }
+
     /// <summary>Whether courses stop at it; recesses and drilled holes do not interrupt the coursing.</summary>
     public bool Interrupts => Opening.Kind is OpeningKind.Door or OpeningKind.Window or OpeningKind.Void;
 

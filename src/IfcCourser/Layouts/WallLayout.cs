@@ -21,6 +21,9 @@ public sealed record WallLayout
 
     public required ModuleLines ModuleLines { get; init; }
 
+    /// <summary>How its length stands to the module; null where it is not the wall's own: curved, ended on a slant or run on in another wall.</summary>
+    public LengthCheck? LengthCheck { get; init; }
+
     /// <summary>From the bottom up.</summary>
     public required ImmutableArray<Course> Courses { get; init; }
 

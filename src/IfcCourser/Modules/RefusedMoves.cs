@@ -25,6 +25,16 @@ internal sealed class RefusedMoves(Wall wall, ImmutableArray<OpeningLayout> open
                 .MinBy(shift => Length.Abs(shift.Left) + Length.Abs(shift.Right)));
     }
 
+    /// <summary>Why a move was refused, a clause.</summary>
+    public static string Said(RefusedMove move, LayoutRules rules) => move.Why switch
+    {
+        Refusal.Kept => Messages.RefusedToKeep,
+        Refusal.Widens => Messages.RefusedToWiden,
+        Refusal.PastLargestShift => Messages.RefusedPastLargestShift(rules.MaxShift, rules.Catalog.Units),
+        Refusal.PierShort => Messages.RefusedForPier(move.Pier, rules.Catalog.LeastPier, rules.Catalog.Units),
+        _ => Messages.RefusedForOthers,
+    };
+
     /// <summary>The least movement that would put one jamb on a line; null where one stands there.</summary>
     public RefusedMove? OneJamb(OpeningLayout opening)
     {

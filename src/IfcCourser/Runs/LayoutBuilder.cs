@@ -19,7 +19,13 @@ public static class LayoutBuilder
     /// <param name="rules">Catalog, rule set and options of the run.</param>
     /// <param name="facts">Which model it is.</param>
     /// <returns>A layout with each wall of the model laid out or skipped with its reason.</returns>
-    public static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts)
+    public static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts) => Build(model, rules, facts, standing: []);
+
+    /// <param name="model">The walls and how they meet.</param>
+    /// <param name="rules">Catalog, rule set and options of the run.</param>
+    /// <param name="facts">Which model it is.</param>
+    /// <param name="standing">Walls that stand as another run laid them out where this one does not: bars run on from them.</param>
+    internal static Layout Build(WallModel model, LayoutRules rules, ModelFacts facts, ImmutableArray<WallLayout> standing)
     {
         var (lines, steps) = LevelGroups.Of(model, rules);
         var tables = new RunTables();
@@ -32,9 +38,10 @@ public static class LayoutBuilder
         lines = BeamLines.Of(lines, model.Junctions, interrupted, rules);
         var shares = new JunctionShares(lines, model.Junctions, plan, turns, interrupted, rules);
         var layouts = new WallLayout?[lines.Length];
+        var selected = model.Walls.Where(wall => wall.IsSelected).Select(wall => wall.Identity.StepId).ToHashSet();
         foreach (var storey in BarsBelow.Storeys(model.Walls))
         {
-            ImmutableArray<WallLayout> below = [.. layouts.OfType<WallLayout>()];
+            ImmutableArray<WallLayout> below = [.. layouts.OfType<WallLayout>(), .. standing.Where(wall => !selected.Contains(wall.Identity.StepId))];
             Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i =>
             {
                 var around = new WallSurroundings(

@@ -56,21 +56,12 @@ internal static class OpeningFindings
         var units = rules.Catalog.Units;
         var both = refused.BothJambs(opening);
         var widening = Length.Abs(both.Widening) > rules.ModuleTolerance ? both.Widening : Length.Zero;
-        var cure = Messages.OffModule(NameOf(opening), both.Shift.Left, widening, WhyNot(both, rules), units);
+        var cure = Messages.OffModule(NameOf(opening), both.Shift.Left, widening, RefusedMoves.Said(both, rules), units);
         yield return new Finding(
             FindingCodes.OpeningOffModule,
             both.Why == Refusal.Widens && refused.OneJamb(opening) is { } one
-                ? cure + Messages.OneJambOffModule(one.Shift.Left == Length.Zero ? one.Shift.Right : one.Shift.Left, WhyNot(one, rules), units)
+                ? cure + Messages.OneJambOffModule(one.Shift.Left == Length.Zero ? one.Shift.Right : one.Shift.Left, RefusedMoves.Said(one, rules), units)
                 : cure,
             PlaceOf(opening));
     }
-
-    private static string WhyNot(RefusedMove move, LayoutRules rules) => move.Why switch
-    {
-        Refusal.Kept => Messages.RefusedToKeep,
-        Refusal.Widens => Messages.RefusedToWiden,
-        Refusal.PastLargestShift => Messages.RefusedPastLargestShift(rules.MaxShift, rules.Catalog.Units),
-        Refusal.PierShort => Messages.RefusedForPier(move.Pier, rules.Catalog.LeastPier, rules.Catalog.Units),
-        _ => Messages.RefusedForOthers,
-    };
 }

@@ -55,14 +55,18 @@ internal sealed class WallRun
         var (laid, bars) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
+        ImmutableArray<Interval> heights = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))];
+        var checks = new OpeningChecks(_wall, _placed, heights, _rules);
+        var length = LengthChecks.Of(_wall, _rules);
         var (courses, beams, beamFindings) = Beams([.. laid.Select(course => maker.Make(course, cores))], shaped, openings, lintels, joints);
         return new WallLayout
         {
             Wall = _wall,
             Group = _lines.Group.Name,
             LevelLine = _lines.Bands[0].Top,
-            Openings = openings,
+            Openings = [.. openings.Select(opening => opening with { Check = checks.Of(opening) })],
             ModuleLines = moduleLines,
+            LengthCheck = length,
             Courses = courses,
             Lintels = [.. lintels.Select(lintel => lintel with { RestsOn = RestsOn(lintel, courses) })],
             Cores = cores,
@@ -73,8 +77,9 @@ internal sealed class WallRun
             Findings =
             [
                 .. _wall.Findings,
+                .. LengthFindings.Of(length, _rules),
                 .. OpeningFindings.Of(_wall, openings, moduleLines, _rules),
-                .. new OpeningHeightFindings([.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))], lintels, _rules).Of(openings),
+                .. new OpeningHeightFindings(heights, lintels, _rules).Of(openings),
                 .. new PierFindings(_lines, _around.Taken, _rules, _tables.Piers).Of(openings),
                 .. ArchFindings.Of(openings, _rules),
                 .. jointFindings,

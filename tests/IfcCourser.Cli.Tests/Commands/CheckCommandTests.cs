@@ -1,5 +1,7 @@
 using System.Text.Json.Nodes;
+using System.Xml.Linq;
 using IfcCourser.Cli.Tests.Support;
+using IfcCourser.Layouts;
 
 namespace IfcCourser.Cli.Tests.Commands;
 
@@ -28,7 +30,7 @@ public sealed class CheckCommandTests
 
         var run = CommandRun.Of("check", Fixtures.House("sorrel"));
 
-        string[] states = [Messages.StateOn, Messages.StateCurable, Messages.StateOff, Messages.StateUncoursed];
+        var states = Enum.GetValues<ModuleState>().Select(Messages.State).ToArray();
         Assert.Equal(openings, run.Output.Split('\n').Count(line => states.Any(state => line.Contains("  " + state, StringComparison.Ordinal))));
         Assert.Contains("  " + Messages.StateOn, run.Output, StringComparison.Ordinal);
     }
@@ -62,8 +64,77 @@ public sealed class CheckCommandTests
         using var folder = new TemporaryFolder();
         CommandRun.Of("check", Fixtures.House("yarrow"), "--out", folder.Path);
 
-        Assert.Equal(["coordination/findings.csv"], folder.Files());
+        Assert.Equal(["coordination/findings.csv", "coordination/findings.json"], folder.Files());
         Assert.StartsWith(
             "code,severity,wall,opening,storey,at_s,at_z,message,remedy\r\n", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
+    }
+
+    /// <summary>Accepted findings fail no more; one that is taken out of the file again does.</summary>
+    [Fact]
+    public void What_a_baseline_holds_is_accepted_and_only_new_findings_fail()
+    {
+        using var folder = new TemporaryFolder();
+        var file = folder.File("accepted.json");
+        Assert.Equal(ExitStatus.Findings, CommandRun.Of("check", Fixtures.House("sorrel"), "--openings", "keep", "--write-baseline", file).Status);
+
+        var same = CommandRun.Of("check", Fixtures.House("sorrel"), "--openings", "keep", "--baseline", file, "--fail-on", "note");
+        Assert.Equal(ExitStatus.Done, same.Status);
+        Assert.Contains("new: 0", same.Output, StringComparison.Ordinal);
+        Assert.Contains("(opening-off-module)", same.Output, StringComparison.Ordinal);
+
+        var baseline = JsonNode.Parse(File.ReadAllText(file))!;
+        var accepted = baseline["accepted"]!.AsArray();
+        accepted.Remove(accepted.Single(entry => entry!["code"]!.GetValue<string>() == "opening-off-module"));
+        File.WriteAllText(file, baseline.ToJsonString());
+        var fewer = CommandRun.Of("check", Fixtures.House("sorrel"), "--openings", "keep", "--baseline", file);
+        Assert.Equal(ExitStatus.Findings, fewer.Status);
+        Assert.Contains("new: 1", fewer.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{", ":1: this is no JSON. Write it anew with --write-baseline.")]
+    [InlineData("{\"schema\": \"other\"}", ": this is no baseline of accepted findings.")]
+    [InlineData("{\"schema\": \"ifccourser.baseline/1\", \"accepted\": [{\"wall\": \"W\"}]}", ": entry 1 under \"accepted\" has no code")]
+    [InlineData("{\"schema\": \"ifccourser.baseline/1\", \"accepted\": [{\"code\": \"c\", \"count\": -1}]}", "a count that is no whole number")]
+    public void A_baseline_that_is_none_is_told(string text, string told)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("accepted.json"), text);
+        var run = CommandRun.Of("check", Fixtures.House("sorrel"), "--baseline", folder.File("accepted.json"));
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains(told, run.Error, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Usage, CommandRun.Of("check", Fixtures.House("sorrel"), "--baseline", folder.File("none.json")).Status);
+    }
+
+    /// <summary>A case for each wall and each opening; those that make the run fail are failures.</summary>
+    [Fact]
+    public void Test_results_have_a_case_for_each_wall_and_opening()
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("check", Fixtures.House("sorrel"), "--openings", "keep", "--junit", folder.File("results.xml"), "--json");
+        var check = JsonNode.Parse(run.Output)!["check"]!;
+        var cases = XDocument.Load(folder.File("results.xml")).Descendants("testcase").ToList();
+
+        var walls = check["checked"]!.AsArray();
+        Assert.Equal(1 + walls.Count + walls.Sum(wall => wall!["openings"]!.AsArray().Count) + check["notCoursed"]!.AsArray().Count, cases.Count);
+        var failed = Assert.Single(cases, one => one.Element("failure") is not null);
+        Assert.StartsWith("Kitchen window ", failed.Attribute("name")!.Value, StringComparison.Ordinal);
+        Assert.Equal("opening-off-module", failed.Element("failure")!.Attribute("type")!.Value);
+        Assert.Equal("1", XDocument.Load(folder.File("results.xml")).Root!.Attribute("failures")!.Value);
+    }
+
+    /// <summary>The kitchen window is drawn at 3960 to 5460 (tools/FixtureMaker, Sorrel); left jambs belong on 125 k - 1, the nearest is 3999, 39 further on.</summary>
+    [Fact]
+    public void Json_tells_state_ways_cure_and_cost_of_each_opening()
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("check", Fixtures.House("sorrel"), "--openings", "keep", "--out", folder.Path, "--json");
+        var written = JsonNode.Parse(File.ReadAllText(folder.File("coordination", "findings.json")))!;
+        var kitchen = written["checked"]!.AsArray().SelectMany(wall => wall!["openings"]!.AsArray()).Single(opening => opening!["name"]?.GetValue<string>() == "Kitchen window")!;
+
+        Assert.Equal("curable", kitchen["state"]!.GetValue<string>());
+        Assert.Equal(39, kitchen["moveLeft"]!.GetValue<double>());
+        Assert.NotNull(kitchen["costOfKeeping"]);
+        Assert.True(JsonNode.DeepEquals(written["checked"], JsonNode.Parse(run.Output)!["check"]!["checked"]));
     }
 }

@@ -1,0 +1,45 @@
+using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Rules;
+using IfcCourser.Tests.Support;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Tests.Modules;
+
+/// <summary>Lengths on the module, worked by hand: a free run measures n p - j, with one end against a wall's face n p, with both n p + j.</summary>
+public sealed class LengthChecksTests
+{
+    /// <summary>aac-in: p = 8, j = 1/8 in, joints 1/16 to 1/8. 40 ft = 480 = 60 x 8: 1/8 more than 479 7/8, and joints can't grow over 1/8.</summary>
+    [Fact]
+    public void An_inch_wall_drawn_at_its_nominal_length_is_named_with_its_true_one()
+    {
+        var finding = Assert.Single(Findings("aac-in", "us", Length.FromInches(480), EndKind.Free));
+        Assert.Equal("The wall is 40'-0\" long, its nominal length with the joint of 1/8\" after the last unit; its masonry is 39'-11 7/8\" long", finding.Message);
+        Assert.Empty(Findings("aac-in", "us", Length.FromInches(479.875), EndKind.Free));
+    }
+
+    /// <summary>
+    /// aac-mm: p = 125, j = 1, joints 0 to 3 mm. 5060 = 40 x 125 - 1 + 61: 4999 or 5124, 61 or 64 away; 7 joints (5060 / 625 = 8 units) take 14 mm at most.
+    /// 5012 is 13 over 4999: 7 joints of 3 in place of 1 take 14. Against one wall's face 5000 is on the module, 5061 is not.
+    /// </summary>
+    [Theory]
+    [InlineData(5060, EndKind.Free, "4999 mm or 5124 mm")]
+    [InlineData(5012, EndKind.Free, null)]
+    [InlineData(5000, EndKind.Tee, null)]
+    [InlineData(5061, EndKind.Tee, "5000 mm or 5125 mm")]
+    [InlineData(5061, EndKind.Continued, null)]
+    public void A_length_that_joints_do_not_take_is_named_with_the_nearest_ones(double length, EndKind end, string? named)
+    {
+        var findings = Findings("aac-mm", "none", Length.FromMm(length), end);
+        Assert.Equal(named is null ? 0 : 1, findings.Count);
+        Assert.All(findings, finding => Assert.Contains($"{named} stand on the module", finding.Message, StringComparison.Ordinal));
+    }
+
+    private static List<Finding> Findings(string catalog, string rules, Length length, EndKind end)
+    {
+        var wall = WallSketch.Straight(length, Length.FromMm(2519), Length.FromInches(7.875)) with { End = new WallEnd(end, []) };
+        var layout = WallSketch.LayOut(wall, LayoutRules.For(BuiltInRuleSets.Get(rules), BuiltInCatalogs.Get(catalog), OpeningPolicy.Keep));
+        return [.. layout.Findings.Where(finding => finding.Code == FindingCodes.WallLengthOffModule)];
+    }
+}
