@@ -5,6 +5,7 @@ using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.IfcWriteBack;
+using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Svg;
@@ -43,6 +44,7 @@ internal static class LayoutFiles
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
+            ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
             .Select(writer => writer.Write())
