@@ -58,6 +58,8 @@ internal static class Messages
 
     public const string OptionFailOn = "Exit with 1 where a finding is at least this grave.";
 
+    public const string OptionIfcParts = "layout: also write the model with every block, lintel and bar as a part of its wall.";
+
     public const string OptionQuiet = "Say nothing but errors.";
 
     public const string OptionVerbose = "Say each step, why each wall was taken or not, and every finding.";

@@ -5,6 +5,7 @@ using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.IfcWriteBack;
+using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Sheets;
@@ -50,6 +51,7 @@ internal static class LayoutFiles
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Html], () => PageFiles.Findings(folder, layout, settings) ?? PageFiles.Report(folder, layout, settings)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
+            ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
             .Select(writer => writer.Write())

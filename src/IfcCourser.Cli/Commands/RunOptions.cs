@@ -49,6 +49,8 @@ internal sealed class RunOptions
 
     private readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
 
+    private readonly Option<bool> _ifcParts = new("--ifc-parts") { Description = Messages.OptionIfcParts };
+
     private readonly ImmutableArray<string> _knownFormats;
 
     /// <param name="formats">Formats that the command writes.</param>
@@ -64,7 +66,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _date, _failOn, _json])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _date, _failOn, _json, _ifcParts])
         {
             command.Add(option);
         }
@@ -100,6 +102,7 @@ internal sealed class RunOptions
             Date = date,
             FailOn = Enum.TryParse<Severity>(parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,
             Json = parsed.GetValue(_json),
+            IfcParts = parsed.GetValue(_ifcParts),
         };
     }
 

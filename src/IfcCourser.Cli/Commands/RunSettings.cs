@@ -45,4 +45,7 @@ internal sealed record RunSettings
     public required Severity? FailOn { get; init; }
 
     public required bool Json { get; init; }
+
+    /// <summary>Whether the model is also written with blocks and bars as parts.</summary>
+    public bool IfcParts { get; init; }
 }

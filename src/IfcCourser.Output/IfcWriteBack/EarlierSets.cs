@@ -1,5 +1,4 @@
 using IfcCourser.Ifc;
-using IfcCourser.Step21;
 
 namespace IfcCourser.Output.IfcWriteBack;
 
@@ -22,7 +21,7 @@ internal static class EarlierSets
         var candidates = new HashSet<long>();
         foreach (var set in dropped.Order().ToList())
         {
-            Reach(model, set, candidates);
+            Referrals.Reach(model.File, set, candidates);
         }
 
         foreach (var relation in instances.All("IFCRELDEFINESBYPROPERTIES"))
@@ -33,12 +32,12 @@ internal static class EarlierSets
                 if (relation["OwnerHistory"].AsReference is { } history)
                 {
                     candidates.Add(history);
-                    Reach(model, history, candidates);
+                    Referrals.Reach(model.File, history, candidates);
                 }
             }
         }
 
-        DropUnreferred(model.File, dropped, candidates);
+        Referrals.DropUnreferred(model.File, dropped, candidates);
         return dropped;
     }
 
@@ -50,7 +49,7 @@ internal static class EarlierSets
             return name is SetNames.Quantities && IsGenerator(set["MethodOfMeasurement"].AsString);
         }
 
-        return name is SetNames.Coursing or SetNames.Opening
+        return name is SetNames.Coursing or SetNames.Opening or SetNames.Piece
             && set["HasProperties"].AsList.Any(property =>
                 model.Follow(property) is { Type: "IFCPROPERTYSINGLEVALUE" } value
                 && value["Name"].AsString is nameof(Generator)
@@ -58,64 +57,4 @@ internal static class EarlierSets
     }
 
     private static bool IsGenerator(string? text) => text?.StartsWith(Generator.Name, StringComparison.Ordinal) == true;
-
-    /// <summary>Everything that an instance refers to, directly or through others.</summary>
-    private static void Reach(IfcModel model, long from, HashSet<long> reached)
-    {
-        foreach (var id in References(model.File, from))
-        {
-            if (reached.Add(id))
-            {
-                Reach(model, id, reached);
-            }
-        }
-    }
-
-    /// <summary>Drops candidates until each one left is referred to by something that stays.</summary>
-    private static void DropUnreferred(StepFile file, HashSet<long> dropped, HashSet<long> candidates)
-    {
-        var referrers = candidates.ToDictionary(id => id, _ => new HashSet<long>());
-        foreach (var id in file.Ids)
-        {
-            foreach (var target in References(file, id))
-            {
-                if (referrers.TryGetValue(target, out var list))
-                {
-                    list.Add(id);
-                }
-            }
-        }
-
-        var before = -1;
-        while (before != dropped.Count)
-        {
-            before = dropped.Count;
-            dropped.UnionWith(candidates.Where(id => referrers[id].IsSubsetOf(dropped)));
-        }
-    }
-
-    private static List<long> References(StepFile file, long id)
-    {
-        if (file.Find(id) is not { } instance)
-        {
-            return [];
-        }
-
-        var open = new Stack<StepValue>(instance.Arguments.Concat(instance.Parts.SelectMany(part => part.Arguments)));
-        var found = new List<long>();
-        while (open.TryPop(out var value))
-        {
-            if (value.AsReference is { } reference)
-            {
-                found.Add(reference);
-            }
-
-            foreach (var item in value.AsList)
-            {
-                open.Push(item);
-            }
-        }
-
-        return found;
-    }
 }

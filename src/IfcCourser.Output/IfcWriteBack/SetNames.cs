@@ -9,6 +9,9 @@ internal static class SetNames
     /// <summary>On openings and what fills them.</summary>
     public const string Opening = "IfcCourser_Opening";
 
+    /// <summary>On the blocks of the parts file, one for each kind of piece.</summary>
+    public const string Piece = "IfcCourser_Piece";
+
     /// <summary>Quantities of coursed walls.</summary>
     public const string Quantities = "IfcCourser_Quantities";
 }

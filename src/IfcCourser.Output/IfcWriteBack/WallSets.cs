@@ -34,7 +34,9 @@ internal static class WallSets
             sets.QuantityArea("NetArea", wall.Quantities.NetArea),
             sets.QuantityVolume("NetVolume", wall.Quantities.NetVolume),
             sets.QuantityCount("FullUnits", wall.Quantities.FullUnits),
-            sets.QuantityCount("PartUnits", wall.Quantities.PartUnits));
+            sets.QuantityCount("PartUnits", wall.Quantities.PartUnits),
+            sets.QuantityCount("TroughUnits", wall.Quantities.TroughUnits),
+            sets.QuantityVolume("BeamGroutVolume", wall.Quantities.BeamGrout));
     }
 
     /// <param name="elements">Instance numbers of the opening and of what fills it.</param>

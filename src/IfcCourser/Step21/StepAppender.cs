@@ -4,7 +4,7 @@ namespace IfcCourser.Step21;
 
 /// <summary>
 /// A copy of a file with instances added before the end of its last DATA section. The bytes up to there are kept as they are,
-/// save two strings of the header and instances that are dropped. A comment behind the section tells where the added ones start
+/// save two strings of the header and instances that are dropped or replaced. A comment behind the section tells where the added ones start
 /// and the SHA-256 of all bytes before it, so that a later run can cut them again (<see cref="StepFrame"/>).
 /// </summary>
 public sealed class StepAppender
@@ -15,6 +15,7 @@ public sealed class StepAppender
     private readonly StepFrame? _frame;
     private readonly long _keptEnd;
     private readonly List<string> _lines = [];
+    private readonly SortedDictionary<long, string> _replaced = [];
     private long _last;
 
     /// <param name="file">The file to be copied.</param>
@@ -52,6 +53,11 @@ public sealed class StepAppender
         _lines.Add(StepEncoder.Instance(_last, type, arguments));
         return _last;
     }
+
+    /// <summary>Puts an instance in the place of an original one of the same number.</summary>
+    /// <param name="type">Upper-case entity name.</param>
+    public void Replace(long id, string type, params ReadOnlySpan<StepValue> arguments) =>
+        _replaced[id] = StepEncoder.Instance(id, type, arguments);
 
     /// <summary>Writes the copy.</summary>
     /// <param name="timeStamp">ISO 8601, takes the place of the header's.</param>
@@ -123,6 +129,14 @@ public sealed class StepAppender
         foreach (var range in _dropped.Where(_file.Contains).Select(_file.RangeOf).Where(range => range.Start < _keptEnd))
         {
             yield return (range with { End = EndOfLine(range.End) }, string.Empty);
+        }
+
+        foreach (var (id, text) in _replaced)
+        {
+            if (!_dropped.Contains(id) && _file.RangeOf(id) is var range && range.Start < _keptEnd)
+            {
+                yield return (range, text);
+            }
         }
     }
 
