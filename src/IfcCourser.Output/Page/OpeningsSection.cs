@@ -8,7 +8,7 @@ internal static class OpeningsSection
 {
     public static void Write(Html html, PageFacts facts)
     {
-        var openings = facts.Walls.SelectMany(wall => wall.Openings).Select(opening => (Opening: opening, State: opening.State(facts.Layout.Rules))).ToList();
+        var openings = facts.Walls.SelectMany(wall => wall.Openings).Select(opening => (Opening: opening, State: opening.State)).ToList();
         html.Line($"<section id=\"openings\" aria-labelledby=\"openings-h\"><h2 id=\"openings-h\">{PageText.OpeningsHeading}</h2>");
         html.Line($"<p>{PageText.Openings([.. openings.Select(pair => pair.State)])}</p>");
         if (openings.Count > 0)
@@ -56,7 +56,7 @@ internal static class OpeningsSection
         var moved = Moves(facts, opening).ToList();
         if (state == OpeningState.Off)
         {
-            var deviation = opening.Deviation(facts.Layout.Rules);
+            var deviation = opening.Deviation!;
             moved.AddRange(new[] { ("left jamb", deviation.Left), ("right jamb", deviation.Right) }
                 .Where(jamb => Length.Abs(jamb.Item2) > facts.Layout.Rules.ModuleTolerance)
                 .Select(jamb => Words($"{jamb.Item1} {PageText.Along(jamb.Item2, facts.Units)}", "to its line")));

@@ -1,6 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Modules;
-using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Page;
@@ -22,24 +20,14 @@ internal sealed record PageOpening(PageWall Wall, OpeningLayout Opening, string 
     /// <summary>The largest way that an edge was moved.</summary>
     public Length Shift => new[] { Left, Right, Sill, Head }.Select(Length.Abs).Max();
 
-    public OpeningState State(LayoutRules rules)
+    public OpeningState State => Opening.Check switch
     {
-        if (!Opening.Interrupts)
-        {
-            return OpeningState.NotCoursed;
-        }
+        null or { State: ModuleState.NotCoursed } => OpeningState.NotCoursed,
+        { State: ModuleState.Curable or ModuleState.WidthOff or ModuleState.Stuck } => OpeningState.Off,
+        { State: ModuleState.Fixed } when !Opening.OnModule => OpeningState.Off,
+        _ => Shift > Length.Zero ? OpeningState.Moved : OpeningState.OnModule,
+    };
 
-        return !Opening.OnModule && Farthest(rules) > rules.ModuleTolerance ? OpeningState.Off
-            : Shift > Length.Zero ? OpeningState.Moved
-            : OpeningState.OnModule;
-    }
-
-    /// <summary>How far the wanted edges are from their lines.</summary>
-    public OpeningDeviation Deviation(LayoutRules rules) => OpeningDeviation.Of(Wall.Wall, Opening, rules);
-
-    private Length Farthest(LayoutRules rules)
-    {
-        var deviation = Deviation(rules);
-        return Length.Max(Length.Abs(deviation.Left), Length.Abs(deviation.Right));
-    }
+    /// <summary>How far the wanted edges are from their lines; null where courses do not stop at it.</summary>
+    public OpeningDeviation? Deviation => Opening.Check?.Deviation;
 }

@@ -73,7 +73,7 @@ internal sealed class PlanDrawing
 
         Label(html, wall);
         html.Line($"</a>");
-        foreach (var opening in wall.Openings.Where(opening => opening.State(facts.Layout.Rules) is OpeningState.Moved or OpeningState.Off))
+        foreach (var opening in wall.Openings.Where(opening => opening.State is OpeningState.Moved or OpeningState.Off))
         {
             Mark(html, facts, opening);
         }
@@ -120,7 +120,7 @@ internal sealed class PlanDrawing
         var along = (frame.PointAt(at + Length.FromMm(1), frame.Thickness / 2, Length.Zero).Plan - middle).Unit() * (way < Length.Zero ? -1 : 1);
         var (unit, out1) = (_text * MmInUnit, frame.Normal);
         var centre = middle + (out1 * ((frame.Thickness.Mm / 2) + (unit * 0.9)));
-        var title = $"{opening.Tag} {opening.Opening.Opening.Label}: {PageText.State(opening.State(facts.Layout.Rules))}";
+        var title = $"{opening.Tag} {opening.Opening.Opening.Label}: {PageText.State(opening.State)}";
         var (tip, tail) = (centre + (along * unit), centre - (along * unit));
         var shape = way == Length.Zero
             ? Path([centre + (out1 * (unit * 0.6)), centre + (along * (unit * 0.6)), centre - (out1 * (unit * 0.6)), centre - (along * (unit * 0.6))])
