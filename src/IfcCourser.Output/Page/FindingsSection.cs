@@ -1,4 +1,5 @@
 using IfcCourser.Findings;
+using IfcCourser.Output.Sheets;
 
 namespace IfcCourser.Output.Page;
 
@@ -18,7 +19,7 @@ internal static class FindingsSection
             .OrderByDescending(group => group.Max(finding => finding.Finding.Severity)).ThenBy(group => group.Key.Id, StringComparer.Ordinal).ToList();
         Codes(html, codes);
         html.Line($"<h3 id=\"findings-each\">One by one</h3>");
-        Filters.Write(html, "findings-table",
+        Filters.Write(html, "findings-table", "findings",
         [
             Filters.Choice("severity", "Severity", facts.Findings.Select(finding => finding.Finding.Severity).Distinct().OrderDescending()
                 .Select(severity => (PageText.Severity(severity), PageText.Severity(severity)))),
@@ -35,7 +36,7 @@ internal static class FindingsSection
         foreach (var group in codes)
         {
             var code = group.Key;
-            html.Line($"<tr id=\"code-{code.Id}\"><th scope=\"row\" data-l=\"Code\"><a class=\"code\" href=\"#findings-each\" data-code=\"{code.Id}\">{code.Id}</a></th><td data-l=\"Severity\">{Cells.Severity(group.Max(finding => finding.Finding.Severity))}</td><td class=\"number\" data-l=\"How many\">{group.Count()}</td><td data-l=\"What it means\">{code.Meaning}</td><td data-l=\"What to do\">{code.Remedy}</td></tr>");
+            html.Line($"<tr id=\"code-{code.Id}\"><th scope=\"row\"><a class=\"code\" href=\"#findings-each\" data-code=\"{code.Id}\">{code.Id}</a></th><td class=\"severity {PageText.Severity(group.Max(finding => finding.Finding.Severity))}\">{PageText.Severity(group.Max(finding => finding.Finding.Severity))}</td><td class=\"number\">{group.Count()}</td><td>{code.Meaning}</td><td>{code.Remedy}</td></tr>");
         }
 
         html.Line($"</tbody></table></div>");
@@ -48,10 +49,10 @@ internal static class FindingsSection
         foreach (var finding in facts.Findings)
         {
             var (wall, found) = (finding.Listed.Wall, finding.Finding);
-            html.Line($"<tr id=\"f{finding.Number}\" data-severity=\"{PageText.Severity(found.Severity)}\" data-code=\"{found.Code.Id}\" data-storey=\"{wall?.Storey ?? (wall is null ? null : Sheets.SheetText.UnnamedStorey)}\" data-wall=\"{finding.WallNumber?.ToString(System.Globalization.CultureInfo.InvariantCulture)}\">");
-            html.Line($"<td data-l=\"Severity\">{Cells.Severity(found.Severity)}</td><td data-l=\"Code\"><a class=\"code\" href=\"#code-{found.Code.Id}\">{found.Code.Id}</a></td>");
-            html.Line($"<td data-l=\"Wall\">{WallOf(finding, walls)}</td>");
-            html.Line($"<td data-l=\"Where\">{Where(facts, finding, walls)}</td><td data-l=\"What\">{found.Message}</td></tr>");
+            var storey = wall is null ? Markup.None : new Markup(FormattableString.Invariant($" data-storey=\"{facts.StoreyNumber(wall.Storey ?? SheetText.UnnamedStorey)}\" data-wall=\"{finding.WallNumber}\""));
+            html.Line($"<tr id=\"f{finding.Number}\"{storey}><td class=\"severity {PageText.Severity(found.Severity)}\">{PageText.Severity(found.Severity)}</td><td><a class=\"code\" href=\"#code-{found.Code.Id}\">{found.Code.Id}</a></td>");
+            html.Line($"<td>{WallOf(finding, walls)}</td>");
+            html.Line($"<td>{Where(facts, finding, walls)}</td><td>{found.Message}</td></tr>");
         }
 
         html.Line($"</tbody></table></div>");
@@ -62,7 +63,7 @@ internal static class FindingsSection
         var wall = finding.Listed.Wall;
         return finding.WallNumber is not { } number ? new Markup(PageText.OfTheModel)
             : walls.TryGetValue(number, out var drawn) ? new Markup($"{Cells.Wall(drawn).Text} <small>{HtmlText.Escaped(drawn.Storey)}</small>")
-            : new Markup(FormattableString.Invariant($"<a href=\"#s{number}\">{Sheets.SheetText.WallNumber(number)}</a> {Markup.Name(wall!.Label).Text}"));
+            : new Markup(FormattableString.Invariant($"<a href=\"#s{number}\">{SheetText.WallNumber(number)}</a> {Markup.Name(wall!.Label).Text}"));
     }
 
     /// <summary>Linked to the place in the elevation.</summary>

@@ -14,7 +14,7 @@ internal static class OpeningsSection
         if (openings.Count > 0)
         {
             html.Line($"<p class=\"lead\">{PageText.OpeningsLead}</p>");
-            Filters.Write(html, "openings-table", [Filters.Choice("state", "State", States(openings.Select(pair => pair.State))), .. Filters.Places(facts)]);
+            Filters.Write(html, "openings-table", "openings", [Filters.Choice("state", "State", States(openings.Select(pair => pair.State))), .. Filters.Places(facts)]);
             html.Line($"<div class=\"wide\"><table id=\"openings-table\" class=\"cards\"><caption class=\"hidden\">{PageText.OpeningsHeading}</caption>");
             html.Line($"<thead><tr><th scope=\"col\">Opening</th><th scope=\"col\">Wall</th><th scope=\"col\">State</th><th scope=\"col\">How far, which way</th><th scope=\"col\">Masonry opening</th><th scope=\"col\">Findings</th></tr></thead><tbody>");
             foreach (var (opening, state) in openings.OrderByDescending(pair => pair.State).ThenByDescending(pair => pair.Opening.Shift))
@@ -35,13 +35,13 @@ internal static class OpeningsSection
     {
         var wall = opening.Wall;
         var findings = facts.FindingsOf[wall.Number].Where(finding => string.Equals(finding.Finding.At?.Opening, opening.Opening.Opening.GlobalId, StringComparison.Ordinal));
-        html.Line($"<tr id=\"{opening.Id}\" data-state=\"{state.ToString()}\" data-storey=\"{wall.Storey}\" data-wall=\"{wall.Number}\">");
-        html.Line($"<th scope=\"row\" data-l=\"Opening\"><a href=\"#w{wall.Number}\" data-at=\"{opening.Tag}\">{opening.Tag}</a> {Markup.Name(opening.Opening.Opening.Label)}</th>");
-        html.Line($"<td data-l=\"Wall\">{Cells.Wall(wall)} <small>{wall.Storey}</small></td>");
-        html.Line($"<td data-l=\"State\"><span class=\"state {state.ToString()}\">{PageText.State(state)}</span></td>");
-        html.Line($"<td data-l=\"How far, which way\">{Way(facts, opening, state)}</td>");
-        html.Line($"<td data-l=\"Masonry opening\" class=\"number\">{Sizes(facts, opening)}</td>");
-        html.Line($"<td data-l=\"Findings\">{Markup.Joined(" ", findings.Select(Cells.Code))}</td></tr>");
+        html.Line($"<tr id=\"{opening.Id}\" data-state=\"{state.ToString()}\" data-storey=\"{facts.StoreyNumber(wall.Storey)}\" data-wall=\"{wall.Number}\">");
+        html.Line($"<th scope=\"row\"><a href=\"#w{wall.Number}\" data-at=\"{opening.Tag}\">{opening.Tag}</a> {Markup.Name(opening.Opening.Opening.Label)}</th>");
+        html.Line($"<td>{Cells.Wall(wall)} <small>{wall.Storey}</small></td>");
+        html.Line($"<td class=\"state {state.ToString()}\">{PageText.State(state)}</td>");
+        html.Line($"<td>{Way(facts, opening, state)}</td>");
+        html.Line($"<td class=\"number\">{Sizes(facts, opening)}</td>");
+        html.Line($"<td>{Markup.Joined(" ", findings.Select(Cells.Code))}</td></tr>");
     }
 
     /// <summary>Size wanted; where it is laid out in another, that too.</summary>
@@ -51,41 +51,46 @@ internal static class OpeningsSection
         return new Markup(HtmlText.Escaped(wanted) + (wanted == placed ? string.Empty : $" <small>laid out as {HtmlText.Escaped(placed)}</small>"));
     }
 
+    /// <summary>What is asked: of an opening that was moved its way, of one that is off the jambs' ways onto lines and how it is laid out meanwhile.</summary>
     private static Markup Way(PageFacts facts, PageOpening opening, OpeningState state)
     {
-        var moved = Moves(facts, opening).ToList();
+        var moves = Moves(facts, opening).ToList();
         if (state == OpeningState.Off)
         {
-            var deviation = opening.Deviation!;
-            moved.AddRange(new[] { ("left jamb", deviation.Left), ("right jamb", deviation.Right) }
-                .Where(jamb => Length.Abs(jamb.Item2) > facts.Layout.Rules.ModuleTolerance)
-                .Select(jamb => Words($"{jamb.Item1} {PageText.Along(jamb.Item2, facts.Units)}", "to its line")));
+            var meanwhile = moves.Count == 0 ? string.Empty : $"<br><small>laid out meanwhile: {HtmlText.Escaped(string.Join(", ", moves.Select(move => move.Figure)))}</small>";
+            return new Markup(OntoLines(facts, opening).Text + meanwhile);
         }
 
-        return moved.Count == 0 ? new Markup("<span class=\"none\">none</span>") : Markup.Joined("<br>", moved);
+        return moves.Count == 0 ? new Markup("<span class=\"none\">stays</span>") : Markup.Joined("<br>", moves.Select(move => Words(move.Figure, move.Words)));
     }
 
-    private static IEnumerable<Markup> Moves(PageFacts facts, PageOpening opening)
+    /// <summary>The least shift of the jambs that cures it, and why it was not made.</summary>
+    private static Markup OntoLines(PageFacts facts, PageOpening opening)
+    {
+        var check = opening.Opening.Check!;
+        (string Name, Length Way)[] sides = check.MoveLeft == check.MoveRight
+            ? [(string.Empty, check.MoveLeft)]
+            : [("left jamb ", check.MoveLeft), ("right jamb ", check.MoveRight)];
+        var figures = sides.Where(side => side.Way != Length.Zero).Select(side => side.Name + PageText.Along(side.Way, facts.Units));
+        var wider = check.Widening == Length.Zero ? string.Empty : $", {PageText.Wider(check.Widening, facts.Units)}";
+        var words = Words(string.Join(", ", figures), $"onto lines{wider}");
+        return check.WhyNot is { } why ? new Markup($"{words.Text}<br><small>{HtmlText.Escaped(why)}</small>") : words;
+    }
+
+    private static IEnumerable<(string Figure, string Words)> Moves(PageFacts facts, PageOpening opening)
     {
         var along = opening.Wall.Wall.Frame.Direction;
-        if (opening.Left == opening.Right)
+        (string Name, Length Way)[] sides = opening.Left == opening.Right
+            ? [(string.Empty, opening.Left)]
+            : [("left jamb ", opening.Left), ("right jamb ", opening.Right)];
+        foreach (var (name, way) in sides.Where(side => side.Way != Length.Zero))
         {
-            if (opening.Left != Length.Zero)
-            {
-                yield return Words(PageText.Along(opening.Left, facts.Units), PageText.Sideways(opening.Left, along));
-            }
-        }
-        else
-        {
-            foreach (var (jamb, way) in new[] { ("left jamb", opening.Left), ("right jamb", opening.Right) }.Where(jamb => jamb.Item2 != Length.Zero))
-            {
-                yield return Words($"{jamb} {PageText.Along(way, facts.Units)}", PageText.Sideways(way, along));
-            }
+            yield return (name + PageText.Along(way, facts.Units), PageText.Sideways(way, along));
         }
 
-        foreach (var (edge, way) in new[] { ("sill", opening.Sill), ("head", opening.Head) }.Where(edge => edge.Item2 != Length.Zero))
+        foreach (var (name, way) in new[] { ("sill ", opening.Sill), ("head ", opening.Head) }.Where(edge => edge.Item2 != Length.Zero))
         {
-            yield return Words($"{edge} {PageText.Up(way, facts.Units)}", way < Length.Zero ? "down" : "up");
+            yield return (name + PageText.Up(way, facts.Units), way < Length.Zero ? "down" : "up");
         }
     }
 

@@ -25,6 +25,7 @@ internal sealed class PageFacts
                 .OrderBy(storey => storey.Min(wall => wall.Wall.Frame.Origin.Z))
                 .Select((storey, i) => new PageStorey(i + 1, storey.Key, [.. storey])),
         ];
+        StoreyNames = [.. Storeys.Select(storey => storey.Name).Concat(Skipped.Select(wall => wall.Storey)).Distinct(StringComparer.Ordinal)];
     }
 
     public Layout Layout { get; }
@@ -47,4 +48,13 @@ internal sealed class PageFacts
 
     /// <summary>The lowest first.</summary>
     public ImmutableArray<PageStorey> Storeys { get; }
+
+    /// <summary>Whether plans need the page's whole width to be read.</summary>
+    public bool HasManyWalls => Storeys.Any(storey => storey.Walls.Length > 60);
+
+    /// <summary>Those of all walls, laid out or not.</summary>
+    public ImmutableArray<string> StoreyNames { get; }
+
+    /// <summary>What rows and filters call a storey: its place in <see cref="StoreyNames"/>, from 1.</summary>
+    public int StoreyNumber(string name) => StoreyNames.IndexOf(name) + 1;
 }

@@ -29,7 +29,7 @@ internal static class PageText
     public const string OpeningsLead =
         "Ways are those of the masonry opening, seen as the elevation is drawn: A left, B right. X and Y are the model's axes, marked on the plan.";
 
-    public const string AxesNote = "The arrow at an opening says which way it moved.";
+    public const string AxesNote = "At openings: an arrow, the way it moved; a diamond, off the module or moved in height alone.";
 
     /// <summary>Standing cautions; the first speaks of the page where the sheet's speaks of the sheet.</summary>
     public static ImmutableArray<string> Cautions { get; } =
@@ -44,7 +44,7 @@ internal static class PageText
     public static string State(OpeningState state) => state switch
     {
         OpeningState.Off => "off the module",
-        OpeningState.Moved => "moved, asks for consent",
+        OpeningState.Moved => "moved, awaiting consent",
         OpeningState.OnModule => "on the module",
         _ => "not coursed around",
     };
@@ -52,14 +52,6 @@ internal static class PageText
     public static string Count(int count, string one, string many) => Invariant($"{count} {(count == 1 ? one : many)}");
 
     public static string Severity(Severity severity) => severity.ToString().ToLowerInvariant();
-
-    /// <summary>A shape for each severity, so that black and white suffice.</summary>
-    public static string Sign(Severity severity) => severity switch
-    {
-        Findings.Severity.Error => "\u25a0",
-        Findings.Severity.Warning => "\u25b2",
-        _ => "\u25cb",
-    };
 
     public static string Area(double squareMetres, UnitSystem units)
     {
@@ -88,7 +80,7 @@ internal static class PageText
 
     /// <summary>The same in words, with the direction in plan.</summary>
     public static string Sideways(Length way, Vector2 direction) =>
-        $"to the {(way < Length.Zero ? "left" : "right")}, in plan {Axis(way < Length.Zero ? -direction : direction)}";
+        $"{(way < Length.Zero ? "left" : "right")}, in plan {Axis(way < Length.Zero ? -direction : direction)}";
 
     /// <summary>Along an axis of the model, or turned from it.</summary>
     public static string Axis(Vector2 direction)
@@ -98,6 +90,8 @@ internal static class PageText
             : Math.Abs(direction.X) < NearlyAlong ? (direction.Y > 0 ? "+Y" : "\u2212Y")
             : Invariant($"{Math.Atan2(direction.Y, direction.X) * 180 / Math.PI:0}\u00b0 from +X");
     }
+
+    public static string Wider(Length change, UnitSystem units) => $"{WithUnit(Length.Abs(change), units)} {(change < Length.Zero ? "narrower" : "wider")}";
 
     /// <summary>Where a finding lies in its wall.</summary>
     public static string Place(FindingPlace? at, SheetLengths text)

@@ -9,8 +9,9 @@ namespace IfcCourser.Output.Page;
 /// <summary>A storey in plan: walls as laid with their openings, each a link to its elevation. One user unit a centimetre, y down.</summary>
 internal sealed class PlanDrawing
 {
-    /// <summary>Text is this share of the plan's width, so that it reads the same on any plan.</summary>
+    /// <summary>Text is this share of the plan's width, so that it reads the same on any plan; less on those of many walls, which the page shows larger.</summary>
     private const double TextShare = 1 / 48.0;
+    private const double BroadTextShare = 1 / 90.0;
     private const double MmInUnit = 10;
     private const double WidestSkipped = 600;
 
@@ -18,17 +19,17 @@ internal sealed class PlanDrawing
     private readonly Vector2 _high;
     private readonly double _text;
 
-    private PlanDrawing(IReadOnlyCollection<Vector2> points)
+    private PlanDrawing(IReadOnlyCollection<Vector2> points, double textShare)
     {
         _low = new Vector2(points.Min(point => point.X), points.Min(point => point.Y));
         _high = new Vector2(points.Max(point => point.X), points.Max(point => point.Y));
         var size = Math.Max(_high.X - _low.X, (_high.Y - _low.Y) * 0.8);
-        _text = Math.Max(size, 1000) * TextShare / MmInUnit;
+        _text = Math.Max(size, 1000) * textShare / MmInUnit;
     }
 
     public static void Write(Html html, PageFacts facts, PageStorey storey)
     {
-        var plan = new PlanDrawing([.. storey.Walls.SelectMany(wall => wall.Wall.Wall.Footprint())]);
+        var plan = new PlanDrawing([.. storey.Walls.SelectMany(wall => wall.Wall.Wall.Footprint())], facts.HasManyWalls ? BroadTextShare : TextShare);
         var margin = plan._text * 3;
         var (width, height) = ((plan._high.X - plan._low.X) / MmInUnit, (plan._high.Y - plan._low.Y) / MmInUnit);
         html.Line($"<svg viewBox=\"{Number(-margin)} {Number(-margin)} {Number(width + (2 * margin))} {Number(height + (2 * margin))}\" style=\"--text:{Number(plan._text)}px\" role=\"group\" aria-label=\"Plan of {storey.Name}\">");
@@ -48,7 +49,11 @@ internal sealed class PlanDrawing
 
     private static string Number(double value) => (Math.Round(value, 1) + 0.0).ToString("0.#", CultureInfo.InvariantCulture);
 
-    private string At(Vector2 point) => $"{Number((point.X - _low.X) / MmInUnit)} {Number((_high.Y - point.Y) / MmInUnit)}";
+    private string At(Vector2 point) => $"{X(point)} {Y(point)}";
+
+    private string X(Vector2 point) => Number((point.X - _low.X) / MmInUnit);
+
+    private string Y(Vector2 point) => Number((_high.Y - point.Y) / MmInUnit);
 
     private string Path(IEnumerable<Vector2> points) => "M" + string.Join('L', points.Select(At)) + "Z";
 
@@ -64,7 +69,8 @@ internal sealed class PlanDrawing
 
     private void Wall(Html html, PageFacts facts, PageWall wall)
     {
-        var name = $"{wall.Mark} {wall.Name}";
+        // Begins with what is written on the plan.
+        var name = $"{wall.Number}, {wall.Mark} {wall.Name}";
         html.Line($"<a href=\"#w{wall.Number}\" class=\"wall\" aria-label=\"{name}\"><title>{name}</title><path class=\"body\" d=\"{Path(wall.Wall.Wall.Footprint())}\"/>");
         foreach (var opening in wall.Openings.Where(opening => opening.Opening.Interrupts))
         {
@@ -104,13 +110,11 @@ internal sealed class PlanDrawing
         var middle = frame.PointAt(frame.Length / 2, frame.Thickness, Length.Zero).Plan;
         var next = frame.PointAt((frame.Length / 2) + Length.FromMm(1), frame.Thickness, Length.Zero).Plan;
         var along = (next - middle).Unit();
-        var turn = -Math.Atan2(along.Y, along.X) * 180 / Math.PI;
-        var upright = turn is > 90.5 or < -89.5 ? turn + 180 : turn;
-        var place = At(middle - (along.Left * (_text * MmInUnit * 0.8)));
-        html.Line($"<text aria-hidden=\"true\" transform=\"translate({place.Replace(' ', ',')}) rotate({Number(upright)})\">{wall.Number}</text>");
+        var place = middle - (along.Left * (_text * MmInUnit * 0.8));
+        html.Line($"<text aria-hidden=\"true\" x=\"{X(place)}\" y=\"{Y(place)}\">{wall.Number}</text>");
     }
 
-    /// <summary>An arrow the way the opening moved, or a ring where it is off and did not; a link to its row.</summary>
+    /// <summary>An arrow the way the opening moved along the wall, a diamond where it did not; a link to its row.</summary>
     private void Mark(Html html, PageFacts facts, PageOpening opening)
     {
         var frame = opening.Wall.Wall.Frame;

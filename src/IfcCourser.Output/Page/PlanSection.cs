@@ -12,7 +12,7 @@ internal static class PlanSection
             return;
         }
 
-        html.Line($"<p class=\"unscripted\">{PageText.NeedsScript}</p><div class=\"desk\"><div class=\"plans\">");
+        html.Line($"<p class=\"unscripted\">{PageText.NeedsScript}</p><div class=\"desk{(facts.HasManyWalls ? " broad" : null)}\"><div class=\"plans\">");
         if (facts.Storeys.Length > 1)
         {
             html.Line($"<p class=\"scripted\"><label>Storey <select id=\"storey\">");

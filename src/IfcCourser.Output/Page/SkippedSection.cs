@@ -15,11 +15,11 @@ internal static class SkippedSection
         }
 
         html.Line($"<p>{PageText.Count(facts.Skipped.Length, "wall is", "walls are")} not laid out, of {PageText.Count(facts.Skipped.Length + facts.Walls.Length, "wall", "walls")} in the model.</p>");
-        html.Line($"<div class=\"wide\"><table class=\"cards\"><caption class=\"hidden\">{PageText.SkippedHeading}</caption><thead><tr><th scope=\"col\">Wall</th><th scope=\"col\">Storey</th><th scope=\"col\">Type</th><th scope=\"col\">Reason</th><th scope=\"col\">What to do</th></tr></thead><tbody>");
+        html.Line($"<div class=\"wide\"><table id=\"skipped-table\" class=\"cards\"><caption class=\"hidden\">{PageText.SkippedHeading}</caption><thead><tr><th scope=\"col\">Wall</th><th scope=\"col\">Storey</th><th scope=\"col\">Type</th><th scope=\"col\">Reason</th><th scope=\"col\">What to do</th></tr></thead><tbody>");
         foreach (var wall in facts.Skipped.OrderBy(wall => wall.Wall.Reason.Code == FindingCodes.NotSelected).ThenBy(wall => wall.Number))
         {
             var (identity, reason) = (wall.Wall.Identity, wall.Wall.Reason);
-            html.Line($"<tr id=\"s{wall.Number}\"><th scope=\"row\" data-l=\"Wall\">{wall.Mark} {Markup.Name(identity.Label)} <small>{identity.GlobalId}</small></th><td data-l=\"Storey\">{Markup.Name(wall.Storey)}</td><td data-l=\"Type\">{Markup.Name(identity.Type)}</td><td data-l=\"Reason\"><span class=\"code\">{reason.Code.Id}</span> {reason.Message}</td><td data-l=\"What to do\">{reason.Code.Remedy}</td></tr>");
+            html.Line($"<tr id=\"s{wall.Number}\"><th scope=\"row\">{wall.Mark} {Markup.Name(identity.Label)} <small>{identity.GlobalId}</small></th><td>{Markup.Name(wall.Storey)}</td><td>{Markup.Name(identity.Type)}</td><td><span class=\"code\">{reason.Code.Id}</span> {reason.Message}</td><td>{reason.Code.Remedy}</td></tr>");
         }
 
         html.Line($"</tbody></table></div></section>");

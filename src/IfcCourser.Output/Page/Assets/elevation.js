@@ -107,6 +107,12 @@ function decoration(wall, things, u) {
     if ((placed[1] - placed[0]) / u > 6.5 * size.length) write(centre, middle - 8 * u, size);
     if (design.some((edge, i) => edge !== placed[i])) shift(group, write, design, placed, u);
   }
+  let last = -Infinity;
+  for (const [id, , , at] of wall.bars) {
+    if ((at - last) / u < 8 * id.length + 6) continue;
+    write(at, bottom - 14 * u, id, 'foot');
+    last = at;
+  }
   for (const [, , at, z] of wall.embeds) group.append(node('circle', { class: 'embed', cx: at, cy: -z, r: 5 * u }));
   return group;
 }
@@ -115,11 +121,13 @@ function decoration(wall, things, u) {
 function shift(group, write, design, placed, u) {
   group.append(node('path', { class: 'design', d: rectPath(design) }));
   const along = (placed[0] + placed[1] - design[0] - design[1]) / 2;
-  const x = (placed[0] + placed[1]) / 2, z = (placed[2] + placed[3]) / 2 - 26 * u;
   if (!along) return;
-  const way = Math.sign(along) * u;
-  group.append(node('path', { class: 'arrow', d: `M${x - 16 * way} ${-z}h${32 * way}m${-8 * way} ${-5 * u}l${8 * way} ${5 * u}l${-8 * way} ${5 * u}` }));
-  write(x, z - 13 * u, withUnit(Math.abs(along)), 'way');
+  const way = Math.sign(along) * u, words = withUnit(Math.abs(along));
+  // Arrow and distance on one line, the arrow on the side it points to.
+  const z = (placed[2] + placed[3]) / 2 - 25 * u, middle = (placed[0] + placed[1]) / 2, half = 16 * way, text = Math.sign(along) * 4 * u * words.length;
+  const x = middle + text;
+  group.append(node('path', { class: 'arrow', d: `M${x - half} ${-z}h${2 * half}m${-7 * way} ${-5 * u}l${7 * way} ${5 * u}l${-7 * way} ${5 * u}` }));
+  if ((placed[1] - placed[0]) / u > 60) write(middle - half * 1.2, z, words, 'way');
 }
 
 /** A finding's number in a flag at its place, linked to its row; those at one place side by side. */

@@ -1,4 +1,6 @@
 // Rows of a table by words and choices.
+const valueOf = (row, name) => row.dataset[name] ?? row.querySelector(`.${name}`)?.textContent;
+
 class Filter {
   constructor(form) {
     this.form = form;
@@ -16,7 +18,7 @@ class Filter {
     let shown = 0;
     for (const row of this.rows) {
       const text = words.length ? (row.text ??= row.textContent.toLowerCase()) : '';
-      row.hidden = !(words.every(word => text.includes(word)) && Object.entries(choices).every(([name, value]) => !value || row.dataset[name] === value));
+      row.hidden = !(words.every(word => text.includes(word)) && Object.entries(choices).every(([name, value]) => !value || valueOf(row, name) === value));
       shown += !row.hidden;
     }
     this.output.textContent = WORDS.shown(shown, this.rows.length);

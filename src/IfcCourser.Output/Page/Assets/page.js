@@ -37,6 +37,7 @@ byId('storey')?.addEventListener('input', event => {
   location.hash = `w${data.walls.find(wall => `p${wall.p}` === event.target.value).n}`;
 });
 window.addEventListener('hashchange', follow);
+window.addEventListener('beforeprint', () => { byId('legend')?.setAttribute('open', ''); });
 if (viewer && !/^#w\d/.test(location.hash)) viewer.show(data.walls[0].n);
 follow();
 performance.mark('ready');

@@ -49,9 +49,11 @@ class Viewer {
 
   draw() {
     this.width = this.host.clientWidth || 800;
-    // A block is at least so long on the screen that its joints are seen; longer walls scroll.
-    const least = (this.wall.box[1] - this.wall.box[0]) / Math.max(...this.wall.kinds.map(kind => kind[2])) * 22;
-    const drawn = drawElevation(this.wall, Math.round(Math.max(this.width, least) * this.zoom));
+    const [left, right, bottom, top] = this.wall.box;
+    // A block is at least so long on the screen that its joints are seen: longer walls scroll. High walls stay in the window.
+    const least = (right - left) / Math.max(...this.wall.kinds.map(kind => kind[2])) * 22;
+    const most = Math.max((right - left) / (top - bottom) * innerHeight * 0.6, 300);
+    const drawn = drawElevation(this.wall, Math.round(Math.max(Math.min(this.width, most), least) * this.zoom));
     this.things = drawn.things;
     this.host.replaceChildren(drawn.svg);
     this.list = byId('pieces');
@@ -118,7 +120,7 @@ class Viewer {
     const items = this.wall.findings.map(([n]) => {
       const cells = byId(`f${n}`).cells;
       const link = node('a', { href: `#f${n}` }, cells[1].textContent);
-      const item = node('li', { value: n, 'data-n': `f${n}` }, cells[0].firstElementChild.cloneNode(true), ' ', link, ' ', cells[4].textContent);
+      const item = node('li', { value: n, 'data-n': `f${n}` }, node('span', { class: cells[0].className }, cells[0].textContent), ' ', link, ' ', cells[4].textContent);
       item.onpointerenter = () => byId(`flag${n}`)?.classList.add('here');
       item.onpointerleave = () => this.place !== `f${n}` && byId(`flag${n}`)?.classList.remove('here');
       return item;
