@@ -14,14 +14,17 @@ internal static class FixtureLayouts
     private static readonly ConcurrentDictionary<string, Lazy<Layout>> _layouts = new(StringComparer.Ordinal);
 
     /// <param name="model">Such as yarrow/yarrow: with the inch catalog and its rules, which ask for bars.</param>
-    public static Layout Of(string model) => _layouts.GetOrAdd(model, name => new Lazy<Layout>(() => LayOut(name))).Value;
+    public static Layout Of(string model) => Of(model, "aac-in", "us");
 
-    private static Layout LayOut(string model)
+    public static Layout Of(string model, string catalog, string rules) =>
+        _layouts.GetOrAdd($"{model} {catalog} {rules}", _ => new Lazy<Layout>(() => LayOut(model, catalog, rules))).Value;
+
+    private static Layout LayOut(string model, string catalogName, string rulesName)
     {
         var opened = IfcModel.Open(Path.Combine(Root(), "fixtures", "ifc", model + ".ifc"));
         Assert.True(opened.IsOk, opened.Fault?.ToString());
         using var read = opened.Value;
-        var (catalog, rules) = (BuiltInCatalogs.Get("aac-in"), BuiltInRuleSets.Get("us"));
+        var (catalog, rules) = (BuiltInCatalogs.Get(catalogName), BuiltInRuleSets.Get(rulesName));
         var walls = UniqueIds.Of(WallReader.Read(read, new WallSelection { Width = WidthMatch.Any }, catalog, rules));
         var facts = new ModelFacts(read.FileName, read.Sha256, read.SchemaName, read.Units.LengthMm, read.ProjectId, read.ProjectName, read.TimeStamp);
         return LayoutBuilder.Build(walls, LayoutRules.For(rules, catalog, OpeningPolicy.Move), facts);
