@@ -56,6 +56,12 @@ internal static class Messages
 
     public const string OptionOffcuts = "How far the saw list may use what is left of a sawn unit: in its wall, its storey or anywhere.";
 
+    public const string OptionJob = "TOML file with project, client, author, checked-by, date, revisions and any of these options; the command line wins.";
+
+    public const string OptionSheet = "Paper of every sheet; where left out, each takes the smallest it fits on.";
+
+    public const string OptionDxfPerSheet = "A DXF file for each sheet instead of one for the set.";
+
     public const string OptionFailOn = "Exit with 1 where a finding is at least this grave.";
 
     public const string OptionIfcParts = "layout: also write the model with every block, lintel and bar as a part of its wall.";
@@ -84,7 +90,7 @@ internal static class Messages
         approval. Cutting blocks frees silica dust: use extraction and masks. Brace unfinished walls against wind.
         """;
 
-    public const string SheetsComeTogether = "A sheet is written as dxf and svg, whichever of the two is named.";
+    public const string SheetsComeTogether = "Sheets are written as dxf and svg, whichever of the two is named.";
 
     public const string NothingFits = "no wall stands on a storey or has a name that all of --only, --exclude and --storey let pass";
 
@@ -111,6 +117,9 @@ internal static class Messages
 
     public static Fault UnknownFormat(string name, IEnumerable<string> known) => new(
         "--formats", null, null, $"\"{name}\" is no format", $"Name any of {string.Join(", ", known)}, separated by commas.");
+
+    public static Fault UnknownPaper(string option, string name, IEnumerable<string> known) => new(
+        option, null, null, $"\"{name}\" is no paper size", $"Write one of {string.Join(", ", known)}.");
 
     public static Fault FileNotFolder(string path) => new(path, null, null, "this is a file, not a folder", "Name a folder with --out.");
 
@@ -252,9 +261,7 @@ internal static class Messages
 
     public static string NamesSeen(IEnumerable<string> names) => $"no word of the catalog in {string.Join(", ", names.Select(name => $"\"{name}\""))}";
 
-    public static string WritingSheets(int done, int all) => Invariant($"Drawing sheet {done} of {all}");
-
-    public static string PrintingSheets(int done, int all) => Invariant($"Printing sheet {done} of {all}");
+    public static string DrawingSheets(int count) => Invariant($"Drawing {count} sheets");
 
     /// <summary>The first few characters by shape and number, how many more there are, and where to look.</summary>
     public static string GlyphsMissing(IReadOnlyList<MissingGlyph> missing)

@@ -166,12 +166,14 @@ def is_limit_of_the_verifier(line, layout):
 
 
 def check_sheets(result, out, tools):
-    written = sorted((out / "walls").glob("*.dxf")) if (out / "walls").is_dir() else []
-    result.sheets = len(written)
-    if len(written) != result.coursed:
-        result.problems.append(f"{len(written)} sheets for {result.coursed} coursed walls")
-    set_out = sorted((out / "set-out").glob("*.dxf")) if (out / "set-out").is_dir() else []
-    result.problems += sheets.problems_of(sheets.read(written, result.kind) + set_out, tools.node)
+    files = {folder: sorted((out / folder).glob("*.dxf")) if (out / folder).is_dir() else [] for folder in ("set-out", "walls")}
+    result.sheets = sum(len(list((out / folder).glob("*.svg"))) for folder in files)
+    of_walls = len(list((out / "walls").glob("W*.svg")))
+    if of_walls != result.coursed:
+        result.problems.append(f"{of_walls} wall sheets for {result.coursed} coursed walls")
+    for folder, written in files.items():
+        result.problems += sheets.missing_layouts(written, out / folder)
+    result.problems += sheets.problems_of(sheets.read(files["walls"], result.kind) + files["set-out"], tools.node)
     result.problems += [text for folder in ("set-out", "walls") for text in pages.problems_of(out / folder)]
 
 

@@ -24,12 +24,13 @@ def problems_of(layout, out: Path):
     unit, rows = read(file)
     yield from row_problems(layout["setOut"]["survey"], cores, unit, rows)
     storeys = [storey for storey in layout["setOut"]["storeys"] if any(bar["castIn"] for bar in storey["bars"])]
-    sheets = sorted((out / "set-out").glob("*.dxf"))
+    sheets = [(document, name) for document in map(ezdxf.readfile, sorted((out / "set-out").glob("*.dxf")))
+              for name in document.layout_names_in_taborder() if name != "Model"]
     if len(sheets) != len(storeys):
         yield f"{len(sheets)} set-out sheets for {len(storeys)} storeys with bars"
         return
-    for storey, sheet in zip(storeys, sheets):
-        yield from (f"{sheet.name}: {text}" for text in sheet_problems(storey, cores, sheet))
+    for storey, (document, name) in zip(storeys, sheets):
+        yield from (f"{name}: {text}" for text in sheet_problems(storey, cores, document, name))
 
 
 def read(file):
@@ -75,14 +76,26 @@ def on_survey(survey, point):
             survey["height"] + z]
 
 
-def sheet_problems(storey, cores, sheet):
+def window(layout):
+    """What the layout's view shows of model space: left, bottom, right, top."""
+    view = next(port for port in layout.query("VIEWPORT") if port.dxf.id != 1)
+    height, (x, y) = view.dxf.view_height, view.dxf.view_center_point.vec2
+    width = height * view.dxf.width / view.dxf.height
+    return x - width / 2, y - height / 2, x + width / 2, y + height / 2
+
+
+def sheet_problems(storey, cores, document, name):
     """Each cast-in bar is one mark with its number, as far from every other as in the model, and named by dimensions both ways."""
-    document = ezdxf.readfile(sheet)
+    left, bottom, right, top = window(document.layout(name))
+
+    def is_shown(point):
+        return left <= point.x <= right and bottom <= point.y <= top
+
     mm = 25.4 if document.header["$INSUNITS"] == 1 else 1.0
     space = document.modelspace()
     marks = {}
     for insert in space.query("INSERT"):
-        if insert.dxf.name.startswith("STARTER-BAR"):
+        if insert.dxf.name.startswith("STARTER-BAR") and is_shown(insert.dxf.insert):
             marks.setdefault(int(insert.get_attrib_text("NUMBER")), []).append([c * mm for c in (insert.dxf.insert.x, insert.dxf.insert.y)])
     bars = {bar["number"]: cores[bar["wall"], bar["core"]]["point"][:2] for bar in storey["bars"] if bar["castIn"]}
     yield from (f"bar {number} has no mark, or the mark no bar" for number in bars.keys() ^ marks.keys())
@@ -92,6 +105,8 @@ def sheet_problems(storey, cores, sheet):
             yield f"bars {a} and {b} are drawn {math.dist(marks[a][0], marks[b][0]):.1f} mm apart, and are {math.dist(bars[a], bars[b]):.1f}"
     named = {0: set(), 90: set()}
     for dimension in space.query("DIMENSION"):
+        if not is_shown(dimension.dxf.text_midpoint):
+            continue
         named[round(dimension.dxf.angle)] |= numbers(dimension.dxf.text)
     for number in both:
         if number not in named[0] or number not in named[90]:

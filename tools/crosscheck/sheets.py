@@ -36,6 +36,16 @@ def problems_of(sheets: list[Path], node: Path):
     yield from disagreements(counts, node)
 
 
+def missing_layouts(files: list[Path], folder: Path):
+    """Sheets that have an SVG and no layout in the DXF of their set, or the other way about; of real models every sheet has a file of its own."""
+    drawn = {path.stem.split("-")[0] for path in folder.glob("*.svg")}
+    alone = {path.stem for path in folder.glob("*.svg")} == {path.stem for path in files}
+    layouts = {path.stem.split("-")[0] for path in files} if alone else {
+        name.split(" ")[0] for path in files for name in ezdxf.readfile(path).layout_names() if name != "Model"}
+    if drawn != layouts:
+        yield f"{folder.name}: layouts and SVG differ in {sorted(drawn ^ layouts)}"
+
+
 def audit(document):
     """What ezdxf's audit reports, errors and repairs alike, and what no audit looks at."""
     auditor = document.audit()
@@ -49,15 +59,15 @@ def audit(document):
     for layer in sorted(used - {layer.dxf.name for layer in document.layers}):
         yield f"layer {layer} is used and not defined"
     dimensions = document.modelspace().query("DIMENSION")
-    if not dimensions:
-        yield "no dimension in model space"
     for dimension in dimensions:
         if dimension.dxf.get("geometry", "") not in document.blocks:
             yield f"dimension #{dimension.dxf.handle} has no picture block"
-    if not document.modelspace().query("INSERT"):
-        yield "no block reference in model space"
+    if "*Paper_Space0" in document.blocks and not (dimensions and document.modelspace().query("INSERT")):
+        yield "a set without dimensions or block references in model space"
     if len(document.layout_names()) < 2:
         yield "no paper layout"
+    yield from (f"layout {name} has no title block" for name in document.layout_names() if name != "Model"
+                and not document.layout(name).query('INSERT[name=="TITLE-BLOCK"]'))
 
 
 def count(document):

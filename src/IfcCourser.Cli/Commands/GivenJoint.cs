@@ -1,4 +1,5 @@
 using IfcCourser.Findings;
+using IfcCourser.Jobs;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 
@@ -24,6 +25,9 @@ internal sealed record GivenJoint(string Wall, Length At)
             ? new GivenJoint(text[..equals].Trim(), at)
             : Messages.BadLength(Option, problem);
     }
+
+    /// <summary>The joints that a job file gives to walls.</summary>
+    public static IEnumerable<GivenJoint> Of(Job job) => job.Walls.SelectMany(wall => wall.MovementJoints.Select(at => new GivenJoint(wall.Wall, at)));
 
     public bool IsOf(WallIdentity wall) => new WallSelection { Only = [Wall] }.Includes(wall);
 }

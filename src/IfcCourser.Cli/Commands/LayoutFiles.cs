@@ -1,15 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
-using IfcCourser.Output.Dxf;
 using IfcCourser.Output.IfcWriteBack;
 using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
-using IfcCourser.Output.Sheets;
-using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Commands;
@@ -18,9 +13,9 @@ namespace IfcCourser.Cli.Commands;
 internal static class LayoutFiles
 {
     private const string Json = "json";
-    private const string Dxf = "dxf";
-    private const string Svg = "svg";
-    private const string Pdf = "pdf";
+    public const string Dxf = "dxf";
+    public const string Svg = "svg";
+    public const string Pdf = "pdf";
     private const string Ifc = "ifc";
     private const string Csv = "csv";
     private const string Xlsx = "xlsx";
@@ -33,7 +28,7 @@ internal static class LayoutFiles
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
         // First, so that what can't be printed is in the lists of findings that the others write.
-        var printed = settings.Formats.Contains(Pdf) ? PdfFiles.Add(folder, layout, ModelName(layout), terminal) : layout;
+        var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, settings, ModelName(layout)).Add(terminal) : layout;
         return printed.IsOk && AddOthers(folder, printed.Value, model, settings, terminal) is { } fault ? fault : printed;
     }
 
@@ -48,7 +43,6 @@ internal static class LayoutFiles
             ([Csv], () => folder.Add("order/saw-list.csv", stream => SawListCsv.Write(layout, stream))),
             ([Xlsx], () => folder.Add("order/takeoff.xlsx", stream => TakeoffWorkbook.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
-            ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Html], () => PageFiles.Findings(folder, layout, settings) ?? PageFiles.Report(folder, layout, settings)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
             ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
@@ -56,57 +50,6 @@ internal static class LayoutFiles
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
             .Select(writer => writer.Write())
             .FirstOrDefault(fault => fault is not null);
-    }
-
-    private static Fault? Sheets(OutputFolder folder, Layout layout, Terminal terminal)
-    {
-        // Numbered among all walls of the model, so that a sheet keeps its name whichever walls are laid out.
-        var numbers = layout.Walls.Select(wall => wall.Identity.StepId).Concat(layout.Skipped.Select(wall => wall.Identity.StepId))
-            .Order().Select((stepId, index) => (stepId, index)).ToDictionary(pair => pair.stepId, pair => pair.index + 1);
-        for (var i = 0; i < layout.Walls.Length; i++)
-        {
-            terminal.Step(Messages.WritingSheets(i + 1, layout.Walls.Length));
-            var wall = layout.Walls[i];
-            var sheet = WallSheet.Compose(layout, wall);
-            var name = FileName(numbers[wall.Identity.StepId], numbers.Count, wall.Identity.Name);
-            var fault = folder.Add($"walls/{name}.dxf", stream => DxfWriter.Write([sheet], stream))
-                ?? folder.Add($"walls/{name}.svg", stream => SvgWriter.Write(sheet, stream));
-            if (fault is not null)
-            {
-                return fault;
-            }
-        }
-
-        return null;
-    }
-
-    private static Fault? SetOutSheets(OutputFolder folder, Layout layout)
-    {
-        var storeys = layout.SetOut.Storeys.Where(SetOutSheet.IsNeeded).ToArray();
-        return storeys.Select((storey, i) =>
-        {
-            var sheet = SetOutSheet.Compose(layout, storey);
-            var name = FileName(i + 1, storeys.Length, storey.Storey);
-            return folder.Add($"set-out/{name}.dxf", stream => DxfWriter.Write([sheet], stream))
-                ?? folder.Add($"set-out/{name}.svg", stream => SvgWriter.Write(sheet, stream));
-        }).FirstOrDefault(fault => fault is not null);
-    }
-
-    /// <summary>A number that makes it unique, and what file systems take of the wall's name: runs of letters, digits and _ joined by -.</summary>
-    private static string FileName(int number, int count, string? name)
-    {
-        const int LongestName = 40;
-        var digits = Math.Max(3, count.ToString(CultureInfo.InvariantCulture).Length);
-        var text = new StringBuilder(number.ToString(CultureInfo.InvariantCulture).PadLeft(digits, '0'));
-        var isApart = true;
-        foreach (var rune in (name ?? string.Empty).EnumerateRunes().Take(LongestName))
-        {
-            var isKept = Rune.IsLetterOrDigit(rune) || rune.Value is '_';
-            text.Append(isKept && isApart ? "-" : string.Empty).Append(isKept ? rune.ToString() : string.Empty);
-            isApart = !isKept;
-        }
-
-        return text.ToString();
     }
 
     private static Fault? CoursedModel(OutputFolder folder, Layout layout, OpenedModel model, Terminal terminal)

@@ -43,7 +43,7 @@ internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings 
         var facts = new ModelFacts(
             Model.FileName, Model.Sha256, Model.SchemaName, Model.Units.LengthMm, Model.ProjectId, Model.ProjectName,
             Settings.Date ?? Model.TimeStamp);
-        return LayoutBuilder.Build(walls, rules, facts);
+        return LayoutBuilder.Build(walls, rules, facts) with { Job = Settings.Job };
     }
 
     private Wall WithJoints(Wall wall) => wall with

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using IfcCourser.Findings;
+using IfcCourser.Jobs;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -12,9 +13,6 @@ namespace IfcCourser.Cli.Commands;
 /// <summary>The options that layout and check share, and how they become settings.</summary>
 internal sealed class RunOptions
 {
-    /// <summary>ISO 8601 calendar dates, with or without time and offset.</summary>
-    private static readonly string[] _isoDates = ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ssK"];
-
     private readonly Argument<string> _model = new("MODEL") { Description = Messages.ArgumentModel };
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
@@ -41,6 +39,9 @@ internal sealed class RunOptions
 
     private readonly Option<string> _offcuts = Choice("--offcuts", Messages.OptionOffcuts, "wall", "wall", "storey", "job");
 
+    private readonly Option<string?> _job = new("--job") { HelpName = "FILE", Description = Messages.OptionJob };
+    private readonly Option<string?> _sheet = new("--sheet") { HelpName = "A4..A0|ANSI-A..E|ARCH-A..E", Description = Messages.OptionSheet };
+    private readonly Option<bool> _dxfPerSheet = new("--dxf-per-sheet") { Description = Messages.OptionDxfPerSheet };
     private readonly Option<string?> _formats;
 
     private readonly Option<string?> _date = new("--date") { HelpName = "DATE", Description = Messages.OptionDate };
@@ -66,21 +67,28 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _date, _failOn, _json, _ifcParts])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _sheet, _dxfPerSheet, _job, _date, _failOn, _json, _ifcParts])
         {
             command.Add(option);
         }
     }
 
+    /// <summary>What the command line says counts, else what the job file says, else what each option is where it is left out.</summary>
     public Outcome<RunSettings> Read(ParseResult parsed)
     {
-        var catalog = Named(parsed.GetValue(_catalog), SettingsReader.Catalog);
-        var rules = Named(parsed.GetValue(_rules), SettingsReader.RuleSet);
+        var job = parsed.GetValue(_job) is { } file ? JobReader.Load(file) : Job.None;
+        return job.IsOk ? Read(parsed, job.Value) : job.Fault;
+    }
+
+    private Outcome<RunSettings> Read(ParseResult parsed, Job job)
+    {
+        var catalog = Named(parsed.GetValue(_catalog) ?? job.Options.Catalog, SettingsReader.Catalog);
+        var rules = Named(parsed.GetValue(_rules) ?? job.Options.Rules, SettingsReader.RuleSet);
         var joints = (parsed.GetValue(_joints) ?? []).Select(GivenJoint.Parse).ToList();
         var faults = new[]
         {
-            catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, out var formats),
-            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null),
+            catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, job, out var formats),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -93,18 +101,26 @@ internal sealed class RunOptions
             Out = parsed.GetValue(_out),
             Catalog = catalog?.Value,
             Rules = rules?.Value,
-            Openings = Enum.Parse<OpeningPolicy>(parsed.GetRequiredValue(_openings), ignoreCase: true),
-            MaxShift = maxShift,
-            Selection = Selection(parsed),
-            MovementJoints = [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()],
+            Openings = Chosen(parsed, _openings, job.Options.Openings),
+            MaxShift = maxShift ?? job.Options.MaxShift,
+            Selection = Selection(parsed, job.Options),
+            MovementJoints = joints.Count > 0 ? [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()] : [.. GivenJoint.Of(job)],
+            Job = job.Facts,
+            Paper = paper,
+            DxfPerSheet = IsGiven(parsed, _dxfPerSheet) ? parsed.GetValue(_dxfPerSheet) : job.Options.DxfPerSheet ?? false,
             Offcuts = Enum.Parse<OffcutReuse>(parsed.GetRequiredValue(_offcuts), ignoreCase: true),
             Formats = formats,
-            Date = date,
-            FailOn = Enum.TryParse<Severity>(parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,
+            Date = date ?? job.Date,
+            FailOn = Enum.TryParse<Severity>(IsGiven(parsed, _failOn) ? parsed.GetRequiredValue(_failOn) : job.Options.FailOn ?? parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,
             Json = parsed.GetValue(_json),
             IfcParts = parsed.GetValue(_ifcParts),
         };
     }
+
+    private static bool IsGiven(ParseResult parsed, Option option) => parsed.GetResult(option) is { Implicit: false };
+
+    private static T Chosen<T>(ParseResult parsed, Option<string> option, T? job)
+        where T : struct, Enum => IsGiven(parsed, option) || job is null ? Enum.Parse<T>(parsed.GetRequiredValue(option), ignoreCase: true) : job.Value;
 
     private static Option<string> Choice(string name, string about, string standard, params string[] choices)
     {
@@ -128,14 +144,24 @@ internal sealed class RunOptions
     private static Outcome<T>? Named<T>(string? nameOrFile, Func<string, Outcome<T>> load)
         where T : class => nameOrFile is null ? null : load(nameOrFile);
 
-    private WallSelection Selection(ParseResult parsed) => new()
+    private WallSelection Selection(ParseResult parsed, JobOptions job) => new()
     {
-        Walls = Enum.Parse<WallChoice>(parsed.GetRequiredValue(_walls), ignoreCase: true),
-        Width = Enum.Parse<WidthMatch>(parsed.GetRequiredValue(_width), ignoreCase: true),
-        Only = [.. parsed.GetValue(_only) ?? []],
-        Exclude = [.. parsed.GetValue(_exclude) ?? []],
-        Storeys = [.. parsed.GetValue(_storey) ?? []],
+        Walls = Chosen(parsed, _walls, job.Walls),
+        Width = Chosen(parsed, _width, job.Width),
+        Only = Listed(parsed, _only, job.Only),
+        Exclude = Listed(parsed, _exclude, job.Exclude),
+        Storeys = Listed(parsed, _storey, job.Storeys),
     };
+
+    private static ImmutableArray<string> Listed(ParseResult parsed, Option<string[]> option, ImmutableArray<string>? job) =>
+        IsGiven(parsed, option) ? [.. parsed.GetValue(option) ?? []] : job ?? [];
+
+    private Fault? Paper(ParseResult parsed, Job job, out PaperSize? paper)
+    {
+        var name = parsed.GetValue(_sheet) ?? job.Options.Sheet;
+        paper = name is null ? null : PaperSize.Named(name);
+        return name is null || paper is not null ? null : Messages.UnknownPaper(_sheet.Name, name, PaperSize.All.Select(size => size.Name));
+    }
 
     private Fault? MaxShift(ParseResult parsed, out Length? maxShift)
     {
@@ -157,14 +183,14 @@ internal sealed class RunOptions
     private Fault? Date(ParseResult parsed, out string? date)
     {
         date = parsed.GetValue(_date);
-        return date is null || DateTime.TryParseExact(date, _isoDates, CultureInfo.InvariantCulture, DateTimeStyles.None, out _)
+        return date is null || JobReader.IsDate(date)
             ? null
             : Messages.BadDate(date);
     }
 
-    private Fault? Formats(ParseResult parsed, out ImmutableHashSet<string> formats)
+    private Fault? Formats(ParseResult parsed, Job job, out ImmutableHashSet<string> formats)
     {
-        var named = parsed.GetValue(_formats)?.Split(',', StringSplitOptions.TrimEntries) ?? [.. _knownFormats];
+        var named = parsed.GetValue(_formats)?.Split(',', StringSplitOptions.TrimEntries) ?? job.Options.Formats?.ToArray() ?? [.. _knownFormats];
         formats = named.ToImmutableHashSet(StringComparer.OrdinalIgnoreCase);
         return named.FirstOrDefault(name => !_knownFormats.Contains(name, StringComparer.OrdinalIgnoreCase)) is { } unknown
             ? Messages.UnknownFormat(unknown, _knownFormats)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -34,6 +35,15 @@ internal sealed record RunSettings
 
     /// <summary>How far the saw list may use an offcut.</summary>
     public required OffcutReuse Offcuts { get; init; }
+
+    /// <summary>What the office says of the job.</summary>
+    public required JobFacts Job { get; init; }
+
+    /// <summary>The paper that every sheet takes; null where each takes what it needs.</summary>
+    public required PaperSize? Paper { get; init; }
+
+    /// <summary>A DXF file for each sheet instead of one for a set.</summary>
+    public required bool DxfPerSheet { get; init; }
 
     /// <summary>Case does not count.</summary>
     public required ImmutableHashSet<string> Formats { get; init; }

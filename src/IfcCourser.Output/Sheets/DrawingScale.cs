@@ -17,5 +17,10 @@ public sealed record DrawingScale(int Denominator, string Label)
         new(192, "1/16\" = 1'-0\""), new(384, "1/32\" = 1'-0\""),
     ];
 
+    /// <summary>Largest first, for details and storey poles (ISO 5455; common architectural scales).</summary>
+    public static ImmutableArray<DrawingScale> LargeFor(UnitSystem units) => units == UnitSystem.Inch
+        ? [new(8, "1 1/2\" = 1'-0\""), .. Inch]
+        : [new(10, "1:10"), .. Metric];
+
     public static ImmutableArray<DrawingScale> For(UnitSystem units) => units == UnitSystem.Inch ? Inch : Metric;
 }

@@ -22,8 +22,23 @@ public sealed record PaperSize(string Name, double Width, double Height)
         new("ARCH E", 48 * 25.4, 36 * 25.4),
     ];
 
+    /// <summary>ANSI sizes (ASME Y14.1: 8.5 x 11 in to 34 x 44 in, from memory), smallest first.</summary>
+    public static ImmutableArray<PaperSize> Ansi { get; } =
+    [
+        new("ANSI A", 11 * 25.4, 8.5 * 25.4), new("ANSI B", 17 * 25.4, 11 * 25.4), new("ANSI C", 22 * 25.4, 17 * 25.4),
+        new("ANSI D", 34 * 25.4, 22 * 25.4), new("ANSI E", 44 * 25.4, 34 * 25.4),
+    ];
+
+    /// <summary>Every size that can be asked for.</summary>
+    public static ImmutableArray<PaperSize> All { get; } = [new("A4", 297, 210), .. Iso, .. Ansi, new("ARCH A", 12 * 25.4, 9 * 25.4), .. Arch];
+
+    /// <summary>The size of a name such as A3, ANSI D or arch-d; null where there is none.</summary>
+    public static PaperSize? Named(string name) => All.FirstOrDefault(size => string.Equals(Plain(size.Name), Plain(name), StringComparison.OrdinalIgnoreCase));
+
     /// <summary>The drawing space inside the frame.</summary>
     public Box Frame => new(FilingMargin, Margin, Width - Margin, Height - Margin);
 
     public static ImmutableArray<PaperSize> For(UnitSystem units) => units == UnitSystem.Inch ? Arch : Iso;
+
+    private static string Plain(string name) => name.Replace(" ", string.Empty, StringComparison.Ordinal).Replace("-", string.Empty, StringComparison.Ordinal);
 }

@@ -69,4 +69,7 @@ public enum Pen
 
     /// <summary>Line of a building grid.</summary>
     GridLine,
+
+    /// <summary>Jambs of an opening that lies over the course of a plan.</summary>
+    OpeningAbove,
 }

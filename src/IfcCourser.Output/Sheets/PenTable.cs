@@ -38,6 +38,7 @@ public sealed class PenTable
         new(Pen.Frame, "W-FRAME-P-", "Z-ANNO-TTLB", 70, LineType.Continuous, 7, 0),
         new(Pen.NotPrinted, "W-VIEW--P-", "Z-ANNO-NPLT", 13, LineType.Continuous, 9, 70),
         new(Pen.SlabEdge, "W-SLAB--E-", "Z-SLAB-EDGE", 50, LineType.Continuous, 2, 0),
+        new(Pen.OpeningAbove, "W-OPEN--E-", "Z-OPNG-ABOV", 25, LineType.Dashed, 6, 0),
         new(Pen.GridLine, "W-GRID--E-", "Z-GRID-LINE", 25, LineType.Centre, 8, 0),
     ];
 

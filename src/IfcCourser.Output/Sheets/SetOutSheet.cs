@@ -1,5 +1,5 @@
-using System.Globalization;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.SetOut;
 using IfcCourser.Output.Sheets.Walls;
 
@@ -16,23 +16,22 @@ public static class SetOutSheet
 
     /// <param name="layout">The layout the storey belongs to.</param>
     /// <param name="storey">One of <paramref name="layout"/>'s set-out with bars to cast in.</param>
-    public static Sheet Compose(Layout layout, StoreySetOut storey) => Compose(layout, storey, PenTable.For(layout.Rules.Catalog.Units));
+    public static Sheet Compose(Layout layout, StoreySetOut storey) => Compose(layout, storey, SheetContext.Alone(layout));
 
     /// <inheritdoc cref="Compose(Layout, StoreySetOut)"/>
-    /// <param name="pens">Which layer names the sheet takes.</param>
-    public static Sheet Compose(Layout layout, StoreySetOut storey, PenTable pens)
+    /// <param name="context">Pens, papers and the place in the set.</param>
+    public static Sheet Compose(Layout layout, StoreySetOut storey, SheetContext context)
     {
         var facts = new SetOutFacts(layout, storey);
         var units = facts.Text.Units;
         ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(units).Where(scale => scale.Denominator >= LargestScale)];
-        var fit = SheetFit.Of(units, scales, scale => Drawn(facts, scale), SetOutPanels.Of(facts));
+        var fit = SheetFit.Of(context.Papers, scales, scale => Drawn(facts, scale), SetOutPanels.Of(facts));
         var storeys = layout.SetOut.Storeys.Where(IsNeeded).ToArray();
         var number = Array.IndexOf(storeys, storey) + 1;
         var name = storey.Storey ?? SheetText.UnnamedStorey;
-        return fit.Assembled(SetOutText.SheetName(number, name), SetOutText.Plan, units, pens, fit.Title(layout.Model, null) with
+        return fit.Assembled(SetOutText.SheetName(number, name), SetOutText.Plan, units, context, fit.Title(layout, name) with
         {
-            IdentificationNumber = string.Create(CultureInfo.InvariantCulture, $"S{number:00}"),
-            SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{number}/{storeys.Length}"),
+            IdentificationNumber = SetOutText.Number(number),
             Title = name,
             DocumentType = SetOutText.DocumentType,
         });
@@ -44,7 +43,8 @@ public static class SetOutSheet
         SetOutPlan.Draw(canvas, facts);
         SetOutBars.Draw(canvas, facts);
         SkewStrips.Draw(canvas, facts);
-        NorthArrow.Draw(canvas, facts);
+        var below = NorthArrow.Draw(canvas, facts.Layout.SetOut, facts.Storey.Axes);
+        BenchMark.Draw(canvas, below - new Point(0, 9 * canvas.PerPaper));
         Tags.Draw(canvas, facts);
         return canvas;
     }

@@ -9,8 +9,8 @@ namespace IfcCourser.Output.Sheets;
 /// <summary>A view at a standard scale, with its panels, on a standard paper.</summary>
 internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement Arrangement)
 {
-    /// <summary>Characters of a calendar date: 2026-03-01.</summary>
-    private const int IsoDay = 10;
+    /// <summary>1:24 is the first scale that the largest paper is taken for.</summary>
+    private const int FirstForLargest = 24;
 
     public PaperSize Paper => Arrangement.Paper;
 
@@ -18,17 +18,16 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     /// The largest scale whose paper is not the largest size, on the smallest paper that holds it; what is too long for every
     /// standard sheet takes the smallest scale on a roll that is as long as it takes.
     /// </summary>
-    /// <param name="units">Decide which papers there are.</param>
+    /// <param name="papers">Smallest first; the largest only holds what is too long for the others at a smaller scale.</param>
     /// <param name="scales">Largest first.</param>
     /// <param name="draw">The view at a scale.</param>
     /// <param name="panels">Beside the view.</param>
-    public static SheetFit Of(UnitSystem units, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels)
+    public static SheetFit Of(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels)
     {
-        var papers = PaperSize.For(units);
         foreach (var scale in scales)
         {
             var canvas = draw(scale);
-            var largest = scale.Denominator < DrawingScale.For(units)[1].Denominator ? papers.Length - 1 : papers.Length;
+            var largest = scale.Denominator < FirstForLargest ? Math.Max(1, papers.Length - 1) : papers.Length;
             var fit = papers.Take(largest).Select(paper => On(paper, scale, canvas, panels)).FirstOrDefault(a => a is not null);
             if (fit is not null)
             {
@@ -40,37 +39,15 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     }
 
     /// <summary>The sheet with its frame and title block.</summary>
-    public Sheet Assembled(string name, string view, UnitSystem units, PenTable pens, TitleBlock title)
+    public Sheet Assembled(string name, string view, UnitSystem units, SheetContext context, TitleBlock title)
     {
-        var trimmed = PolylineItem.Rectangle(Pen.NotPrinted, new Box(0, 0, Paper.Width, Paper.Height));
-        var frame = PolylineItem.Rectangle(Pen.Frame, Paper.Frame);
-        return new Sheet(
-            name,
-            Paper,
-            units,
-            pens,
-            title,
-            [new View(view, Scale, Canvas.Extent, Arrangement.View, [.. Canvas.Items])],
-            [trimmed, frame, .. Arrangement.Panels, TitleBlockDrawing.At(Arrangement.Title, title, units)]);
+        var shown = new View(view, Scale, Canvas.Extent, Arrangement.View, [.. Canvas.Items]);
+        return SheetFrame.Assembled(name, Paper, units, context, title, [shown], Arrangement.Panels);
     }
 
     /// <summary>A title block with what all sheets of a run share.</summary>
-    public TitleBlock Title(ModelFacts model, string? storey) => new()
-    {
-        LegalOwner = string.Empty,
-        IdentificationNumber = string.Empty,
-        DateOfIssue = model.Date.Length > IsoDay ? model.Date[..IsoDay] : model.Date,
-        SheetNumber = string.Empty,
-        Title = string.Empty,
-        ApprovalPerson = string.Empty,
-        Creator = SheetText.Creator,
-        DocumentType = string.Empty,
-        Revision = string.Empty,
-        SupplementaryTitle = string.Join(", ", new[] { model.ProjectName, storey }.Where(part => !string.IsNullOrEmpty(part))),
-        DocumentStatus = SheetText.Status,
-        Scale = Scale.Label,
-        PaperSize = Paper.Name,
-    };
+    public TitleBlock Title(Layout layout, string? storey) =>
+        SheetFrame.Title(layout) with { SupplementaryTitle = storey ?? string.Empty, Scale = Scale.Label };
 
     private static SheetFit? On(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
     {

@@ -25,6 +25,10 @@ public static class SheetText
     public const string BeamTable = "Bond beams, from A";
     public const string BarTable = "Bars, from A to centre";
     public const string SteelTable = "Steel by mark of the bar schedule";
+    public const string BarScheduleOfStorey = "Bar schedule of this storey";
+
+    public const string BarScheduleOfSet = "Bar schedule";
+
     public const string KeyPlan = "Key plan, not to scale";
     public const string Legend = "How to read it";
     public const string Notes = "Notes";
@@ -53,6 +57,9 @@ public static class SheetText
     public const string Creator = "IfcCourser";
     public const string DocumentType = "Wall sheet";
     public const string Status = "For review";
+    /// <summary>In the title block of sheets that show nothing to scale.</summary>
+    public const string NoScale = "none";
+
     public const string Viewer = "Seen from the arrow in the key plan. Lay from A (left) to B (right).";
 
     public const string ElevationView = "Elevation";
@@ -78,6 +85,13 @@ public static class SheetText
         var words = new string(allowed).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var name = string.Join(' ', words);
         return Invariant($"{number} {(name.Length <= 60 ? name : name[..60])}").TrimEnd();
+    }
+
+    /// <summary>The day of an ISO 8601 date.</summary>
+    internal static string Day(string date)
+    {
+        const int Characters = 10;
+        return date.Length > Characters ? date[..Characters] : date;
     }
 
     public static string WallNumber(int number) => Invariant($"W{number:000}");
@@ -263,7 +277,7 @@ public static class SheetText
     /// <summary>Tags of bars in few words: K1-4, 7.</summary>
     public static string Tags(IEnumerable<Core> cores) => "K" + NumberRanges.Of(cores.Select(core => int.Parse(core.Id.AsSpan(1), CultureInfo.InvariantCulture)));
 
-    public static string BarSchedule(string size, UnitSystem units) => $"Bar schedule of this storey, {size}, {(units == UnitSystem.Inch ? "inches" : "mm")}";
+    public static string BarSchedule(string of, string size, UnitSystem units) => $"{of}, {size}, {(units == UnitSystem.Inch ? "inches" : "mm")}";
 
     /// <summary>Kilograms, or pounds beside inches, without the unit.</summary>
     public static string Mass(double kilograms, UnitSystem units)

@@ -30,6 +30,12 @@ public sealed record TitleBlock
 
     public required string DocumentStatus { get; init; }
 
+    /// <summary>Not a field of the standard: what is built.</summary>
+    public required string Project { get; init; }
+
+    /// <summary>Not a field of the standard: for whom it is built.</summary>
+    public required string Client { get; init; }
+
     public required string Scale { get; init; }
 
     public required string PaperSize { get; init; }

@@ -15,16 +15,16 @@ public static class WallSheet
     /// <param name="layout">The layout the wall belongs to: its storey is in the key plan.</param>
     /// <param name="wall">One of <paramref name="layout"/>'s walls.</param>
     public static Sheet Compose(Layout layout, WallLayout wall) =>
-        Compose(layout, wall, PenTable.For(layout.Rules.Catalog.Units));
+        Compose(layout, wall, SheetContext.Alone(layout));
 
     /// <inheritdoc cref="Compose(Layout, WallLayout)"/>
-    /// <param name="pens">Which layer names the sheet takes.</param>
-    public static Sheet Compose(Layout layout, WallLayout wall, PenTable pens)
+    /// <param name="context">Pens, papers and the place in the set.</param>
+    public static Sheet Compose(Layout layout, WallLayout wall, SheetContext context)
     {
         var facts = new WallFacts(layout, wall);
         var units = facts.Text.Units;
-        var fit = SheetFit.Of(units, DrawingScale.For(units), scale => Drawn(facts, scale), WallPanels.Of(facts));
-        return fit.Assembled(SheetText.SheetName(facts.Number, facts.Name), SheetText.ElevationView, units, pens, Title(facts, fit));
+        var fit = SheetFit.Of(context.Papers, DrawingScale.For(units), scale => Drawn(facts, scale), WallPanels.Of(facts));
+        return fit.Assembled(SheetText.SheetName(facts.Number, facts.Name), SheetText.ElevationView, units, context, Title(facts, fit));
     }
 
     private static Canvas Drawn(WallFacts facts, DrawingScale scale)
@@ -37,10 +37,9 @@ public static class WallSheet
         return canvas;
     }
 
-    private static TitleBlock Title(WallFacts facts, SheetFit fit) => fit.Title(facts.Layout.Model, facts.Wall.Identity.Storey) with
+    private static TitleBlock Title(WallFacts facts, SheetFit fit) => fit.Title(facts.Layout, facts.Wall.Identity.Storey) with
     {
         IdentificationNumber = SheetText.WallNumber(facts.Number),
-        SheetNumber = string.Create(CultureInfo.InvariantCulture, $"{facts.Layout.Walls.IndexOf(facts.Wall) + 1}/{facts.Layout.Walls.Length}"),
         Title = facts.Name,
         DocumentType = SheetText.DocumentType,
     };

@@ -31,6 +31,9 @@ public sealed record Layout
     /// <summary>What is to be ordered; null where nobody asked for it.</summary>
     public Order? Order { get; init; }
 
+    /// <summary>What the office says of the job.</summary>
+    public JobFacts Job { get; init; } = JobFacts.None;
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

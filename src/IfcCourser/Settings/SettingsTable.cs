@@ -46,6 +46,8 @@ internal sealed class SettingsTable
         return text;
     }
 
+    public string? OptionalText(string key) => Has(key) ? Text(key) : null;
+
     public ImmutableArray<string> Texts(string key) =>
         [.. Items(key).Select(item => Cast<string>(item, key, "text in quotes") ?? string.Empty)];
 

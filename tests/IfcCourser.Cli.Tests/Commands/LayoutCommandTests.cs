@@ -24,13 +24,16 @@ public sealed class LayoutCommandTests
         Assert.Contains($"model/{house}.coursed.ifc", files, StringComparer.Ordinal);
         var coursed = Layout(folder)["walls"]!.AsArray().Count(wall => (string?)wall!["status"] == "coursed");
         Assert.True(coursed > 0);
-        Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".dxf", StringComparison.Ordinal)));
+        Assert.Contains($"walls/{house}.dxf", files, StringComparer.Ordinal);
         Assert.Contains($"walls/{house}.pdf", files, StringComparer.Ordinal);
-        Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
+        Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/W", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
+        Assert.Equal(1, files.Count(file => file.StartsWith("walls/C", StringComparison.Ordinal)));
+        Assert.Equal(4, files.Count(file => file.StartsWith("walls/P", StringComparison.Ordinal)));
         var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
         Assert.Equal(hasBars, files.Contains("order/bars.csv", StringComparer.Ordinal));
         var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
-        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 5 : 4) + (storeys == 0 ? 0 : storeys + storeys + 2));
+        var sheets = files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal));
+        Assert.Equal(files.Length, sheets + (hasBars ? 6 : 5) + (storeys == 0 ? 0 : 3));
     }
 
     [Fact]
@@ -100,7 +103,7 @@ public sealed class LayoutCommandTests
         CommandRun.Of("layout", Fixtures.House("yarrow"), "--out", folder.File("with"), "--formats", "dxf,svg,csv");
         CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("without"), "--formats", "csv");
         Assert.Equal(
-            "001-Level-1.dxf 001-Level-1.svg 002-Attic.dxf 002-Attic.svg points.csv",
+            "S01-Level-1.svg S02-Attic.svg points.csv yarrow.dxf",
             string.Join(' ', Directory.GetFiles(folder.File("with", "set-out")).Select(Path.GetFileName).Order(StringComparer.Ordinal)));
         Assert.False(Directory.Exists(folder.File("without", "set-out")));
     }
@@ -177,13 +180,45 @@ public sealed class LayoutCommandTests
         Assert.Equal("mine", File.ReadAllText(folder.File("out")));
     }
 
+    /// <summary>The file's date, paper and storey count where the command line says nothing; its catalog lies beside it.</summary>
+    [Fact]
+    public void A_job_file_holds_the_options_and_the_command_line_wins()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("mine.toml"), CommandRun.Of("catalog", "show", "aac-600").Output);
+        File.WriteAllText(
+            folder.File("job.toml"),
+            "project = \"Plot 7\"\ncatalog = \"mine.toml\"\nwidth = \"any\"\ndate = \"2026-03-31\"\nstorey = [\"Upper*\"]\nsheet = \"A1\"\nformats = [\"json\", \"svg\"]\n");
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("file"), "--job", folder.File("job.toml"));
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("both"), "--job", folder.File("job.toml"), "--storey", "Ground*", "--sheet", "a2", "--catalog", "aac-mm");
+
+        Assert.Equal("aac-600", (string?)Json(folder.File("file", "layout.json"))["catalog"]!["name"]);
+        Assert.Equal("aac-mm", (string?)Json(folder.File("both", "layout.json"))["catalog"]!["name"]);
+        var (file, both) = (Sheets(folder.File("file", "walls")), Sheets(folder.File("both", "walls")));
+        Assert.Contains("W008-Upper-south.svg", file.Keys);
+        Assert.DoesNotContain("W001-Ground-south.svg", file.Keys);
+        Assert.Contains("W001-Ground-south.svg", both.Keys);
+        Assert.All(file.Values, svg => Assert.All(["width=\"841mm\"", "Plot 7", "2026-03-31"], word => Assert.Contains(word, svg, StringComparison.Ordinal)));
+        Assert.All(both.Values, svg => Assert.Contains("width=\"594mm\"", svg, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("--sheet", "A9", "is no paper size")]
+    [InlineData("--job", "missing.toml", "the file can't be read")]
+    public void A_wrong_paper_or_job_file_is_a_wrong_command_line(string option, string value, string says)
+    {
+        var run = CommandRun.Of("layout", Fixtures.House("sorrel"), option, value);
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains(says, run.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("dxf")]
     [InlineData("SVG")]
     public void Either_sheet_format_writes_both(string format)
     {
         using var folder = new TemporaryFolder();
-        CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", format);
+        CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", format, "--dxf-per-sheet");
         var files = folder.Files();
         Assert.NotEmpty(files);
         Assert.Equal(files.Count(file => file.EndsWith(".dxf", StringComparison.Ordinal)), files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal)));
@@ -198,7 +233,7 @@ public sealed class LayoutCommandTests
         File.WriteAllText(model, File.ReadAllText(Fixtures.House("sorrel")).Replace("'Ground south'", @"'S\X2\6F22\X0\'", StringComparison.Ordinal));
         CommandRun.Of("layout", model, "--out", folder.Path, "--formats", "json,csv,pdf");
         var finding = Assert.Single(Layout(folder)["findings"]!.AsArray(), finding => (string?)finding!["code"] == "glyph-missing");
-        Assert.Contains("can't set \u6F22 (U+6F22), first on sheet W", (string?)finding!["message"], StringComparison.Ordinal);
+        Assert.Contains("can't set \u6F22 (U+6F22), first on sheet C01", (string?)finding!["message"], StringComparison.Ordinal);
         Assert.Contains("glyph-missing", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
 
         CommandRun.Of("layout", model, "--out", folder.Path, "--formats", "json");
@@ -305,4 +340,9 @@ public sealed class LayoutCommandTests
             CultureInfo.CurrentCulture = before;
         }
     }
+
+    private static JsonNode Json(string path) => JsonNode.Parse(File.ReadAllText(path))!;
+
+    private static Dictionary<string, string> Sheets(string folder) =>
+        Directory.GetFiles(folder, "*.svg").ToDictionary(path => Path.GetFileName(path)!, File.ReadAllText, StringComparer.Ordinal);
 }

@@ -22,6 +22,8 @@ internal static class EveryItem
         IdentificationNumber = "E001",
         DateOfIssue = "2026-03-01",
         SheetNumber = "1/1",
+        Project = "House, Süd / Юг",
+        Client = "Client",
         Title = "Every item",
         ApprovalPerson = string.Empty,
         Creator = "IfcCourser",

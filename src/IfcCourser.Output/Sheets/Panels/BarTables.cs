@@ -41,11 +41,12 @@ internal static class BarTables
     }
 
     /// <summary>Equal bars of some walls: what the bender makes of them, and what they weigh.</summary>
-    public static Panel Schedule(Layout layout, IEnumerable<string> walls)
+    /// <param name="of">Whose bars, as the table's title says.</param>
+    public static Panel Schedule(Layout layout, IEnumerable<string> walls, string of = SheetText.BarScheduleOfStorey)
     {
-        var of = walls.ToHashSet(StringComparer.Ordinal);
+        var known = walls.ToHashSet(StringComparer.Ordinal);
         var text = Schedule(layout.Rules.Set.Bars);
-        var rows = layout.BarSchedule.Where(row => of.Contains(row.Wall)).ToArray();
+        var rows = layout.BarSchedule.Where(row => known.Contains(row.Wall)).ToArray();
         var cells = rows.GroupBy(row => row.Mark, StringComparer.Ordinal).Select(mark => ImmutableArray.Create(
             mark.Key,
             mark.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture),
@@ -56,7 +57,7 @@ internal static class BarTables
             text.Piece(mark.First().Length),
             Mass(mark)));
         return Table.Of(
-            rows.Length == 0 ? string.Empty : SheetText.BarSchedule(rows[0].Size.Name, text.Units),
+            rows.Length == 0 ? string.Empty : SheetText.BarSchedule(of, rows[0].Size.Name, text.Units),
             ["Mark", "No", "Shape", "A", "B", "R", "Length", text.Units == UnitSystem.Inch ? "lb" : "kg"],
             2,
             rows.Length == 0 ? [] : cells.Append(["", rows.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture), "in all", "", "", "", "", Mass(rows)]));

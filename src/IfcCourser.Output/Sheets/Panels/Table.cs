@@ -21,7 +21,7 @@ internal static class Table
         widths[wrapping] = 0;
         widths[wrapping] = Panel.Width - widths.Sum();
         return new Panel(
-            [Heading(title), Row(headings, widths, Pen.Heading)], [.. cells.Select(row => Row(row, widths, Pen.Text))]);
+            headings.All(heading => heading.Length == 0) ? [Heading(title)] : [Heading(title), Row(headings, widths, Pen.Heading)], [.. cells.Select(row => Row(row, widths, Pen.Text))]);
     }
 
     /// <summary>A heading over a rule.</summary>

@@ -6,21 +6,23 @@ namespace IfcCourser.Output.Sheets.Panels;
 internal static class TitleBlockDrawing
 {
     public const double Width = 180;
-    public const double Height = 46;
+    public const double Height = 57;
     private const double LabelHeight = 2.5;
     private const double ValueHeight = 3;
 
     private static readonly ImmutableArray<Field> _fields =
     [
-        new("TITLE", "Title", new Box(0, 34, 140, 46), 4, t => t.Title),
-        new("SHEET_NUMBER", "Sheet", new Box(140, 34, 180, 46), 4, t => t.SheetNumber),
+        new("TITLE", "Title", new Box(0, 45, 140, 57), 4, t => t.Title),
+        new("SHEET_NUMBER", "Sheet", new Box(140, 45, 180, 57), 4, t => t.SheetNumber),
+        new("PROJECT", "Project", new Box(0, 34, 110, 45), ValueHeight, t => t.Project),
+        new("CLIENT", "Client", new Box(110, 34, 180, 45), ValueHeight, t => t.Client),
         new("SUPPLEMENTARY_TITLE", "Supplementary title", new Box(0, 23, 80, 34), ValueHeight, t => t.SupplementaryTitle),
         new("DOCUMENT_TYPE", "Document type", new Box(80, 23, 130, 34), ValueHeight, t => t.DocumentType),
         new("DOCUMENT_STATUS", "Status", new Box(130, 23, 180, 34), ValueHeight, t => t.DocumentStatus),
-        new("LEGAL_OWNER", "Legal owner", new Box(0, 12, 80, 23), ValueHeight, t => t.LegalOwner),
-        new("CREATOR", "Creator", new Box(80, 12, 130, 23), ValueHeight, t => t.Creator),
-        new("APPROVAL_PERSON", "Approved by", new Box(130, 12, 180, 23), ValueHeight, t => t.ApprovalPerson),
-        new("IDENTIFICATION_NUMBER", "Identification", new Box(0, 0, 40, 12), ValueHeight, t => t.IdentificationNumber),
+        new("LEGAL_OWNER", "Legal owner", new Box(0, 12, 55, 23), ValueHeight, t => t.LegalOwner),
+        new("CREATOR", "Creator", new Box(55, 12, 125, 23), ValueHeight, t => t.Creator),
+        new("APPROVAL_PERSON", "Approved by", new Box(125, 12, 180, 23), ValueHeight, t => t.ApprovalPerson),
+        new("IDENTIFICATION_NUMBER", "Drawing", new Box(0, 0, 40, 12), 4, t => t.IdentificationNumber),
         new("REVISION", "Rev.", new Box(40, 0, 55, 12), ValueHeight, t => t.Revision),
         new("DATE_OF_ISSUE", "Date of issue", new Box(55, 0, 90, 12), ValueHeight, t => t.DateOfIssue),
         new("SCALE", "Scale", new Box(90, 0, 130, 12), ValueHeight, t => t.Scale),

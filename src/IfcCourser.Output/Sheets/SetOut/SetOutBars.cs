@@ -1,5 +1,6 @@
 using System.Globalization;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.SetOut;

@@ -42,9 +42,7 @@ internal sealed class SetOutFacts
     public StarterBar StarterOf(BarSetOut bar) => CoreOf(bar).Bars!.Starter!;
 
     /// <summary>The wall's sheet, such as W003.</summary>
-    public string WallNumber(string globalId) => SheetText.WallNumber(
-        1 + Layout.Walls.Select(other => other.Identity.StepId).Concat(Layout.Skipped.Select(other => other.Identity.StepId))
-            .Count(stepId => stepId < _walls[globalId].Identity.StepId));
+    public string WallNumber(string globalId) => WallNumbers.Sheet(Layout, _walls[globalId]);
 
     /// <summary>A point of the model in the storey's axes.</summary>
     public Point At(Vector2 point)

@@ -1,5 +1,6 @@
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.SetOut;
@@ -13,7 +14,7 @@ internal static class SetOutPlan
         {
             var loop = outline.Loop.Select(facts.At).ToImmutableArray();
             canvas.Add(new PolylineItem(Pen.SlabEdge, loop, PathEnd.Closed));
-            Take(canvas, loop);
+            PlanShape.Take(canvas, loop);
         }
 
         foreach (var wall in facts.Walls)
@@ -36,10 +37,9 @@ internal static class SetOutPlan
         var thickness = wall.Frame.Thickness;
         foreach (var run in course.Spans.Select(span => span.Run))
         {
-            var (left, right) = (OnFace(wall, run, wall.Wall.LeftFace), OnFace(wall, run, wall.Wall.RightFace));
-            var loop = right.Select(s => facts.At(wall, s, thickness)).Concat(left.Reverse().Select(s => facts.At(wall, s, default))).ToImmutableArray();
+            var loop = PlanShape.Loop(wall, run, facts.At);
             canvas.Add(new PolylineItem(Pen.OuterEdge, loop, PathEnd.Closed));
-            Take(canvas, loop);
+            PlanShape.Take(canvas, loop);
         }
 
         foreach (var end in Joints(course))
@@ -53,16 +53,6 @@ internal static class SetOutPlan
     /// <summary>Ends of blocks within a span.</summary>
     public static IEnumerable<Units.Length> Joints(Course course) => course.Pieces.SelectMany(piece => new[] { piece.From, piece.To }).Distinct()
         .Where(end => !course.Spans.Any(span => span.Run.From == end || span.Run.To == end));
-
-    /// <summary>A stretch of the run on one face: ends of the run may be on a slant; curves in chords.</summary>
-    private static ImmutableArray<Units.Length> OnFace(WallLayout wall, Interval run, Interval face)
-    {
-        const int ChordsOfCurve = 24;
-        var from = run.From == default ? face.From : run.From;
-        var to = run.To == wall.Frame.Length ? face.To : run.To;
-        var count = wall.Frame.Curve is null ? 1 : ChordsOfCurve;
-        return [.. Enumerable.Range(0, count + 1).Select(i => i == count ? to : from + ((to - from) / count * i))];
-    }
 
     private static void Diagonals(Canvas canvas, SetOutFacts facts)
     {
@@ -90,18 +80,5 @@ internal static class SetOutPlan
         canvas.Add(new LineItem(Pen.Dimension, at - new Point(half, half), at + new Point(half, half)));
         canvas.Add(new LineItem(Pen.Dimension, at - new Point(half, -half), at + new Point(half, -half)));
         canvas.Take(Box.At(at, 2 * half, 2 * half));
-    }
-
-    /// <summary>Keeps texts off edges that lie along an axis; the boxes of others would be too large.</summary>
-    private static void Take(Canvas canvas, ImmutableArray<Point> loop)
-    {
-        for (var i = 0; i < loop.Length; i++)
-        {
-            var edge = new LineItem(Pen.OuterEdge, loop[i], loop[(i + 1) % loop.Length]);
-            if (Math.Min(Math.Abs(edge.From.X - edge.To.X), Math.Abs(edge.From.Y - edge.To.Y)) < canvas.PerPaper)
-            {
-                canvas.TakeLine(edge);
-            }
-        }
     }
 }

@@ -50,7 +50,9 @@ internal static class SetOutText
         _ => "wall corner",
     };
 
-    public static string SheetName(int number, string storey) => SheetText.SheetName(Invariant($"S{number:00}"), storey);
+    public static string Number(int number) => Invariant($"S{number:00}");
+
+    public static string SheetName(int number, string storey) => SheetText.SheetName(Number(number), storey);
 
     public static string Skew(string wall, int corner) => Invariant($"{wall} askew: along its left face from point {corner}, and square to it");
 

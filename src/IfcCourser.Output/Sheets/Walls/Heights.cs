@@ -46,7 +46,7 @@ internal static class Heights
     {
         var mm = canvas.PerPaper;
         var tier = new RunningTier(DimensionAxis.Vertical, origin, x, x, TextSide.Before);
-        tier.Draw(canvas, facts, heights.Select(height => new Station(height)));
+        tier.Draw(canvas, facts.Text, heights.Select(height => new Station(height)));
         canvas.Write(new TextItem(
             Pen.Text, new Point(x, facts.Top + (4 * mm)), heading, TextHeight, TextAnchor.MiddleLeft, 90));
     }
@@ -68,7 +68,7 @@ internal static class Heights
             .Concat(facts.Wall.Lintels.Select(lintel => lintel.Top.Mm));
         var x = facts.Right + (8 * canvas.PerPaper);
         var tier = new RunningTier(DimensionAxis.Vertical, facts.LevelLine, x, x, TextSide.After);
-        tier.Draw(canvas, facts, edges.Select(z => new Station(z, z < facts.LevelLine ? "-" : z > facts.LevelLine ? "+" : string.Empty)));
+        tier.Draw(canvas, facts.Text, edges.Select(z => new Station(z, z < facts.LevelLine ? "-" : z > facts.LevelLine ? "+" : string.Empty)));
         canvas.Write(new TextItem(
             Pen.Text, new Point(x, facts.Top + (4 * canvas.PerPaper)), SheetText.OpeningHeights, TextHeight, TextAnchor.MiddleLeft, 90));
     }

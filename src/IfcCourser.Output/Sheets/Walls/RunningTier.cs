@@ -13,7 +13,7 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
     /// <summary>Least distance between the middles of neighbouring numbers, paper millimetres.</summary>
     public const double Pitch = 3.6;
 
-    public void Draw(Canvas canvas, WallFacts facts, IEnumerable<Station> stations)
+    public void Draw(Canvas canvas, SheetLengths lengths, IEnumerable<Station> stations)
     {
         var mm = canvas.PerPaper;
         var ordered = stations.OrderBy(station => station.At).DistinctBy(station => Math.Round(station.At, 1)).ToArray();
@@ -23,7 +23,7 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
         canvas.Add(ArcItem.Circle(Pen.Dimension, Across(Origin, Line), 0.8 * mm));
         for (var i = 0; i < ordered.Length; i++)
         {
-            canvas.Add(Dimension(facts, ordered[i], places[i], LineFrom(ordered, i), reach, mm));
+            canvas.Add(Dimension(lengths, ordered[i], places[i], LineFrom(ordered, i), reach, mm));
         }
     }
 
@@ -50,9 +50,9 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
         return [.. places.Select((place, i) => place + (i * pitch))];
     }
 
-    private DimensionItem Dimension(WallFacts facts, Station station, double place, double lineFrom, double reach, double mm)
+    private DimensionItem Dimension(SheetLengths lengths, Station station, double place, double lineFrom, double reach, double mm)
     {
-        var text = station.Prefix + facts.Text.Dimension(Math.Abs(station.At - Origin));
+        var text = station.Prefix + lengths.Dimension(Math.Abs(station.At - Origin));
         var half = TextMetrics.Width(text, DimensionItem.TextHeight) / 2 * mm;
         var sign = Side == TextSide.After ? 1 : -1;
         return new DimensionItem(

@@ -13,13 +13,13 @@ internal static class Runs
             .Append(facts.Wall.Frame.Length.Mm);
         var joints = facts.Wall.MovementJoints.Select(joint => new Station(joint.At.Mm, SheetText.MovementJoint(joint, facts.Text) + "  "));
         var above = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After);
-        above.Draw(canvas, facts, walls.Concat(joints).Concat(jambs.Select(at => new Station(at))));
+        above.Draw(canvas, facts.Text, walls.Concat(joints).Concat(jambs.Select(at => new Station(at))));
         if (facts.Wall.Cores.IsEmpty)
         {
             return;
         }
 
         var below = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Bottom - (2 * mm), facts.Bottom - (8 * mm), TextSide.Before);
-        below.Draw(canvas, facts, facts.Wall.Cores.Select(core => new Station(core.At.Mm, core.Id + "  ")));
+        below.Draw(canvas, facts.Text, facts.Wall.Cores.Select(core => new Station(core.At.Mm, core.Id + "  ")));
     }
 }

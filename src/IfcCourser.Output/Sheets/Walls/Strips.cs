@@ -50,7 +50,7 @@ internal static class Strips
 
         Number(canvas, facts, course, bottom + (thickness / 2));
         var tier = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, bottom - (0.5 * mm), bottom - (5 * mm), TextSide.Before);
-        tier.Draw(canvas, facts, StartsOf(course).Concat(EndsOf(course)).Where(at => at.Mm != WallFacts.Start).Select(at => new Station(at.Mm)));
+        tier.Draw(canvas, facts.Text, StartsOf(course).Concat(EndsOf(course)).Where(at => at.Mm != WallFacts.Start).Select(at => new Station(at.Mm)));
     }
 
     private static void Piece(Canvas canvas, Piece piece, double bottom, double thickness)

@@ -14,7 +14,7 @@ internal sealed class WallFacts
         Wall = wall;
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         Schedule = PieceSchedule.Of(wall);
-        Tags = TagOpenings(wall.Openings);
+        Tags = OpeningTags.Of(wall.Openings);
         Number = NumberOf(wall);
     }
 
@@ -46,18 +46,5 @@ internal sealed class WallFacts
     public double LevelLine => Wall.LevelLine.Mm;
 
     /// <summary>The sheet number of any wall of the layout.</summary>
-    public int NumberOf(WallLayout wall) =>
-        1 + Layout.Walls.Select(other => other.Identity.StepId).Concat(Layout.Skipped.Select(other => other.Identity.StepId))
-            .Count(stepId => stepId < wall.Identity.StepId);
-
-    private static ImmutableArray<string> TagOpenings(ImmutableArray<OpeningLayout> openings)
-    {
-        var counts = new Dictionary<char, int>();
-        return [.. openings.Select(opening =>
-        {
-            var letter = SheetText.OpeningLetter(opening.Opening.Kind);
-            counts[letter] = counts.GetValueOrDefault(letter) + 1;
-            return FormattableString.Invariant($"{letter}{counts[letter]}");
-        })];
-    }
+    public int NumberOf(WallLayout wall) => WallNumbers.Of(Layout, wall);
 }

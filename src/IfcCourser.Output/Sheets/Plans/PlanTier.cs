@@ -1,7 +1,7 @@
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
 
-namespace IfcCourser.Output.Sheets.SetOut;
+namespace IfcCourser.Output.Sheets.Plans;
 
 /// <summary>
 /// Running dimensions along one side of a plan, all from zero (ISO 129-1); points of equal distance share one number. Each is
@@ -44,7 +44,7 @@ internal sealed record PlanTier(DimensionAxis Axis, double Line, TextSide Side)
     {
         var prefix = string.Join(", ", new[] { NumberRanges.Of(station.Numbers), station.Word }.Where(part => part.Length > 0));
         prefix = prefix.Length > 0 ? prefix + "   " : prefix;
-        var minus = Along(station.At) < Origin && !IsDownward ? "-" : string.Empty;
+        var minus = Math.Round(Along(station.At) - Origin, 1) < 0 && !IsDownward ? "-" : string.Empty;
         var text = prefix + minus + lengths.Dimension(Math.Abs(Along(station.At) - Origin));
         var half = TextMetrics.Width(text, DimensionItem.TextHeight) / 2 * mm;
         var middle = Line + ((Side == TextSide.After ? 1 : -1) * (reach + half));

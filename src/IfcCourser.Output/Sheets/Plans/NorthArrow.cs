@@ -1,19 +1,22 @@
 using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.SetOut;
 using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Walls;
 
-namespace IfcCourser.Output.Sheets.SetOut;
+namespace IfcCourser.Output.Sheets.Plans;
 
-/// <summary>North in the storey's axes: of the map, else true north, else the model's y axis, saying which; under it the bench mark.</summary>
+/// <summary>North in a plan's axes: of the map, else true north, else the model's y axis, saying which.</summary>
 internal static class NorthArrow
 {
     private const double TextHeight = 2.5;
 
-    public static void Draw(Canvas canvas, SetOutFacts facts)
+    /// <summary>Draws it at the plan's upper right; the middle of its lowest line.</summary>
+    public static Point Draw(Canvas canvas, Layouts.SetOut setOut, SetOutAxes axes)
     {
         var mm = canvas.PerPaper;
-        var (north, words) = North(facts.Layout.SetOut);
-        var along = facts.Storey.Axes.Along;
+        var (north, words) = North(setOut);
+        var along = axes.Along;
         var way = new Point(Vector2.Dot(north, along), Vector2.Dot(north, along.Left));
         var side = new Point(-way.Y, way.X);
         var middle = new Point(canvas.Extent.Right + (26 * mm), canvas.Extent.Top - (14 * mm));
@@ -23,19 +26,7 @@ internal static class NorthArrow
         canvas.Write(new TextItem(Pen.Heading, tip + (way * (3 * mm)), "N", 3.5, TextAnchor.Middle));
         var below = Math.Min(tail.Y, tip.Y) - (6 * mm);
         Write(canvas, new Point(middle.X, below), words);
-        BenchMark(canvas, new Point(middle.X, below - (9 * mm)));
-    }
-
-    /// <summary>A levelling mark whose number and height are written in on site.</summary>
-    private static void BenchMark(Canvas canvas, Point at)
-    {
-        var half = 2 * canvas.PerPaper;
-        canvas.Add(new PolylineItem(Pen.Text, [at, at + new Point(half, 1.6 * half), at + new Point(-half, 1.6 * half)], PathEnd.Closed));
-        canvas.Add(new LineItem(Pen.Text, at - new Point(4 * half, 0), at + new Point(4 * half, 0)));
-        foreach (var (line, i) in SetOutText.BenchMark.Select((line, i) => (line, i)))
-        {
-            Write(canvas, at - new Point(0, (4 + (4.5 * i)) * canvas.PerPaper), line);
-        }
+        return new Point(middle.X, below);
     }
 
     private static void Write(Canvas canvas, Point at, string text) => canvas.Write(new TextItem(Pen.Text, at, text, TextHeight, TextAnchor.Middle));

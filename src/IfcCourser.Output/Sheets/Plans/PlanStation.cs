@@ -1,4 +1,4 @@
-namespace IfcCourser.Output.Sheets.SetOut;
+namespace IfcCourser.Output.Sheets.Plans;
 
 /// <summary>A point that a tier of running dimensions measures.</summary>
 /// <param name="At">The point, real millimetres.</param>

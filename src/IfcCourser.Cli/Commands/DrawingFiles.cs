@@ -1,0 +1,67 @@
+using System.Globalization;
+using System.Text;
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Dxf;
+using IfcCourser.Output.Pdf;
+using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Sheets.Sets;
+using IfcCourser.Output.Svg;
+
+namespace IfcCourser.Cli.Commands;
+
+/// <summary>The drawing set: one PDF and one DXF for each of its two folders, or a DXF a sheet, and an SVG a sheet.</summary>
+internal sealed class DrawingFiles(OutputFolder folder, Layout layout, RunSettings settings, string name)
+{
+    /// <summary>Writes the set; the layout with a finding where the font can't set a character, or the first fault.</summary>
+    public Outcome<Layout> Add(Terminal terminal)
+    {
+        var sheets = DrawingSet.Of(layout, settings.Paper is { } paper ? [paper] : PaperSize.For(layout.Rules.Catalog.Units));
+        terminal.Step(Messages.DrawingSheets(sheets.Length));
+        (SetSheet Entry, Sheet Sheet)[] drawn = [.. sheets.AsParallel().AsOrdered().Select(sheet => (sheet, sheet.Compose()))];
+        var missing = new List<MissingGlyph>();
+        var fault = drawn.GroupBy(sheet => sheet.Entry.Folder)
+            .Select(set => Add(FolderName(set.Key), [.. set], missing))
+            .FirstOrDefault(fault => fault is not null);
+        return fault is not null ? fault
+            : missing.Count == 0 ? layout
+            : layout with { Findings = layout.Findings.Add(new Finding(FindingCodes.GlyphMissing, Messages.GlyphsMissing(missing))) };
+    }
+
+    private Fault? Add(string subfolder, (SetSheet Entry, Sheet Sheet)[] set, List<MissingGlyph> missing) =>
+        (settings.Formats.Contains(LayoutFiles.Pdf) ? folder.Add($"{subfolder}/{name}.pdf", stream => missing.AddRange(Pdf(set, stream))) : null)
+        ?? (settings.Formats.Contains(LayoutFiles.Dxf) || settings.Formats.Contains(LayoutFiles.Svg) ? Drawings(subfolder, set) : null);
+
+    private Fault? Drawings(string subfolder, (SetSheet Entry, Sheet Sheet)[] set)
+    {
+        var whole = settings.DxfPerSheet ? null : folder.Add($"{subfolder}/{name}.dxf", stream => DxfWriter.Write([.. set.Select(sheet => sheet.Sheet)], stream));
+        return whole ?? set.Select(sheet => OneSheet($"{subfolder}/{FileName(sheet.Entry)}", sheet.Sheet)).FirstOrDefault(fault => fault is not null);
+    }
+
+    private Fault? OneSheet(string path, Sheet sheet) =>
+        (settings.DxfPerSheet ? folder.Add(path + ".dxf", stream => DxfWriter.Write([sheet], stream)) : null)
+        ?? folder.Add(path + ".svg", stream => SvgWriter.Write(sheet, stream));
+
+    private System.Collections.Immutable.ImmutableArray<MissingGlyph> Pdf((SetSheet Entry, Sheet Sheet)[] set, Stream stream) => PdfWriter.Write(
+        new PdfSet(layout.Job.Project ?? layout.Model.ProjectName ?? layout.Model.File, layout.Job.Author, layout.Model.Date),
+        set.Select(sheet => new PdfPage(sheet.Sheet, sheet.Entry.Section)),
+        stream);
+
+    private static string FolderName(SetFolder set) => set == SetFolder.SetOut ? "set-out" : "walls";
+
+    /// <summary>The sheet's number, and what file systems take of its title: runs of letters, digits and _ joined by -.</summary>
+    private static string FileName(SetSheet sheet)
+    {
+        const int LongestName = 40;
+        var text = new StringBuilder(sheet.Number);
+        var isApart = true;
+        foreach (var rune in sheet.Title.EnumerateRunes().Take(LongestName))
+        {
+            var isKept = Rune.IsLetterOrDigit(rune) || rune.Value is '_';
+            text.Append(isKept && isApart ? "-" : string.Empty).Append(isKept ? rune.ToString() : string.Empty);
+            isApart = !isKept;
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,41 @@
+using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
+using IfcCourser.Output.Sheets.Walls;
+
+namespace IfcCourser.Output.Sheets;
+
+/// <summary>A storey's first or second course in plan: blocks as bonded at corners and tees.</summary>
+public static class PlanSheet
+{
+    /// <summary>Larger scales make sheets that nobody can hold on a slab. Common practice, no source.</summary>
+    private const int LargestScale = 48;
+
+    /// <param name="layout">The layout the storey belongs to.</param>
+    /// <param name="storey">Name of the storey, or null for walls that no storey holds.</param>
+    /// <param name="index">0 for the first course, 1 for the second; some wall of the storey has it.</param>
+    /// <param name="number">Of the sheet among storey plans, from 1.</param>
+    public static Sheet Compose(Layout layout, string? storey, int index, int number, SheetContext context)
+    {
+        var facts = new PlanFacts(layout, storey, index);
+        var units = facts.Text.Units;
+        ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(units).Where(scale => scale.Denominator >= LargestScale)];
+        var fit = SheetFit.Of(context.Papers, scales, scale => Drawn(facts, scale), PlanPanels.Of(facts));
+        var title = PlanText.Title(storey, index);
+        return fit.Assembled(SheetText.SheetName(PlanText.Number(number), title), PlanText.Plan, units, context, fit.Title(layout, null) with
+        {
+            IdentificationNumber = PlanText.Number(number),
+            Title = title,
+            DocumentType = PlanText.DocumentType,
+        });
+    }
+
+    private static Canvas Drawn(PlanFacts facts, DrawingScale scale)
+    {
+        var canvas = new Canvas(scale.Denominator);
+        CoursePlan.Draw(canvas, facts);
+        CourseTiers.Draw(canvas, facts);
+        NorthArrow.Draw(canvas, facts.Layout.SetOut, facts.Axes);
+        CoursePlan.Tag(canvas, facts);
+        return canvas;
+    }
+}

@@ -1,0 +1,48 @@
+using IfcCourser.Output.Sheets.Walls;
+
+namespace IfcCourser.Output.Sheets.Plans;
+
+/// <summary>A word beside a point of a plan: as near as there is room, with a leader where it had to step aside.</summary>
+internal static class PlanTag
+{
+    private const double TextHeight = 2.5;
+
+    /// <summary>Distances that are tried, paper millimetres, and from which on a leader is drawn.</summary>
+    private static readonly double[] _distances = [2.6, 3.4, 4.4, 5.6, 7, 9, 11, 14, 17, 21, 26, 32, 40];
+    private const double Leader = 3.5;
+
+    /// <summary>Between a number and what stands beside it, paper millimetres, so that two numbers don't read as one.</summary>
+    private const double Clear = 1.2;
+
+    /// <summary>Free of texts and lines if it can be, else of texts.</summary>
+    public static void Place(Canvas canvas, Point at, string text, Pen pen)
+    {
+        var mm = canvas.PerPaper;
+        var width = TextMetrics.Width(text, TextHeight) / 2;
+        var candidates = _distances.SelectMany(distance => Ways(distance, width).Select(way => (distance, Item: new TextItem(pen, at + (way * mm), text, TextHeight, TextAnchor.Middle)))).ToArray();
+        var chosen = Array.Find(candidates, c => canvas.IsFree(ItemBox.Of(c.Item, mm).Grown(Clear * mm)));
+        chosen = chosen.Item is null ? Array.Find(candidates, c => canvas.IsFreeOfText(ItemBox.Of(c.Item, mm).Grown(Clear * mm))) : chosen;
+        chosen = chosen.Item is null ? Outside(canvas, at, text, pen) : chosen;
+        canvas.Write(chosen.Item);
+        if (chosen.distance > Leader)
+        {
+            canvas.Add(new LineItem(Pen.Dimension, at, Nearest(ItemBox.Of(chosen.Item, mm), at)));
+        }
+    }
+
+    /// <summary>Under everything else, where there is no room near by.</summary>
+    private static (double Distance, TextItem Item) Outside(Canvas canvas, Point at, string text, Pen pen) =>
+        (double.MaxValue, new TextItem(pen, new Point(at.X, canvas.Extent.Bottom - (TextHeight * canvas.PerPaper)), text, TextHeight, TextAnchor.Middle));
+
+    /// <summary>Sixteen ways, those along the axes first; sideways the text's own width is added.</summary>
+    private static IEnumerable<Point> Ways(double distance, double width)
+    {
+        foreach (var step in (int[])[2, 14, 6, 10, 4, 12, 0, 8, 1, 15, 3, 13, 5, 11, 7, 9])
+        {
+            var (sin, cos) = Math.SinCos(step * Math.PI / 8);
+            yield return new Point((distance * cos) + (width * Math.Sign(Math.Round(cos, 6)) * Math.Min(1, Math.Abs(cos) * 1.2)), distance * sin);
+        }
+    }
+
+    private static Point Nearest(Box box, Point to) => new(Math.Clamp(to.X, box.Left, box.Right), Math.Clamp(to.Y, box.Bottom, box.Top));
+}

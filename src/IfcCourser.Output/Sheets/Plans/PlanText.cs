@@ -1,0 +1,50 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Output.Sheets.Plans;
+
+/// <summary>Every word that a storey sheet prints beside those of <see cref="SheetText"/>.</summary>
+internal static class PlanText
+{
+    public const string Plan = "Plan";
+
+    public const string DocumentType = "Storey plan";
+
+    public const string MovementJoint = "MJ";
+
+    public const string WallTable = "Walls of this storey, from A to B";
+
+    public const string LegendCut = "sawn block, with its length";
+
+    public const string LegendPart = "bought shorter, not sawn";
+
+    public const string LegendCore = "core with its bar";
+
+    public const string LegendAbove = "jambs of an opening over this course";
+
+    public const string LegendRunning = "opening, then distance from zero";
+
+    public const string LegendWall = "wall, and its sheet";
+
+    public const string LegendOpening = "opening, as on the wall's sheet";
+
+    public static string Course(int index) => index == 0 ? "first course" : "second course";
+
+    public static string Number(int number) => FormattableString.Invariant($"P{number:00}");
+
+    public static string Title(string? storey, int index) => $"{storey ?? SheetText.UnnamedStorey}, {Course(index)}";
+
+    public static IEnumerable<string> Notes(PlanFacts facts)
+    {
+        yield return facts.Text.Units == Units.UnitSystem.Inch
+            ? "Dimensions in feet and inches from the zero lines; lengths of sawn blocks in inches."
+            : "Dimensions in millimetres from the zero lines.";
+        yield return facts.Index == 0
+            ? "The first course of each wall, on its levelling bed, as bonded at corners and tees."
+            : "The second course of each wall, as bonded at corners and tees. Later courses repeat the first or the second where the wall's sheet says so.";
+        yield return $"The wall sheets have every joint, measured from A; lay from A to B. Head joints {facts.Text.WithUnit(facts.Layout.Rules.Catalog.HeadJoint.Nominal)} where they say nothing else.";
+        if (facts.Walls.Any(wall => facts.AxisOf(wall) is null))
+        {
+            yield return "Walls askew to the plan or curved have no running dimensions here: measure them from A on their sheets.";
+        }
+    }
+}
