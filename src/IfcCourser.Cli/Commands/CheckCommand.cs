@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using IfcCourser.Findings;
 using IfcCourser.Output.Coordination;
@@ -11,9 +12,11 @@ internal static class CheckCommand
     private const string Csv = "csv";
     private const string Json = "json";
 
+    private static readonly ImmutableArray<string> _formats = [Csv, Json, IssuesFile.Format];
+
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var options = new RunOptions([Csv, Json], Messages.OptionFormats([Csv, Json]), failOn: "warning");
+        var options = new RunOptions(_formats, Messages.OptionFormats(_formats), failOn: "warning");
         var more = new CheckOptions();
         var command = new Command("check", Messages.AboutCheck);
         options.AddTo(command);
@@ -50,7 +53,7 @@ internal static class CheckCommand
 
         terminal.Step(Messages.LayingOut);
         var report = CheckReport.Of(model.LayOutWithCosts(), accepted?.Value);
-        if ((WriteFolder(settings, report) ?? WriteFiles(settings, asked, report)) is { } fault)
+        if ((WriteFolder(settings, report, terminal) ?? WriteFiles(settings, asked, report)) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
@@ -66,7 +69,7 @@ internal static class CheckCommand
         return summary.Status;
     }
 
-    private static Fault? WriteFolder(RunSettings settings, CheckReport report)
+    private static Fault? WriteFolder(RunSettings settings, CheckReport report, Terminal terminal)
     {
         if (settings.Out is null)
         {
@@ -84,6 +87,7 @@ internal static class CheckCommand
         [
             (Csv, () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(report.Layout, stream))),
             (Json, () => folder.Add("coordination/findings.json", stream => FindingsJson.Write(report, stream))),
+            (IssuesFile.Format, () => IssuesFile.Add(folder, report.Layout, settings, terminal)),
         ];
         return writers.Where(writer => settings.Formats.Contains(writer.Format)).Select(writer => writer.Write()).FirstOrDefault(fault => fault is not null) ?? folder.Commit();
     }

@@ -23,7 +23,7 @@ internal static class LayoutFiles
     private const string Csv = "csv";
     private const string Coursed = ".coursed";
 
-    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv, IssuesFile.Format];
 
     /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
@@ -42,6 +42,7 @@ internal static class LayoutFiles
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
+            ([IssuesFile.Format], () => IssuesFile.Add(folder, layout, settings, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))

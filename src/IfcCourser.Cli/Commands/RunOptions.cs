@@ -22,13 +22,13 @@ internal sealed class RunOptions
 
     private readonly Option<string?> _rules = new("--rules") { HelpName = "NAME|FILE", Description = Messages.OptionRules };
 
-    private readonly Option<string> _openings = Choice("--openings", Messages.OptionOpenings, "move", "keep", "move", "resize");
+    private readonly Option<string> _openings = ChoiceOption.Of("--openings", Messages.OptionOpenings, "move", "keep", "move", "resize");
 
     private readonly Option<string?> _maxShift = new("--max-shift") { HelpName = "LENGTH", Description = Messages.OptionMaxShift };
 
-    private readonly Option<string> _walls = Choice("--walls", Messages.OptionWalls, "masonry", "masonry", "all");
+    private readonly Option<string> _walls = ChoiceOption.Of("--walls", Messages.OptionWalls, "masonry", "masonry", "all");
 
-    private readonly Option<string> _width = Choice("--width", Messages.OptionWidth, "exact", "exact", "nearest", "any");
+    private readonly Option<string> _width = ChoiceOption.Of("--width", Messages.OptionWidth, "exact", "exact", "nearest", "any");
 
     private readonly Option<string[]> _only = new("--only") { HelpName = "GUID|NAME", Description = Messages.OptionOnly };
 
@@ -44,6 +44,8 @@ internal sealed class RunOptions
 
     private readonly Option<string> _failOn;
 
+    private readonly BcfOptions _bcf = new();
+
     private readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
 
     private readonly ImmutableArray<string> _knownFormats;
@@ -55,7 +57,7 @@ internal sealed class RunOptions
     {
         _knownFormats = formats;
         _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats };
-        _failOn = Choice("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");
+        _failOn = ChoiceOption.Of("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");
     }
 
     public void AddTo(Command command)
@@ -65,6 +67,8 @@ internal sealed class RunOptions
         {
             command.Add(option);
         }
+
+        _bcf.AddTo(command);
     }
 
     public Outcome<RunSettings> Read(ParseResult parsed)
@@ -75,7 +79,7 @@ internal sealed class RunOptions
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, out var formats),
-            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), _bcf.Replies(parsed, out var replies),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -96,26 +100,9 @@ internal sealed class RunOptions
             Date = date,
             FailOn = Enum.TryParse<Severity>(parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,
             Json = parsed.GetValue(_json),
+            Bcf = _bcf.Version(parsed),
+            Replies = replies,
         };
-    }
-
-    private static Option<string> Choice(string name, string about, string standard, params string[] choices)
-    {
-        var option = new Option<string>(name)
-        {
-            HelpName = string.Join('|', choices),
-            Description = about,
-            DefaultValueFactory = _ => standard,
-        };
-        option.CompletionSources.Add(choices);
-        option.Validators.Add(given =>
-        {
-            if (given.Tokens is [{ Value: var value }] && !choices.Contains(value, StringComparer.OrdinalIgnoreCase))
-            {
-                given.AddError(Messages.UnknownChoice(name, value, choices));
-            }
-        });
-        return option;
     }
 
     private static Outcome<T>? Named<T>(string? nameOrFile, Func<string, Outcome<T>> load)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
+using IfcCourser.Output.Bcf;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -41,4 +42,10 @@ internal sealed record RunSettings
     public required Severity? FailOn { get; init; }
 
     public required bool Json { get; init; }
+
+    /// <summary>Which BCF is written; null for that of the file that came back, else 3.0.</summary>
+    public required BcfVersion? Bcf { get; init; }
+
+    /// <summary>A BCF file that came back with answers; null where there is none.</summary>
+    public required BcfFile? Replies { get; init; }
 }
