@@ -1,6 +1,7 @@
 using System.Globalization;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Bcf;
 using IfcCourser.Output.Pdf;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -214,6 +215,10 @@ internal static class Messages
 
     public const string OptionWriteBaseline = "Write this run's findings to a file, to be accepted with --baseline from now on.";
 
+    public const string OptionBcf = "Which BCF is written: 2.1 or 3.0; that of the file given with --bcf-in, else 3.0, when left out.";
+
+    public const string OptionBcfIn = "A BCF file that came back with answers: what people wrote and closed is kept.";
+
     public const string OptionJUnit = "Write the results as JUnit XML, a test case for each wall and opening.";
 
     public static string WallHead(WallIdentity wall) => $"{wall.Name ?? "(no name)"}, {wall.Storey ?? "no storey"}, {wall.GlobalId}";
@@ -272,6 +277,15 @@ internal static class Messages
         return $"The font of the PDF can't set {named}{others}, first on sheet {missing[0].Sheet}: boxes stand there, or letters in the wrong order or shape. "
             + "The search finds them still, and the other formats keep them.";
     }
+
+    public static string WritingBcf => "Drawing the pictures of the issues";
+
+    /// <summary>What became of the file that came back.</summary>
+    public static string Replies(BcfReplies replies) => Invariant(
+        $"issues: {replies.Ours}, closed {replies.Closed}, answered {replies.Answered}; passed on as they are: {replies.Gone} no longer found, {replies.Others} of others");
+
+    public static string RepliesDropped(int count) => Invariant(
+        $"{count} topics that came back are not passed on, for they are of the other version of BCF: leave out --bcf to write the version that came back");
 
     public static string WritingModel => "Writing the model";
 

@@ -12,7 +12,7 @@ internal static class CheckCommand
     private const string Csv = "csv";
     private const string Json = "json";
     private const string Html = "html";
-    private static readonly ImmutableArray<string> _formats = [Csv, Json, Html];
+    private static readonly ImmutableArray<string> _formats = [Csv, Json, Html, IssuesFile.Format];
 
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
@@ -53,7 +53,7 @@ internal static class CheckCommand
 
         terminal.Step(Messages.LayingOut);
         var report = CheckReport.Of(model.LayOutWithCosts(), accepted?.Value);
-        if ((WriteFolder(settings, report) ?? WriteFiles(settings, asked, report)) is { } fault)
+        if ((WriteFolder(settings, report, terminal) ?? WriteFiles(settings, asked, report)) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
@@ -69,7 +69,7 @@ internal static class CheckCommand
         return summary.Status;
     }
 
-    private static Fault? WriteFolder(RunSettings settings, CheckReport report)
+    private static Fault? WriteFolder(RunSettings settings, CheckReport report, Terminal terminal)
     {
         if (settings.Out is null)
         {
@@ -88,6 +88,7 @@ internal static class CheckCommand
             (Csv, () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(report.Layout, stream))),
             (Json, () => folder.Add("coordination/findings.json", stream => FindingsJson.Write(report, stream))),
             (Html, () => PageFiles.Findings(folder, report.Layout, settings)),
+            (IssuesFile.Format, () => IssuesFile.Add(folder, report.Layout, settings, terminal)),
         ];
         return writers.Where(writer => settings.Formats.Contains(writer.Format)).Select(writer => writer.Write()).FirstOrDefault(fault => fault is not null) ?? folder.Commit();
     }

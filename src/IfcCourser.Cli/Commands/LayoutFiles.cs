@@ -22,7 +22,7 @@ internal static class LayoutFiles
     private const string Html = "html";
     private const string Coursed = ".coursed";
 
-    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv, Xlsx, Html];
+    public static ImmutableArray<string> Formats => [Json, Dxf, Svg, Pdf, Ifc, Csv, Xlsx, Html, IssuesFile.Format];
 
     /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
@@ -44,6 +44,7 @@ internal static class LayoutFiles
             ([Xlsx], () => folder.Add("order/takeoff.xlsx", stream => TakeoffWorkbook.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Html], () => PageFiles.Findings(folder, layout, settings) ?? PageFiles.Report(folder, layout, settings)),
+            ([IssuesFile.Format], () => IssuesFile.Add(folder, layout, settings, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
             ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
         ];

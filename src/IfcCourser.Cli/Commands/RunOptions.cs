@@ -21,13 +21,13 @@ internal sealed class RunOptions
 
     private readonly Option<string?> _rules = new("--rules") { HelpName = "NAME|FILE", Description = Messages.OptionRules };
 
-    private readonly Option<string> _openings = Choice("--openings", Messages.OptionOpenings, "move", "keep", "move", "resize");
+    private readonly Option<string> _openings = ChoiceOption.Of("--openings", Messages.OptionOpenings, "move", "keep", "move", "resize");
 
     private readonly Option<string?> _maxShift = new("--max-shift") { HelpName = "LENGTH", Description = Messages.OptionMaxShift };
 
-    private readonly Option<string> _walls = Choice("--walls", Messages.OptionWalls, "masonry", "masonry", "all");
+    private readonly Option<string> _walls = ChoiceOption.Of("--walls", Messages.OptionWalls, "masonry", "masonry", "all");
 
-    private readonly Option<string> _width = Choice("--width", Messages.OptionWidth, "exact", "exact", "nearest", "any");
+    private readonly Option<string> _width = ChoiceOption.Of("--width", Messages.OptionWidth, "exact", "exact", "nearest", "any");
 
     private readonly Option<string[]> _only = new("--only") { HelpName = "GUID|NAME", Description = Messages.OptionOnly };
 
@@ -37,7 +37,7 @@ internal sealed class RunOptions
 
     private readonly Option<string[]> _joints = new(GivenJoint.Option) { HelpName = "WALL=LENGTH", Description = Messages.OptionMovementJoint };
 
-    private readonly Option<string> _offcuts = Choice("--offcuts", Messages.OptionOffcuts, "wall", "wall", "storey", "job");
+    private readonly Option<string> _offcuts = ChoiceOption.Of("--offcuts", Messages.OptionOffcuts, "wall", "wall", "storey", "job");
 
     private readonly Option<string?> _job = new("--job") { HelpName = "FILE", Description = Messages.OptionJob };
     private readonly Option<string?> _sheet = new("--sheet") { HelpName = "A4..A0|ANSI-A..E|ARCH-A..E", Description = Messages.OptionSheet };
@@ -47,6 +47,8 @@ internal sealed class RunOptions
     private readonly Option<string?> _date = new("--date") { HelpName = "DATE", Description = Messages.OptionDate };
 
     private readonly Option<string> _failOn;
+
+    private readonly BcfOptions _bcf = new();
 
     private readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
 
@@ -61,7 +63,7 @@ internal sealed class RunOptions
     {
         _knownFormats = formats;
         _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats };
-        _failOn = Choice("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");
+        _failOn = ChoiceOption.Of("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");
     }
 
     public void AddTo(Command command)
@@ -71,6 +73,8 @@ internal sealed class RunOptions
         {
             command.Add(option);
         }
+
+        _bcf.AddTo(command);
     }
 
     /// <summary>What the command line says counts, else what the job file says, else what each option is where it is left out.</summary>
@@ -88,7 +92,7 @@ internal sealed class RunOptions
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, job, out var formats),
-            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper), _bcf.Replies(parsed, out var replies),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -114,6 +118,8 @@ internal sealed class RunOptions
             FailOn = Enum.TryParse<Severity>(IsGiven(parsed, _failOn) ? parsed.GetRequiredValue(_failOn) : job.Options.FailOn ?? parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,
             Json = parsed.GetValue(_json),
             IfcParts = parsed.GetValue(_ifcParts),
+            Bcf = _bcf.Version(parsed),
+            Replies = replies,
         };
     }
 
@@ -121,25 +127,6 @@ internal sealed class RunOptions
 
     private static T Chosen<T>(ParseResult parsed, Option<string> option, T? job)
         where T : struct, Enum => IsGiven(parsed, option) || job is null ? Enum.Parse<T>(parsed.GetRequiredValue(option), ignoreCase: true) : job.Value;
-
-    private static Option<string> Choice(string name, string about, string standard, params string[] choices)
-    {
-        var option = new Option<string>(name)
-        {
-            HelpName = string.Join('|', choices),
-            Description = about,
-            DefaultValueFactory = _ => standard,
-        };
-        option.CompletionSources.Add(choices);
-        option.Validators.Add(given =>
-        {
-            if (given.Tokens is [{ Value: var value }] && !choices.Contains(value, StringComparer.OrdinalIgnoreCase))
-            {
-                given.AddError(Messages.UnknownChoice(name, value, choices));
-            }
-        });
-        return option;
-    }
 
     private static Outcome<T>? Named<T>(string? nameOrFile, Func<string, Outcome<T>> load)
         where T : class => nameOrFile is null ? null : load(nameOrFile);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Bcf;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -58,4 +59,10 @@ internal sealed record RunSettings
 
     /// <summary>Whether the model is also written with blocks and bars as parts.</summary>
     public bool IfcParts { get; init; }
+
+    /// <summary>Which BCF is written; null for that of the file that came back, else 3.0.</summary>
+    public required BcfVersion? Bcf { get; init; }
+
+    /// <summary>A BCF file that came back with answers; null where there is none.</summary>
+    public required BcfFile? Replies { get; init; }
 }

@@ -1,0 +1,71 @@
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+
+namespace IfcCourser.Output.Bcf;
+
+/// <summary>Every word of our topics and their pictures.</summary>
+internal static class IssueText
+{
+    public const string Author = "IfcCourser";
+    public const string Open = "Open";
+    public const string Closed = "Closed";
+    public const string ConsentType = "Request";
+    public const string IssueType = "Issue";
+    public const string OpeningLabel = "opening";
+    public const string WallLabel = "wall";
+    public const string AsDrawn = "red, dashed: as drawn";
+    public const string OnModule = "red, dashed: where it would stand on the module";
+    public const string AtPlace = "red circle: the place";
+    public const string CutPieces = "grey: cut blocks";
+
+    /// <summary>Topic types that our topics have.</summary>
+    public static ImmutableArray<string> Types => [IssueType, ConsentType];
+
+    public static ImmutableArray<string> Statuses => [Closed, Open];
+
+    /// <summary>By severity, from the least.</summary>
+    public static ImmutableArray<string> Priorities => ["Low", "Normal", "High"];
+
+    public static string Priority(Severity severity) => Priorities[(int)severity];
+
+    /// <summary>What is wrong: the first clause of the message, with the wall's name where it names no opening.</summary>
+    public static string Title(WallIdentity? wall, OpeningLayout? opening, Finding finding)
+    {
+        var end = finding.Message.AsSpan().IndexOfAny(":;");
+        var clause = end < 0 ? finding.Message.TrimEnd('.') : finding.Message[..end];
+        var name = opening?.Opening.Label ?? wall?.Label;
+        return name is null || clause.Contains(name, StringComparison.Ordinal) ? clause : $"{name}: {clause}";
+    }
+
+    /// <summary>Where, what and how much, what keeping it costs.</summary>
+    public static string Description(WallIdentity? wall, OpeningLayout? opening, IEnumerable<Finding> findings, UnitSystem units)
+    {
+        var where = string.Join(", ", new[] { wall?.Storey, wall?.Label, opening?.Opening.Label }.OfType<string>());
+        return string.Join('\n', new[] { where }.Where(text => text.Length > 0)
+            .Concat(findings.Select(finding => Sentence(finding.Message)))
+            .Concat(opening?.Check is { Cost: { } cost } ? [Cost(cost)] : [])
+            .Concat(opening?.Check is { Deviation: { } deviation } ? [Ways(deviation, units)] : []));
+    }
+
+    public static string Remedy(FindingCode code) => code.Remedy;
+
+    /// <summary>The shift beside the opening: one figure, or how much each jamb moves.</summary>
+    public static string Shift(Length left, Length right, UnitSystem units) => left == right
+        ? Signed(left, units)
+        : $"left {Signed(left, units)}, right {Signed(right, units)}";
+
+    private static string Sentence(string text) => text.EndsWith('.') ? text : text + ".";
+
+    private static string Cost(KeepCost cost) => FormattableString.Invariant(
+        $"Kept as drawn it costs {cost.CutPieces:+0;-0;0} cut pieces, {cost.ShortPieces:+0;-0;0} short pieces, {cost.ShortLaps:+0;-0;0} short laps, against where it would stand.");
+
+    private static string Ways(OpeningDeviation deviation, UnitSystem units)
+    {
+        var ways = ((string Name, Length? Way)[])[("left jamb", deviation.Left), ("right jamb", deviation.Right), ("sill", deviation.Sill), ("head", deviation.Head)];
+        return $"Ways to the lines as drawn: {string.Join(", ", ways.Where(way => way.Way is not null).Select(way => $"{way.Name} {Signed(way.Way!.Value, units)}"))}.";
+    }
+
+    private static string Signed(Length length, UnitSystem units) => (length > Length.Zero ? "+" : string.Empty) + LengthText.WithUnit(length, units);
+}
