@@ -5,6 +5,7 @@ using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.IfcWriteBack;
+using IfcCourser.Output.IfcWriteBack.Openings;
 using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Sheets;
@@ -45,6 +46,7 @@ internal static class LayoutFiles
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
             ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
+            ([Ifc], () => settings.ApplyOpenings ? MovedOpenings(folder, layout, model) : null),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
             .Select(writer => writer.Write())
@@ -106,6 +108,13 @@ internal static class LayoutFiles
     {
         terminal.Step(Messages.WritingModel);
         return folder.Add($"model/{ModelName(layout)}{Coursed}.ifc", stream => IfcWriteBack.Write(model.Model, layout, stream));
+    }
+
+    private static Fault? MovedOpenings(OutputFolder folder, Layout layout, OpenedModel model)
+    {
+        var name = $"model/{ModelName(layout)}.openings";
+        return folder.Add($"{name}.ifc", stream => IfcMovedOpenings.Write(model.Model, layout, stream))
+            ?? folder.Add($"{name}.csv", stream => OpeningChangesCsv.Write(OpeningChange.Of(model.Model, layout), stream));
     }
 
     /// <summary>The model's file name without its extension, whether coursed before or not.</summary>

@@ -48,6 +48,8 @@ internal sealed class RunOptions
 
     private readonly Option<bool> _ifcParts = new("--ifc-parts") { Description = Messages.OptionIfcParts };
 
+    private readonly Option<bool> _applyOpenings = new("--apply-openings") { Description = Messages.OptionApplyOpenings };
+
     private readonly ImmutableArray<string> _knownFormats;
 
     /// <param name="formats">Formats that the command writes.</param>
@@ -63,7 +65,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _formats, _date, _failOn, _json, _ifcParts])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _formats, _date, _failOn, _json, _ifcParts, _applyOpenings])
         {
             command.Add(option);
         }
@@ -77,7 +79,7 @@ internal sealed class RunOptions
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, out var formats),
-            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), AppliesNothing(parsed),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -99,6 +101,7 @@ internal sealed class RunOptions
             FailOn = Enum.TryParse<Severity>(parsed.GetRequiredValue(_failOn), ignoreCase: true, out var failOn) ? failOn : null,
             Json = parsed.GetValue(_json),
             IfcParts = parsed.GetValue(_ifcParts),
+            ApplyOpenings = parsed.GetValue(_applyOpenings),
         };
     }
 
@@ -149,6 +152,12 @@ internal sealed class RunOptions
         maxShift = length;
         return length < Length.Zero ? Messages.NegativeLength(_maxShift.Name) : null;
     }
+
+    /// <summary>Openings that stay as designed can't be applied.</summary>
+    private Fault? AppliesNothing(ParseResult parsed) =>
+        parsed.GetValue(_applyOpenings) && string.Equals(parsed.GetValue(_openings), "keep", StringComparison.OrdinalIgnoreCase)
+            ? Messages.NothingToApply()
+            : null;
 
     private Fault? Date(ParseResult parsed, out string? date)
     {

@@ -44,4 +44,7 @@ internal sealed record RunSettings
 
     /// <summary>Whether the model is also written with blocks and bars as parts.</summary>
     public bool IfcParts { get; init; }
+
+    /// <summary>Whether the model is also written with its openings moved.</summary>
+    public bool ApplyOpenings { get; init; }
 }

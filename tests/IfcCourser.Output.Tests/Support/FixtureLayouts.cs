@@ -16,11 +16,17 @@ internal static class FixtureLayouts
     /// <param name="model">Such as yarrow/yarrow: with the inch catalog and its rules, which ask for bars.</param>
     public static Layout Of(string model) => _layouts.GetOrAdd(model, name => new Lazy<Layout>(() => LayOut(name))).Value;
 
-    private static Layout LayOut(string model)
+    /// <summary>The model itself.</summary>
+    public static IfcModel Open(string model)
     {
         var opened = IfcModel.Open(Path.Combine(Root(), "fixtures", "ifc", model + ".ifc"));
         Assert.True(opened.IsOk, opened.Fault?.ToString());
-        using var read = opened.Value;
+        return opened.Value;
+    }
+
+    private static Layout LayOut(string model)
+    {
+        using var read = Open(model);
         var (catalog, rules) = (BuiltInCatalogs.Get("aac-in"), BuiltInRuleSets.Get("us"));
         var walls = UniqueIds.Of(WallReader.Read(read, new WallSelection { Width = WidthMatch.Any }, catalog, rules));
         var facts = new ModelFacts(read.FileName, read.Sha256, read.SchemaName, read.Units.LengthMm, read.ProjectId, read.ProjectName, read.TimeStamp);
