@@ -27,6 +27,8 @@ internal static class Messages
 
     public const string AboutVerify = "Read a catalog or rule file and say what is wrong in it.";
 
+    public const string AboutIds = "Write two IDS files for other checkers: what a model needs to be laid out with a catalog, and what a coursed model carries.";
+
     public const string ArgumentModel = "The model: .ifc, or .ifczip with one .ifc in it.";
 
     public const string ArgumentSet = "Name of a built-in catalog or rule set, or a .toml file.";
@@ -66,6 +68,8 @@ internal static class Messages
     public const string OptionFailOn = "Exit with 1 where a finding is at least this grave.";
 
     public const string OptionIfcParts = "layout: also write the model with every block, lintel and bar as a part of its wall.";
+
+    public const string OptionApplyOpenings = "layout: also write the model with its openings moved to where they are placed, and a list of the changes.";
 
     public const string OptionQuiet = "Say nothing but errors.";
 
@@ -130,6 +134,9 @@ internal static class Messages
         Commands.GivenJoint.Option, null, null, $"\"{text}\" names no wall and place", "Write a wall and a length, such as \"North=12 ft\".");
 
     public static Fault NegativeLength(string option) => new(option, null, null, "the length is negative", "Write how far a jamb may move at most.");
+
+    public static Fault NothingToApply() => new(
+        "--apply-openings", null, null, "with --openings keep no opening moves", "Choose --openings move or resize, or leave --apply-openings out.");
 
     public static Fault BadDate(string text) => new(
         "--date", null, null, $"\"{text}\" is no date", "Write year, month and day, such as 2026-03-31 or 2026-03-31T14:05:00.");
@@ -242,6 +249,9 @@ internal static class Messages
     public static string FindingCount(Severity severity, FindingCode code, int count) => Invariant($"  {Severity(severity)} {code.Id}: {count}");
 
     public static string MoreCodes(int codes, int findings) => Invariant($"  and {findings} of {codes} other codes");
+
+    public static string OpeningsMoved(int moved, int others) => Invariant(
+        $"openings moved in the model: {moved}{(others == 0 ? string.Empty : Invariant($"; left to the designer: {others}"))}");
 
     public static string Written(string folder) => $"written to {folder}:";
 

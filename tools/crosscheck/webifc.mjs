@@ -24,7 +24,8 @@ export async function open(file) {
   const partsOf = id => (parts.get(id) ?? []).filter(part => !isWall(part));
   // The element itself, or its parts where it has no shape of its own, and so on down.
   const bodyOf = id => partsOf(id).length && meshOf(api, model, [id]).triangles.length === 0 ? partsOf(id).flatMap(bodyOf) : [id];
-  return { line, all, partsOf, bodyOf, mesh: id => meshOf(api, model, bodyOf(id)) };
+  const typeOf = id => api.GetNameFromTypeCode(api.GetLineType(model, id));
+  return { line, all, partsOf, bodyOf, typeOf, ownMesh: id => meshOf(api, model, [id]), mesh: id => meshOf(api, model, bodyOf(id)) };
 }
 
 function meshOf(api, model, ids) {

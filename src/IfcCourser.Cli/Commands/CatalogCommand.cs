@@ -1,11 +1,12 @@
 using System.CommandLine;
 using IfcCourser.Catalogs;
+using IfcCourser.Output.Ids;
 using IfcCourser.Rules;
 using IfcCourser.Settings;
 
 namespace IfcCourser.Cli.Commands;
 
-/// <summary><c>catalog list|show|verify</c>.</summary>
+/// <summary><c>catalog list|show|verify|ids</c>.</summary>
 internal static class CatalogCommand
 {
     public static Command Create(Func<ParseResult, Terminal> terminal)
@@ -17,7 +18,10 @@ internal static class CatalogCommand
         show.SetAction(parsed => (int)Show(parsed.GetRequiredValue(set), terminal(parsed)));
         var verify = new Command("verify", Messages.AboutVerify) { set };
         verify.SetAction(parsed => (int)Verify(parsed.GetRequiredValue(set), terminal(parsed)));
-        return new Command("catalog", Messages.AboutCatalog) { list, show, verify };
+        var folder = new Option<string>("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut, DefaultValueFactory = _ => "." };
+        var ids = new Command("ids", Messages.AboutIds) { set, folder };
+        ids.SetAction(parsed => (int)Ids(parsed.GetRequiredValue(set), parsed.GetRequiredValue(folder), terminal(parsed)));
+        return new Command("catalog", Messages.AboutCatalog) { list, show, verify, ids };
     }
 
     private static ExitStatus List(Terminal terminal)
@@ -57,6 +61,38 @@ internal static class CatalogCommand
         }
 
         return WithFile(nameOrFile, terminal, settings => terminal.Result(Messages.Valid(nameOrFile, settings.Kind, settings.Name)));
+    }
+
+    private static ExitStatus Ids(string nameOrFile, string target, Terminal terminal)
+    {
+        var catalog = SettingsReader.Catalog(nameOrFile);
+        if (!catalog.IsOk)
+        {
+            return terminal.End(catalog.Fault, ExitStatus.Usage);
+        }
+
+        var opened = OutputFolder.Open(target, nameOrFile);
+        if (!opened.IsOk)
+        {
+            return terminal.End(opened.Fault, ExitStatus.Unwritable);
+        }
+
+        using var folder = opened.Value;
+        var fault = folder.Add(CoursedModelIds.FileName, CoursedModelIds.Write)
+            ?? folder.Add(ModelToReadIds.FileName(catalog.Value), stream => ModelToReadIds.Write(catalog.Value, stream))
+            ?? folder.Commit();
+        if (fault is not null)
+        {
+            return terminal.End(fault, ExitStatus.Unwritable);
+        }
+
+        terminal.Result(Messages.Written(target));
+        foreach (var file in folder.Files)
+        {
+            terminal.Result(Messages.WrittenFile(file));
+        }
+
+        return ExitStatus.Done;
     }
 
     private static ExitStatus WithFile(string path, Terminal terminal, Action<VerifiedSettings> use)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.IfcWriteBack;
+using IfcCourser.Output.IfcWriteBack.Openings;
 using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
@@ -47,6 +48,7 @@ internal static class LayoutFiles
             ([IssuesFile.Format], () => IssuesFile.Add(folder, layout, settings, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
             ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
+            ([Ifc], () => settings.ApplyOpenings ? MovedOpenings(folder, layout, model) : null),
         ];
         return writers.Where(writer => settings.Formats.Overlaps(writer.Formats))
             .Select(writer => writer.Write())
@@ -57,6 +59,13 @@ internal static class LayoutFiles
     {
         terminal.Step(Messages.WritingModel);
         return folder.Add($"model/{ModelName(layout)}{Coursed}.ifc", stream => IfcWriteBack.Write(model.Model, layout, stream));
+    }
+
+    private static Fault? MovedOpenings(OutputFolder folder, Layout layout, OpenedModel model)
+    {
+        var name = $"model/{ModelName(layout)}.openings";
+        return folder.Add($"{name}.ifc", stream => IfcMovedOpenings.Write(model.Model, layout, stream))
+            ?? folder.Add($"{name}.csv", stream => OpeningChangesCsv.Write(OpeningChange.Of(model.Model, layout), stream));
     }
 
     /// <summary>The model's file name without its extension, whether coursed before or not.</summary>

@@ -54,6 +54,8 @@ internal sealed class RunOptions
 
     private readonly Option<bool> _ifcParts = new("--ifc-parts") { Description = Messages.OptionIfcParts };
 
+    private readonly Option<bool> _applyOpenings = new("--apply-openings") { Description = Messages.OptionApplyOpenings };
+
     private readonly ImmutableArray<string> _knownFormats;
 
     /// <param name="formats">Formats that the command writes.</param>
@@ -69,7 +71,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _sheet, _dxfPerSheet, _job, _date, _failOn, _json, _ifcParts])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _sheet, _dxfPerSheet, _job, _date, _failOn, _json, _ifcParts, _applyOpenings])
         {
             command.Add(option);
         }
@@ -92,7 +94,7 @@ internal sealed class RunOptions
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, job, out var formats),
-            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper), _bcf.Replies(parsed, out var replies),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper), _bcf.Replies(parsed, out var replies), AppliesNothing(parsed),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -120,6 +122,7 @@ internal sealed class RunOptions
             IfcParts = parsed.GetValue(_ifcParts),
             Bcf = _bcf.Version(parsed),
             Replies = replies,
+            ApplyOpenings = parsed.GetValue(_applyOpenings),
         };
     }
 
@@ -166,6 +169,12 @@ internal sealed class RunOptions
         maxShift = length;
         return length < Length.Zero ? Messages.NegativeLength(_maxShift.Name) : null;
     }
+
+    /// <summary>Openings that stay as designed can't be applied.</summary>
+    private Fault? AppliesNothing(ParseResult parsed) =>
+        parsed.GetValue(_applyOpenings) && string.Equals(parsed.GetValue(_openings), "keep", StringComparison.OrdinalIgnoreCase)
+            ? Messages.NothingToApply()
+            : null;
 
     private Fault? Date(ParseResult parsed, out string? date)
     {

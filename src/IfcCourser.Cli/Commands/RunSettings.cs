@@ -65,4 +65,7 @@ internal sealed record RunSettings
 
     /// <summary>A BCF file that came back with answers; null where there is none.</summary>
     public required BcfFile? Replies { get; init; }
+
+    /// <summary>Whether the model is also written with its openings moved.</summary>
+    public bool ApplyOpenings { get; init; }
 }

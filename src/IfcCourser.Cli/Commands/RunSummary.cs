@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Coordination;
+using IfcCourser.Output.IfcWriteBack.Openings;
 using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Commands;
@@ -15,6 +17,7 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
     private readonly ChosenSets _sets = model.Sets;
     private readonly LayoutTotals _totals = LayoutTotals.Of(layout);
     private readonly List<WallFinding> _listed = [.. WallFinding.Of(layout)];
+    private readonly ImmutableArray<OpeningChange>? _changes = model.Settings.ApplyOpenings ? OpeningChange.Of(model.Model, layout) : null;
 
     /// <summary>Folder of the results, where there is one.</summary>
     public required string? Folder { get; init; }
@@ -81,6 +84,11 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
         foreach (var line in CodeLines())
         {
             yield return line;
+        }
+
+        if (_changes is { } changes)
+        {
+            yield return Messages.OpeningsMoved(changes.Count(change => change.IsMoved), changes.Count(change => !change.IsMoved));
         }
 
         if (Files.Count > 0)
@@ -150,6 +158,12 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
             json.WriteNumber("warnings", Count(Severity.Warning));
             json.WriteNumber("notes", Count(Severity.Note));
             Counts(json, "findings", Codes());
+            if (_changes is { } changes)
+            {
+                json.WriteNumber("openingsMoved", changes.Count(change => change.IsMoved));
+                json.WriteNumber("openingsNotMoved", changes.Count(change => !change.IsMoved));
+            }
+
             json.WriteString("out", Folder);
             json.WriteStartArray("files");
             foreach (var file in Files)

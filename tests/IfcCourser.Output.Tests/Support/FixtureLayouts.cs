@@ -24,11 +24,17 @@ internal static class FixtureLayouts
     public static Layout Of(string model, string catalog, string rules) =>
         _layouts.GetOrAdd((model, catalog, rules), of => new Lazy<Layout>(() => LayOut(of.Item1, BuiltInCatalogs.Get(of.Item2), BuiltInRuleSets.Get(of.Item3)))).Value;
 
-    private static Layout LayOut(string model, Catalog catalog, RuleSet rules)
+    /// <summary>The model itself.</summary>
+    public static IfcModel Open(string model)
     {
         var opened = IfcModel.Open(Path.Combine(Folder(), model + ".ifc"));
         Assert.True(opened.IsOk, opened.Fault?.ToString());
-        using var read = opened.Value;
+        return opened.Value;
+    }
+
+    private static Layout LayOut(string model, Catalog catalog, RuleSet rules)
+    {
+        using var read = Open(model);
         var walls = UniqueIds.Of(WallReader.Read(read, new WallSelection { Width = WidthMatch.Any }, catalog, rules));
         var facts = new ModelFacts(read.FileName, read.Sha256, read.SchemaName, read.Units.LengthMm, read.ProjectId, read.ProjectName, read.TimeStamp);
         return LayoutBuilder.Build(walls, LayoutRules.For(rules, catalog, OpeningPolicy.Move), facts);
