@@ -29,7 +29,7 @@ internal sealed record BcfArchive(ImmutableSortedDictionary<string, byte[]> Entr
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {
-            return Messages.NotReadable(path, e);
+            return Messages.Unreadable(path, e);
         }
     }
 

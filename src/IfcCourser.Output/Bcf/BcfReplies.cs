@@ -29,7 +29,7 @@ public sealed record BcfReplies(BcfFile File, int Ours, int Closed, int Answered
         extensions = returned is null ? extensions : extensions.With(returned.Extensions);
         var project = layout.Model.ProjectId ?? returned?.ProjectId;
         var file = new BcfFile(
-            written, project, layout.Model.ProjectName ?? returned?.ProjectName, topics, topics.Aggregate(extensions, (all, topic) => all.With(topic)), BcfTime.Of(layout.Model.Date));
+            written, project, layout.Model.ProjectName ?? returned?.ProjectName, topics, topics.Aggregate(extensions, (all, topic) => all.With(topic)), StampTime.Of(layout.Model.Date));
         return new BcfReplies(
             isSame ? file with { Others = returned!.Others } : file,
             ours.Length,

@@ -1,5 +1,5 @@
 using System.Xml.Linq;
-using IfcCourser.Output.Zip;
+using IfcCourser.Output.Packing;
 
 namespace IfcCourser.Output.Bcf;
 

@@ -160,6 +160,6 @@ internal sealed class IssueSheet
     {
         LegalOwner = string.Empty, IdentificationNumber = string.Empty, DateOfIssue = string.Empty, SheetNumber = string.Empty, Title = string.Empty,
         ApprovalPerson = string.Empty, Creator = string.Empty, DocumentType = string.Empty, Revision = string.Empty, SupplementaryTitle = string.Empty,
-        DocumentStatus = string.Empty, Scale = string.Empty, PaperSize = string.Empty,
+        DocumentStatus = string.Empty, Project = string.Empty, Client = string.Empty, Scale = string.Empty, PaperSize = string.Empty,
     };
 }

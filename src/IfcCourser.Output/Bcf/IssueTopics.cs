@@ -12,7 +12,7 @@ internal sealed class IssueTopics(Layout layout, BcfVersion version)
     private const int GlobalIdLength = 22;
     private const double PixelsPerMm = 6;
 
-    private readonly string _date = BcfTime.Text(BcfTime.Of(layout.Model.Date));
+    private readonly string _date = StampTime.Text(StampTime.Of(layout.Model.Date));
 
     public ImmutableArray<BcfTopic> All() => [.. Issues.Of(layout).Select(Topic)];
 

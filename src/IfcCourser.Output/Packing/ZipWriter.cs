@@ -1,84 +1,84 @@
 using System.Buffers.Binary;
-using System.Globalization;
 using System.Text;
 
 namespace IfcCourser.Output.Packing;
 
 /// <summary>
-/// Writes zip files (APPNOTE 6.3, no zip64) whose bytes depend on nothing but their contents and the date given: the runtime's own differ with its
-/// version and the system.
+/// Writes a zip file (PKWARE APPNOTE 6.3.10, 4.3 and 4.4, no zip64); entries are packed where that makes them smaller. Of our own, because the runtime's
+/// writer puts the machine it runs on into each entry, and packs as its version packs.
 /// </summary>
-internal static class ZipWriter
+/// <param name="stream">Where it goes; need not seek.</param>
+/// <param name="time">Of all entries, to two seconds; years before 1980 and after 2107 can't be said and become the nearest.</param>
+internal sealed class ZipWriter(Stream stream, DateTime time)
 {
-    private const uint LocalHeader = 0x04034B50;
-    private const uint CentralHeader = 0x02014B50;
-    private const uint EndOfDirectory = 0x06054B50;
     private const ushort Version = 20;
-    private const ushort Utf8Names = 0x0800;
+    private const ushort Utf8Names = 1 << 11;
+
+    private const ushort Stored = 0;
     private const ushort Deflated = 8;
 
-    private static readonly uint[] _crc = [.. Enumerable.Range(0, 256).Select(Crc)];
+    private readonly List<Entry> _entries = [];
+    private readonly (ushort Time, ushort Date) _stamp = Stamp(time);
+    private uint _written;
 
-    /// <param name="entries">In the order they are to stand in.</param>
-    /// <param name="date">ISO 8601, of all entries; years before 1980 and what is no date become 1980-01-01.</param>
-    public static void Write(IEnumerable<(string Name, byte[] Content)> entries, string date, Stream stream)
+    public void Add(string name, ReadOnlySpan<byte> content)
     {
-        var (written, directory, time, count) = (0L, new List<byte[]>(), DosTime(date), (ushort)0);
-        foreach (var (name, content) in entries)
+        ReadOnlySpan<byte> packed = Deflate.PackBare(content);
+        var isSmaller = packed.Length < content.Length;
+        var written = isSmaller ? packed : content;
+        var entry = new Entry(Encoding.UTF8.GetBytes(name), isSmaller ? Deflated : Stored, Crc32.Of(content), (uint)written.Length, (uint)content.Length, _written);
+        _entries.Add(entry);
+        Write([.. U32(0x04034b50), .. U16(Version), .. Common(entry), .. U16((ushort)entry.Name.Length), .. U16(0), .. entry.Name]);
+        Write(written);
+    }
+
+    /// <summary>Writes the directory; nothing may be added after it.</summary>
+    public void Close()
+    {
+        var start = _written;
+        foreach (var entry in _entries)
         {
-            var (bytes, packed) = (Encoding.UTF8.GetBytes(name), Deflate.PackBare(content));
-            byte[] facts =
-            [
-                .. Two(Version), .. Two(Utf8Names), .. Two(Deflated), .. Four(time), .. Four(Checksum(content)), .. Four((uint)packed.Length), .. Four((uint)content.Length),
-                .. Two((ushort)bytes.Length), .. Two(0),
-            ];
-            directory.Add([.. Four(CentralHeader), .. Two(Version), .. facts, .. Two(0), .. Two(0), .. Two(0), .. Four(0), .. Four((uint)written), .. bytes]);
-            byte[] local = [.. Four(LocalHeader), .. facts, .. bytes];
-            stream.Write(local);
-            stream.Write(packed);
-            written += local.Length + packed.Length;
-            count++;
+            // Made by version 2.0 on no system in particular (0, FAT): neither attributes nor comment.
+            Write([
+                .. U32(0x02014b50), .. U16(Version), .. U16(Version), .. Common(entry), .. U16((ushort)entry.Name.Length), .. U16(0), .. U16(0), .. U16(0), .. U16(0),
+                .. U32(0), .. U32(entry.Offset), .. entry.Name,
+            ]);
         }
 
-        directory.ForEach(entry => stream.Write(entry));
-        stream.Write([.. Four(EndOfDirectory), .. Two(0), .. Two(0), .. Two(count), .. Two(count), .. Four((uint)directory.Sum(entry => entry.Length)), .. Four((uint)written), .. Two(0)]);
+        var count = (ushort)_entries.Count;
+        Write([.. U32(0x06054b50), .. U16(0), .. U16(0), .. U16(count), .. U16(count), .. U32(_written - start), .. U32(start), .. U16(0)]);
     }
 
-    /// <summary>Date in the upper half, time in the lower, as MS-DOS kept them; the clock of the text, whatever its zone.</summary>
-    private static uint DosTime(string date)
+    /// <summary>Flags, method, time, date, check and both sizes.</summary>
+    private byte[] Common(Entry entry) =>
+        [.. U16(Utf8Names), .. U16(entry.Method), .. U16(_stamp.Time), .. U16(_stamp.Date), .. U32(entry.Crc), .. U32(entry.Packed), .. U32(entry.Size)];
+
+    private void Write(ReadOnlySpan<byte> bytes)
     {
-        var at = DateTimeOffset.TryParse(date, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var parsed) && parsed.Year >= 1980
-            ? parsed.DateTime
-            : new DateTime(1980, 1, 1, 0, 0, 0, DateTimeKind.Unspecified);
-        var day = (uint)(((at.Year - 1980) << 9) | (at.Month << 5) | at.Day);
-        return (day << 16) | (uint)((at.Hour << 11) | (at.Minute << 5) | (at.Second / 2));
+        stream.Write(bytes);
+        _written = checked(_written + (uint)bytes.Length);
     }
 
-    private static uint Crc(int value)
+    /// <summary>MS-DOS time and date (4.4.6).</summary>
+    private static (ushort Time, ushort Date) Stamp(DateTime time)
     {
-        const uint Polynomial = 0xEDB88320;
-        var rest = (uint)value;
-        for (var bit = 0; bit < 8; bit++)
-        {
-            rest = (rest & 1) == 1 ? (rest >> 1) ^ Polynomial : rest >> 1;
-        }
-
-        return rest;
+        var t = time.Year < 1980 ? new DateTime(1980, 1, 1) : time.Year > 2107 ? new DateTime(2107, 12, 31) : time;
+        return ((ushort)((t.Hour << 11) | (t.Minute << 5) | (t.Second / 2)), (ushort)(((t.Year - 1980) << 9) | (t.Month << 5) | t.Day));
     }
 
-    private static uint Checksum(byte[] content) => ~content.Aggregate(uint.MaxValue, (sum, value) => (sum >> 8) ^ _crc[(sum ^ value) & 0xFF]);
-
-    private static byte[] Two(ushort value)
+    private static byte[] U16(ushort value)
     {
-        var bytes = new byte[2];
+        var bytes = new byte[sizeof(ushort)];
         BinaryPrimitives.WriteUInt16LittleEndian(bytes, value);
         return bytes;
     }
 
-    private static byte[] Four(uint value)
+    private static byte[] U32(uint value)
     {
-        var bytes = new byte[4];
+        var bytes = new byte[sizeof(uint)];
         BinaryPrimitives.WriteUInt32LittleEndian(bytes, value);
         return bytes;
     }
+
+    private readonly record struct Entry(byte[] Name, ushort Method, uint Crc, uint Packed, uint Size, uint Offset);
 }

@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.Text;
-using IfcCourser.Output.Pdf;
-using IfcCourser.Output.Zip;
+using IfcCourser.Output.Packing;
 
 namespace IfcCourser.Output.Png;
 

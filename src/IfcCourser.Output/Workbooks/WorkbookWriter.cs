@@ -44,8 +44,13 @@ internal static class WorkbookWriter
 
         package.Position = 0;
         using var made = new ZipArchive(package, ZipArchiveMode.Read);
-        ZipWriter.Write(
-            made.Entries.OrderBy(entry => entry.FullName, StringComparer.Ordinal).Select(entry => (entry.FullName, Content(entry))), date, stream);
+        var zip = new ZipWriter(stream, StampTime.Of(date));
+        foreach (var entry in made.Entries.OrderBy(entry => entry.FullName, StringComparer.Ordinal))
+        {
+            zip.Add(entry.FullName, Content(entry));
+        }
+
+        zip.Close();
     }
 
     private static string Id(int sheet) => FormattableString.Invariant($"rId{sheet + 2}");

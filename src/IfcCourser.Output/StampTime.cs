@@ -1,9 +1,9 @@
 using System.Globalization;
 
-namespace IfcCourser.Output.Bcf;
+namespace IfcCourser.Output;
 
-/// <summary>Dates in BCF: xs:dateTime; without a zone they count as UTC (BCF 3.0, documentation, DateTime Format).</summary>
-internal static class BcfTime
+/// <summary>The date stamped on what is written, as xs:dateTime; without a zone it counts as UTC (BCF 3.0, documentation, DateTime Format).</summary>
+internal static class StampTime
 {
     /// <summary>Where a model's own stamp is no date: the first that a zip entry can bear.</summary>
     private static readonly DateTime _none = new(1980, 1, 1, 0, 0, 0, DateTimeKind.Utc);

@@ -1,4 +1,6 @@
-namespace IfcCourser.Output.Zip;
+using System.Collections.Immutable;
+
+namespace IfcCourser.Output.Packing;
 
 /// <summary>The check of PNG chunks and zip entries (ISO 3309; polynomial EDB88320 as RFC 1952, 8 has it).</summary>
 internal static class Crc32
