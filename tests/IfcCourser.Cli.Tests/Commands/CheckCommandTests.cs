@@ -62,7 +62,7 @@ public sealed class CheckCommandTests
         using var folder = new TemporaryFolder();
         CommandRun.Of("check", Fixtures.House("yarrow"), "--out", folder.Path);
 
-        Assert.Equal(["coordination/findings.csv"], folder.Files());
+        Assert.Equal(["coordination/findings.csv", "coordination/findings.html"], folder.Files());
         Assert.StartsWith(
             "code,severity,wall,opening,storey,at_s,at_z,message,remedy\r\n", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
     }
