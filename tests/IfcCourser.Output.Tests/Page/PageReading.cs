@@ -24,9 +24,9 @@ internal sealed partial class PageReading(string html)
     /// <summary>The data of the script.</summary>
     public JsonNode Data => JsonNode.Parse(DataText)!;
 
-    public string DataText => DataElement().Match(html).Groups[1].Value;
+    public string DataText => DataElement().Match(html).Groups["text"].Value;
 
-    public string Script => ScriptElement().Match(html).Groups[1].Value;
+    public string Script => ScriptElement().Match(html).Groups["text"].Value;
 
     /// <summary>Text of a table's row, blanks in place of tags.</summary>
     public string Row(string id) => Text(Regex.Match(html, $"<tr id=\"{Regex.Escape(id)}\".*?</tr>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Value);
@@ -34,27 +34,27 @@ internal sealed partial class PageReading(string html)
     /// <summary>Text of a part.</summary>
     public string Section(string id) => Text(Regex.Match(html, $"<section id=\"{id}\".*?</section>", RegexOptions.Singleline, TimeSpan.FromSeconds(5)).Value);
 
-    public IReadOnlyList<string> Ids => [.. IdAttribute().Matches(html).Select(match => match.Groups[1].Value)];
+    public IReadOnlyList<string> Ids => [.. IdAttribute().Matches(html).Select(match => match.Groups["id"].Value)];
 
-    public IReadOnlyList<string> Links => [.. LinkAttribute().Matches(html).Select(match => match.Groups[1].Value)];
+    public IReadOnlyList<string> Links => [.. LinkAttribute().Matches(html).Select(match => match.Groups["id"].Value)];
 
     private static string Text(string markup) => Blanks().Replace(WebUtility.HtmlDecode(Tag().Replace(markup, " ")), " ").Trim();
 
-    [GeneratedRegex("<script type=\"application/json\" id=\"data\">(.*?)</script>", RegexOptions.Singleline)]
+    [GeneratedRegex("<script type=\"application/json\" id=\"data\">(?<text>.*?)</script>", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
     private static partial Regex DataElement();
 
-    [GeneratedRegex("<script type=\"module\">(.*?)</script>", RegexOptions.Singleline)]
+    [GeneratedRegex("<script type=\"module\">(?<text>.*?)</script>", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
     private static partial Regex ScriptElement();
 
-    [GeneratedRegex(" id=\"([^\"]*)\"")]
+    [GeneratedRegex(" id=\"(?<id>[^\"]*)\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
     private static partial Regex IdAttribute();
 
-    [GeneratedRegex(" href=\"#([^\"]*)\"")]
+    [GeneratedRegex(" href=\"#(?<id>[^\"]*)\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
     private static partial Regex LinkAttribute();
 
-    [GeneratedRegex("<[^>]*>")]
+    [GeneratedRegex("<[^>]*>", RegexOptions.None, matchTimeoutMilliseconds: 5000)]
     private static partial Regex Tag();
 
-    [GeneratedRegex(@"\s+")]
+    [GeneratedRegex(@"\s+", RegexOptions.None, matchTimeoutMilliseconds: 5000)]
     private static partial Regex Blanks();
 }

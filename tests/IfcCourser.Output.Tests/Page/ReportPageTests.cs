@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.RegularExpressions;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Page;
@@ -8,7 +9,7 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Tests.Page;
 
-public static class ReportPageTests
+public static partial class ReportPageTests
 {
     private static readonly Layout _skipping = Samples.Metric with
     {
@@ -24,7 +25,7 @@ public static class ReportPageTests
     [InlineData(PageKind.Report)]
     [InlineData(PageKind.Findings)]
     public static void Is_the_same_in_every_culture(PageKind kind) =>
-        Assert.Single(Cultures.Each(() => Convert.ToHexString(SHA256.HashData(PageReading.Bytes(Samples.Metric, kind)))).Distinct());
+        Assert.Single(Cultures.Each(() => Convert.ToHexString(SHA256.HashData(PageReading.Bytes(Samples.Metric, kind)))).Distinct(StringComparer.Ordinal));
 
     [Theory]
     [InlineData(PageKind.Report)]
@@ -44,15 +45,14 @@ public static class ReportPageTests
         var page = PageReading.Of(_skipping);
         var markup = page.Html.Replace(page.Script, string.Empty, StringComparison.Ordinal);
         var open = new Stack<string>();
-        foreach (System.Text.RegularExpressions.Match tag in System.Text.RegularExpressions.Regex.Matches(
-            markup, "<(/?)([a-z][a-z0-9]*)[^>]*?(/?)>", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(5)))
+        foreach (var tag in Tags().Matches(markup).Select(match => match.Groups))
         {
-            var name = tag.Groups[2].Value;
-            if (tag.Groups[1].Length > 0)
+            var name = tag["name"].Value;
+            if (tag["end"].Length > 0)
             {
                 Assert.Equal(open.Pop(), name);
             }
-            else if (tag.Groups[3].Length == 0 && name is not ("meta" or "input" or "br"))
+            else if (tag["alone"].Length == 0 && name is not ("meta" or "input" or "br"))
             {
                 open.Push(name);
             }
@@ -135,4 +135,7 @@ public static class ReportPageTests
         const int Budget = 4_000_000;
         Assert.InRange(PageReading.Bytes(many, PageKind.Report).Length, 1, Budget);
     }
+
+    [GeneratedRegex("<(?<end>/?)(?<name>[a-z][a-z0-9]*)[^>]*?(?<alone>/?)>", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
+    private static partial Regex Tags();
 }
