@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, web-ifc and @ifc-lite/wasm.
+"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, web-ifc, @ifc-lite/wasm, and Chromium with
+axe-core.
 
     run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 
@@ -16,6 +17,7 @@ from pathlib import Path
 import bad_input
 import faults
 import job
+import page
 import report
 import sheets
 
@@ -42,6 +44,11 @@ def main():
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
+    houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
+    if houses:
+        problems += [f"page of {text}" for text in page.problems(houses, arguments.work / "pages", tools)]
+    else:
+        print("no house among the models: pages are not opened in a browser")
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
                   report.print_limits):
@@ -62,10 +69,13 @@ def parse():
 
 def all_tasks(arguments):
     for number, model in enumerate(sorted((arguments.fixtures / "ifc").glob("*/*.ifc"))):
-        is_house = model.stem == model.parent.name
-        yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, [], repeated=is_house or number % REPEATED == 0)
+        yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, [], repeated=is_house(model) or number % REPEATED == 0)
     for model in sorted((arguments.shared / "models").glob("*.ifc")):
         yield job.Task(model, "real", arguments.work / "real" / model.stem, ANY_WALL, repeated=False)
+
+
+def is_house(model):
+    return model.stem == model.parent.name
 
 
 def lay_out_all(tasks, tools):

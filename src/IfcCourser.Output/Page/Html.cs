@@ -7,12 +7,10 @@ internal sealed class Html(TextWriter writer)
 {
     public TextWriter Writer => writer;
 
-    /// <summary>A line of markup.</summary>
-    public void Line([InterpolatedStringHandlerArgument("")] ref HtmlLine line)
-    {
-        // The handler has written the text already.
-        line.End();
-    }
+#pragma warning disable CA1822 // Mark members as static: the handler is made for this instance
+    /// <summary>A line of markup; the handler has written its text already.</summary>
+    public void Line([InterpolatedStringHandlerArgument("")] ref HtmlLine line) => line.End();
+#pragma warning restore CA1822
 
     /// <summary>Markup of our own, or of something that is written by other means.</summary>
     public void Raw(string markup) => writer.Write(markup);

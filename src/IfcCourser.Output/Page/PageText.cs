@@ -1,6 +1,5 @@
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
-using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Units;
 using static System.FormattableString;

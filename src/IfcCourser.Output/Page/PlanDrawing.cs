@@ -1,6 +1,5 @@
 using System.Globalization;
 using IfcCourser.Geometry;
-using IfcCourser.Layouts;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 

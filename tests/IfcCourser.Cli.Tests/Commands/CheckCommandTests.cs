@@ -64,7 +64,7 @@ public sealed class CheckCommandTests
         using var folder = new TemporaryFolder();
         CommandRun.Of("check", Fixtures.House("yarrow"), "--out", folder.Path);
 
-        Assert.Equal(["coordination/findings.csv", "coordination/findings.json"], folder.Files());
+        Assert.Equal(["coordination/findings.csv", "coordination/findings.html", "coordination/findings.json", "coordination/issues.bcf"], folder.Files());
         Assert.StartsWith(
             "code,severity,wall,opening,storey,at_s,at_z,message,remedy\r\n", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
     }
