@@ -51,6 +51,9 @@ internal sealed class OrderText(LayoutRules rules)
         _ => amount,
     };
 
+    /// <summary>An amount in the unit of its line, freed of floating-point dust; cells show fewer decimals, but sums are of these.</summary>
+    public double? Exact(OrderKey key, double? amount) => amount is { } value ? Math.Round(Amount(key, value), 6) : null;
+
     /// <summary>Decimals of an amount: none of what is counted.</summary>
     public int Decimals(OrderKey key) => key.Unit is QuantityUnit.Piece or QuantityUnit.Pallet ? 0 : Unit(key) == "yd3" ? 2 : 1;
 
@@ -58,7 +61,7 @@ internal sealed class OrderText(LayoutRules rules)
     public CellFormat Format(OrderKey key) => Decimals(key) switch { 0 => CellFormat.Whole, 1 => CellFormat.OneDecimal, _ => CellFormat.TwoDecimals };
 
     /// <summary>How a length is shown in a workbook.</summary>
-    public CellFormat LengthFormat => _isInch ? CellFormat.Fraction : CellFormat.OneDecimal;
+    public CellFormat LengthFormat => _isInch ? CellFormat.Fraction : CellFormat.Plain;
 
     /// <summary>What a line is, without amounts of the job.</summary>
     public string Short(OrderLine line) => line.Key.Item switch

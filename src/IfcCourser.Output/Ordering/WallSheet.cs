@@ -17,10 +17,16 @@ internal static class WallSheet
     {
         var (order, rows) = (layout.Order!, new SheetRows());
         rows.Title("By wall", WorkbookWords.NetOnly);
-        rows.Header(["Storey", "Wall", "GlobalId", $"Width ({text.LengthUnit})", .. _columns.Select(column => column.Name + Unit(column.Items, text)), "Pieces sawn"]);
+        rows.Header(
+        [
+            ("Storey", CellFormat.Text), ("Wall", CellFormat.Text), ("GlobalId", CellFormat.Text), ($"Width ({text.LengthUnit})", CellFormat.Plain),
+            .. _columns.Select(column => (column.Name + Unit(column.Items, text), CellFormat.Plain)), ("Pieces sawn", CellFormat.Plain),
+        ]);
         var sums = new double[_columns.Length + 1];
-        foreach (var (wall, group) in layout.Walls.Zip(order.Walls))
+        var walls = layout.Walls.ToDictionary(wall => wall.Identity.GlobalId, StringComparer.Ordinal);
+        foreach (var group in order.Walls)
         {
+            var wall = walls[group.Name!];
             double[] amounts = [.. _columns.Select(column => Amount(group, column.Items, text)), wall.Courses.Sum(course => course.Pieces.Count(piece => piece.Cut != Cuts.None))];
             rows.Row(
             [
@@ -40,7 +46,7 @@ internal static class WallSheet
 
     private static double Amount(OrderGroup group, ImmutableArray<OrderItem> items, OrderText text) => group.Lines
         .Where(line => items.Contains(line.Key.Item))
-        .Sum(line => Math.Round(text.Amount(line.Key, line.Net!.Value), text.Decimals(line.Key)));
+        .Sum(line => text.Exact(line.Key, line.Net)!.Value);
 
     private static string Unit(ImmutableArray<OrderItem> items, OrderText text) => Key(items) is { Unit: QuantityUnit.Litre } key ? $" ({text.Unit(key)})" : string.Empty;
 
