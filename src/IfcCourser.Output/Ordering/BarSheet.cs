@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Workbooks;
 using IfcCourser.Units;
 using static System.FormattableString;

@@ -16,13 +16,18 @@ internal sealed class OrderText(LayoutRules rules)
     private const double LitresPerCubicYard = LitresPerCubicFoot * 27;
     private const double MetresPerFoot = 0.3048;
 
+    private static readonly Order _noOrder = new()
+    {
+        Lines = [],
+        Joints = default,
+        BagsByPallets = null,
+        Storeys = [],
+        Walls = [],
+        Saw = new SawList(OffcutReuse.Wall, [], 0),
+    };
+
     private readonly bool _isInch = rules.Catalog.Units == UnitSystem.Inch;
     private readonly SheetLengths _lengths = new(rules.Catalog.Units);
-
-    private static readonly Order NoOrder = new()
-    {
-        Lines = [], Joints = default, BagsByPallets = null, Storeys = [], Walls = [], Saw = new SawList(OffcutReuse.Wall, [], 0),
-    };
 
     public string MassUnit => _isInch ? "lb" : "kg";
 
@@ -69,7 +74,7 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.CutUnit => $"{Size(line.Key)}, to saw",
         OrderItem.JointMortar => $"{MortarName} in bed and head joints",
         OrderItem.LevellingMortar => "levelling mortar under first courses",
-        _ => Description(line, NoOrder),
+        _ => Description(line, _noOrder),
     };
 
     /// <summary>What a line is, with what a buyer must know of it.</summary>

@@ -29,8 +29,9 @@ public sealed class LayoutCommandTests
         Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
         var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
         Assert.Equal(hasBars, files.Contains("order/bars.csv", StringComparer.Ordinal));
+        Assert.Superset(["order/saw-list.csv", "order/takeoff.csv", "order/takeoff.xlsx"], files.ToHashSet(StringComparer.Ordinal));
         var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
-        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 5 : 4) + (storeys == 0 ? 0 : storeys + storeys + 2));
+        Assert.Equal(files.Length, coursed + coursed + (hasBars ? 8 : 7) + (storeys == 0 ? 0 : storeys + storeys + 2));
     }
 
     [Fact]

@@ -31,7 +31,7 @@ public sealed class OrderTests
             Assert.All(order.Walls.Zip(LayingOrder.Of(layout)), pair => Assert.Equal(
                 pair.Second.Quantities.FullUnits, pair.First.Lines.Where(line => _whole.Contains(line.Key.Item)).Sum(line => line.Net)));
         },
-        iter: 40);
+        iter: 15);
 
     [Fact]
     public void Walls_add_up_to_storeys_and_storeys_to_the_job() => WallGen.AloneOrBox.Sample(
@@ -45,7 +45,7 @@ public sealed class OrderTests
                     line => Assert.Equal(line.Net!.Value, groups.SelectMany(group => group.Lines).Where(own => own.Key == line.Key).Sum(own => own.Net!.Value), 6));
             }
         },
-        iter: 20);
+        iter: 8);
 
     [Fact]
     public void What_the_catalog_does_not_say_is_not_known()

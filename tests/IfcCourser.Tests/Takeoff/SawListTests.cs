@@ -66,7 +66,7 @@ public sealed class SawListTests
             Assert.True(saw.LeastUnits <= saw.Units.Length && saw.Units.Length <= saw.Pieces);
             Assert.All(saw.Units, unit => Assert.True(CanBeSawn(unit, given.Rules.Catalog.Kerf), $"U{unit.Number}"));
         },
-        iter: 30);
+        iter: 12);
 
     /// <summary>Rips first: strips of one height beside each other, pieces along each strip; a kerf between neighbours. Tried over all ways to share pieces among strips.</summary>
     private static bool CanBeSawn(SawnUnit unit, Length kerf)
