@@ -26,7 +26,7 @@ internal static class OrderSheet
             WorkbookCell.Of(WorkbookWords.Total, CellRole.Total), .. Enumerable.Repeat(WorkbookCell.Of(null, CellRole.Total), 8),
             rows.Sum(9, 0, CellFormat.Money),
         ]);
-        return rows.Sheet("Order", 15, 62, 9, 8, 10, 9, 10, 8, 12, 14);
+        return rows.Sheet("Order", 15, 76, 10, 8, 10, 9, 10, 8, 12, 14);
     }
 
     private static IEnumerable<WorkbookCell> Line(OrderLine line, Order order, OrderText text, int row)

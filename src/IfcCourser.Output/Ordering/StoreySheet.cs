@@ -34,6 +34,6 @@ internal static class StoreySheet
             ]);
         }
 
-        return rows.Sheet("By storey", [15, 50, 9, 8, .. Enumerable.Repeat(14.0, storeys.Length), 12]);
+        return rows.Sheet("By storey", [15, 56, 10, 8, .. Enumerable.Repeat(14.0, storeys.Length), 12]);
     }
 }

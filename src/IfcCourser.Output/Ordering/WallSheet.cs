@@ -41,7 +41,7 @@ internal static class WallSheet
             WorkbookCell.Of(WorkbookWords.Total, CellRole.Total), .. Enumerable.Repeat(WorkbookCell.Of(null, CellRole.Total), 3),
             .. sums.Select((sum, i) => rows.Sum(i + 4, sum, Format(i, text))),
         ]);
-        return rows.Sheet("By wall", [16, 28, 26, 9, .. Enumerable.Repeat(10.0, _columns.Length + 1)]);
+        return rows.Sheet("By wall", [16, 28, 26, 10, .. Enumerable.Repeat(10.0, _columns.Length + 1)]);
     }
 
     private static double Amount(OrderGroup group, ImmutableArray<OrderItem> items, OrderText text) => group.Lines

@@ -63,9 +63,11 @@ internal static class WorkbookSheetPart
     /// <summary>Points that a cell needs: readers do not all fit rows to texts that are broken into lines.</summary>
     private static double Height(WorkbookCell cell, double width)
     {
-        const double IndentAndMargin = 2;
+        // Columns are as wide as so many digits; letters are narrower in the mean.
+        const double Indent = 1;
+        const double LettersPerDigit = 1.1;
         var isWrapped = cell.Role is CellRole.Header or CellRole.Body && cell.Text is not null;
-        return cell.Role is CellRole.Title ? LineHeight * 1.5 : LineHeight * (isWrapped ? Math.Max(1, Lines(cell.Text!, width - IndentAndMargin)) : 1);
+        return cell.Role is CellRole.Title ? LineHeight * 1.5 : LineHeight * (isWrapped ? Math.Max(1, Lines(cell.Text!, (width - Indent) * LettersPerDigit)) : 1);
     }
 
     /// <summary>Lines that a text takes, broken between words.</summary>
