@@ -13,6 +13,7 @@ from pathlib import Path
 import coursed_model
 import declared
 import geometry
+import orders
 import pages
 import points
 import repeats
@@ -86,6 +87,8 @@ def check(task: Task, tools: Tools) -> Result:
         check_sheets(result, task.out, tools)
     with stage(result, "set-out"):
         result.problems += points.problems_of(layout, task.out)
+    with stage(result, "order"):
+        result.problems += orders.problems_of(layout, task.out, task.kind == "fixture" and task.model.stem == task.model.parent.name)
     with stage(result, "coursed model"):
         check_coursed(result, layout, task, before, tools)
     result.declared = list(declared.compare(layout, before[0]))

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, web-ifc, @ifc-lite/wasm, and Chromium with
-axe-core.
+"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, openpyxl, LibreOffice, web-ifc,
+@ifc-lite/wasm, and Chromium with axe-core.
 
     run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 
@@ -39,6 +39,7 @@ def main():
         print("the real models are not here: fixtures only")
     print(f"ezdxf reads every sheet of a fixture, of a real model the first {sheets.SECOND_READING} and then every {sheets.STEP}th; "
           f"the JavaScript parsers the first {sheets.SECOND_READING} of each")
+    print("openpyxl reads every workbook; LibreOffice works out those of the houses")
     print(f"repeated for the same bytes: the houses, and every {REPEATED}th small fixture")
     results = lay_out_all(tasks, tools)
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]

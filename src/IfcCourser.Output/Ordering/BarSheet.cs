@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Workbooks;
 using IfcCourser.Units;
 using static System.FormattableString;
@@ -14,7 +13,9 @@ internal static class BarSheet
         var rows = new SheetRows();
         rows.Title("Bars", "Sizes and shapes follow the rule set: an engineer confirms them. A, B and R as the bar list form of the rules has them, outside to outside.");
         var (length, mass) = (text.LengthUnit, text.MassUnit);
-        rows.Header("Mark", "Size", "Steel", "Shape", $"A ({length})", $"B ({length})", $"R ({length})", "Number", $"Length ({length})", $"Total length ({length})", $"Mass each ({mass})", $"Mass ({mass})");
+        rows.Header(
+            ("Mark", CellFormat.Text), ("Size", CellFormat.Text), ("Steel", CellFormat.Text), ("Shape", CellFormat.Text), ($"A ({length})", CellFormat.Plain), ($"B ({length})", CellFormat.Plain), ($"R ({length})", CellFormat.Plain),
+            ("Number", CellFormat.Plain), ($"Length ({length})", CellFormat.Plain), ($"Total length ({length})", CellFormat.Plain), ($"Mass each ({mass})", CellFormat.Plain), ($"Mass ({mass})", CellFormat.Plain));
         var sums = (Number: 0.0, Length: 0.0, Mass: 0.0);
         foreach (var bar in Bars(layout))
         {

@@ -13,7 +13,9 @@ internal static class OrderSheet
         var (order, rows) = (layout.Order!, new SheetRows());
         rows.Title(
             WorkbookWords.Title(layout), WorkbookWords.Run(layout), WorkbookWords.Saving(order.Saw), WorkbookWords.Examples, WorkbookWords.Cautions, WorkbookWords.Prices);
-        rows.Header("Item", "Description", $"Width ({text.LengthUnit})", "Unit", "Net", "Waste", "Gross", "Packs", "Price", "Amount");
+        rows.Header(
+            ("Item", CellFormat.Text), ("Description", CellFormat.Text), ($"Width ({text.LengthUnit})", CellFormat.Plain), ("Unit", CellFormat.Text), ("Net", CellFormat.Plain), ("Waste", CellFormat.Plain), ("Gross", CellFormat.Plain),
+            ("Packs", CellFormat.Plain), ("Price", CellFormat.Plain), ("Amount", CellFormat.Plain));
         foreach (var line in order.Lines)
         {
             rows.Row(Line(line, order, text, rows.Next));
@@ -24,14 +26,13 @@ internal static class OrderSheet
             WorkbookCell.Of(WorkbookWords.Total, CellRole.Total), .. Enumerable.Repeat(WorkbookCell.Of(null, CellRole.Total), 8),
             rows.Sum(9, 0, CellFormat.Money),
         ]);
-        return rows.Sheet("Order", 15, 62, 9, 8, 10, 9, 10, 8, 12, 14);
+        return rows.Sheet("Order", 15, 76, 10, 8, 10, 9, 10, 8, 12, 14);
     }
 
     private static IEnumerable<WorkbookCell> Line(OrderLine line, Order order, OrderText text, int row)
     {
-        double? Amount(double? amount) => amount is { } value ? Math.Round(text.Amount(line.Key, value), text.Decimals(line.Key)) : null;
         var format = text.Format(line.Key);
-        var (net, waste) = (Amount(line.Net), Amount(line.Waste));
+        var (net, waste) = (text.Exact(line.Key, line.Net), text.Exact(line.Key, line.Waste));
         return
         [
             WorkbookCell.Of(JsonNames.Of(line.Key.Item)),

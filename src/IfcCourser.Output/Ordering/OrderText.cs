@@ -16,13 +16,18 @@ internal sealed class OrderText(LayoutRules rules)
     private const double LitresPerCubicYard = LitresPerCubicFoot * 27;
     private const double MetresPerFoot = 0.3048;
 
+    private static readonly Order _noOrder = new()
+    {
+        Lines = [],
+        Joints = default,
+        BagsByPallets = null,
+        Storeys = [],
+        Walls = [],
+        Saw = new SawList(OffcutReuse.Wall, [], 0),
+    };
+
     private readonly bool _isInch = rules.Catalog.Units == UnitSystem.Inch;
     private readonly SheetLengths _lengths = new(rules.Catalog.Units);
-
-    private static readonly Order NoOrder = new()
-    {
-        Lines = [], Joints = default, BagsByPallets = null, Storeys = [], Walls = [], Saw = new SawList(OffcutReuse.Wall, [], 0),
-    };
 
     public string MassUnit => _isInch ? "lb" : "kg";
 
@@ -51,6 +56,9 @@ internal sealed class OrderText(LayoutRules rules)
         _ => amount,
     };
 
+    /// <summary>An amount in the unit of its line, freed of floating-point dust; cells show fewer decimals, but sums are of these.</summary>
+    public double? Exact(OrderKey key, double? amount) => amount is { } value ? Math.Round(Amount(key, value), 6) : null;
+
     /// <summary>Decimals of an amount: none of what is counted.</summary>
     public int Decimals(OrderKey key) => key.Unit is QuantityUnit.Piece or QuantityUnit.Pallet ? 0 : Unit(key) == "yd3" ? 2 : 1;
 
@@ -58,7 +66,7 @@ internal sealed class OrderText(LayoutRules rules)
     public CellFormat Format(OrderKey key) => Decimals(key) switch { 0 => CellFormat.Whole, 1 => CellFormat.OneDecimal, _ => CellFormat.TwoDecimals };
 
     /// <summary>How a length is shown in a workbook.</summary>
-    public CellFormat LengthFormat => _isInch ? CellFormat.Fraction : CellFormat.OneDecimal;
+    public CellFormat LengthFormat => _isInch ? CellFormat.Fraction : CellFormat.Plain;
 
     /// <summary>What a line is, without amounts of the job.</summary>
     public string Short(OrderLine line) => line.Key.Item switch
@@ -66,7 +74,7 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.CutUnit => $"{Size(line.Key)}, to saw",
         OrderItem.JointMortar => $"{MortarName} in bed and head joints",
         OrderItem.LevellingMortar => "levelling mortar under first courses",
-        _ => Description(line, NoOrder),
+        _ => Description(line, _noOrder),
     };
 
     /// <summary>What a line is, with what a buyer must know of it.</summary>

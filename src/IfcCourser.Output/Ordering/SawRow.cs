@@ -10,12 +10,13 @@ namespace IfcCourser.Output.Ordering;
 /// <param name="UsedBy">The next piece out of the same unit; null where the offcut is left.</param>
 internal sealed record SawRow(WallLayout Wall, Course Course, Piece Piece, string Mark, SawnUnit Unit, int Place, SawnPiece? UsedBy)
 {
-    /// <summary>Wall by wall in the layout's order, course by course, from left to right.</summary>
+    /// <summary>Wall by wall as they go up, storey by storey, course by course, from left to right.</summary>
     public static IEnumerable<SawRow> Of(Layout layout)
     {
         var units = layout.Order!.Saw.Units.SelectMany(unit => unit.Pieces.Select((piece, i) => (piece, Unit: unit, Place: i)))
             .ToDictionary(sawn => (sawn.piece.Wall, sawn.piece.Piece));
-        foreach (var wall in layout.Walls)
+        var walls = layout.Walls.ToDictionary(wall => wall.Identity.GlobalId, StringComparer.Ordinal);
+        foreach (var wall in layout.Order.Walls.Select(group => walls[group.Name!]))
         {
             var schedule = PieceSchedule.Of(wall);
             foreach (var (course, piece) in wall.Courses.SelectMany(course => course.Pieces.Where(piece => piece.Cut != Cuts.None).Select(piece => (course, piece))))

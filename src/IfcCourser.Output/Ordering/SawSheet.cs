@@ -13,8 +13,9 @@ internal static class SawSheet
         var names = layout.Walls.ToDictionary(wall => wall.Identity.GlobalId, wall => wall.Identity.Label, StringComparer.Ordinal);
         rows.Title("Saw list", WorkbookWords.Saving(layout.Order!.Saw), WorkbookWords.SawHint);
         rows.Header(
-            "Storey", "Wall", "Course", "Mark", "Piece", "Product", $"Width ({text.LengthUnit})", $"Length ({text.LengthUnit})", $"Height ({text.LengthUnit})", "Angle (deg)", "Cut",
-            "Quantity", "From unit", "Offcut used by");
+            ("Storey", CellFormat.Text), ("Wall", CellFormat.Text), ("Course", CellFormat.Plain), ("Mark", CellFormat.Text), ("Piece", CellFormat.Text), ("Product", CellFormat.Text),
+            ($"Width ({text.LengthUnit})", CellFormat.Plain), ($"Length ({text.LengthUnit})", CellFormat.Plain), ($"Height ({text.LengthUnit})", CellFormat.Plain), ("Angle (deg)", CellFormat.Plain), ("Cut", CellFormat.Text),
+            ("Quantity", CellFormat.Plain), ("From unit", CellFormat.Text), ("Offcut used by", CellFormat.Text));
         foreach (var row in SawRow.Of(layout))
         {
             rows.Row(

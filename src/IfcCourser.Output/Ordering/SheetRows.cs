@@ -27,9 +27,10 @@ internal sealed class SheetRows
         }
     }
 
-    public void Header(params IEnumerable<string> names)
+    /// <param name="names">Of the columns; those of numbers stand over their right end.</param>
+    public void Header(params IEnumerable<(string Name, CellFormat Format)> names)
     {
-        _rows.Add([.. names.Select(name => WorkbookCell.Of(name, CellRole.Header))]);
+        _rows.Add([.. names.Select(name => new WorkbookCell(CellRole.Header, name.Format) { Text = name.Name })]);
         _header = _rows.Count;
         _last = _header;
     }

@@ -15,12 +15,16 @@ internal static class StoreySheet
         var (order, rows) = (layout.Order!, new SheetRows());
         var storeys = order.Storeys;
         rows.Title("By storey", WorkbookWords.NetOnly);
-        rows.Header(["Item", "Description", $"Width ({text.LengthUnit})", "Unit", .. storeys.Select(storey => storey.Name ?? "no storey"), WorkbookWords.Total]);
+        rows.Header(
+        [
+            ("Item", CellFormat.Text), ("Description", CellFormat.Text), ($"Width ({text.LengthUnit})", CellFormat.Plain), ("Unit", CellFormat.Text),
+            .. storeys.Select(storey => (storey.Name ?? "no storey", CellFormat.Plain)), (WorkbookWords.Total, CellFormat.Plain),
+        ]);
         var amounts = storeys.Select(storey => storey.Lines.ToDictionary(line => line.Key, line => line.Net)).ToArray();
         foreach (var line in order.Lines.Where(line => storeys.Any(storey => storey.Lines.Any(own => own.Key == line.Key))))
         {
             var (format, row) = (text.Format(line.Key), rows.Next);
-            var nets = amounts.Select(storey => storey.GetValueOrDefault(line.Key) is { } net ? Math.Round(text.Amount(line.Key, net), text.Decimals(line.Key)) : (double?)null).ToArray();
+            var nets = amounts.Select(storey => text.Exact(line.Key, storey.GetValueOrDefault(line.Key))).ToArray();
             rows.Row(
             [
                 WorkbookCell.Of(JsonNames.Of(line.Key.Item)), WorkbookCell.Of(text.Short(line)), WorkbookCell.Of(line.Key.Width is { } width ? text.Number(width) : null, text.LengthFormat),
@@ -30,6 +34,6 @@ internal static class StoreySheet
             ]);
         }
 
-        return rows.Sheet("By storey", [15, 50, 9, 8, .. Enumerable.Repeat(14.0, storeys.Length), 12]);
+        return rows.Sheet("By storey", [15, 56, 10, 8, .. Enumerable.Repeat(14.0, storeys.Length), 12]);
     }
 }

@@ -17,10 +17,16 @@ internal static class WallSheet
     {
         var (order, rows) = (layout.Order!, new SheetRows());
         rows.Title("By wall", WorkbookWords.NetOnly);
-        rows.Header(["Storey", "Wall", "GlobalId", $"Width ({text.LengthUnit})", .. _columns.Select(column => column.Name + Unit(column.Items, text)), "Pieces sawn"]);
+        rows.Header(
+        [
+            ("Storey", CellFormat.Text), ("Wall", CellFormat.Text), ("GlobalId", CellFormat.Text), ($"Width ({text.LengthUnit})", CellFormat.Plain),
+            .. _columns.Select(column => (column.Name + Unit(column.Items, text), CellFormat.Plain)), ("Pieces sawn", CellFormat.Plain),
+        ]);
         var sums = new double[_columns.Length + 1];
-        foreach (var (wall, group) in layout.Walls.Zip(order.Walls))
+        var walls = layout.Walls.ToDictionary(wall => wall.Identity.GlobalId, StringComparer.Ordinal);
+        foreach (var group in order.Walls)
         {
+            var wall = walls[group.Name!];
             double[] amounts = [.. _columns.Select(column => Amount(group, column.Items, text)), wall.Courses.Sum(course => course.Pieces.Count(piece => piece.Cut != Cuts.None))];
             rows.Row(
             [
@@ -35,12 +41,12 @@ internal static class WallSheet
             WorkbookCell.Of(WorkbookWords.Total, CellRole.Total), .. Enumerable.Repeat(WorkbookCell.Of(null, CellRole.Total), 3),
             .. sums.Select((sum, i) => rows.Sum(i + 4, sum, Format(i, text))),
         ]);
-        return rows.Sheet("By wall", [16, 28, 26, 9, .. Enumerable.Repeat(10.0, _columns.Length + 1)]);
+        return rows.Sheet("By wall", [16, 28, 26, 10, .. Enumerable.Repeat(10.0, _columns.Length + 1)]);
     }
 
     private static double Amount(OrderGroup group, ImmutableArray<OrderItem> items, OrderText text) => group.Lines
         .Where(line => items.Contains(line.Key.Item))
-        .Sum(line => Math.Round(text.Amount(line.Key, line.Net!.Value), text.Decimals(line.Key)));
+        .Sum(line => text.Exact(line.Key, line.Net)!.Value);
 
     private static string Unit(ImmutableArray<OrderItem> items, OrderText text) => Key(items) is { Unit: QuantityUnit.Litre } key ? $" ({text.Unit(key)})" : string.Empty;
 

@@ -4,6 +4,9 @@ namespace IfcCourser.Output.Workbooks;
 internal enum CellFormat
 {
     Text,
+
+    /// <summary>A number with as many decimals as it has.</summary>
+    Plain,
     Whole,
     OneDecimal,
     TwoDecimals,

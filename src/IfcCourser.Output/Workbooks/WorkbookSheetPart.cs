@@ -12,6 +12,9 @@ internal static class WorkbookSheetPart
     private const uint Letter = 1;
     private const uint A4 = 9;
 
+    /// <summary>Of a line of text, points.</summary>
+    private const double LineHeight = 13.5;
+
     public static void Write(WorksheetPart part, WorkbookSheet sheet, UnitSystem units)
     {
         using var writer = OpenXmlWriter.Create(part);
@@ -22,7 +25,7 @@ internal static class WorkbookSheetPart
         writer.WriteStartElement(new SheetData());
         for (var i = 0; i < sheet.Rows.Length; i++)
         {
-            writer.WriteElement(Row(i + 1, sheet.Rows[i]));
+            writer.WriteElement(Row(i + 1, sheet.Rows[i], sheet.Widths));
         }
 
         writer.WriteEndElement();
@@ -50,10 +53,34 @@ internal static class WorkbookSheetPart
     })
     { WorkbookViewId = 0 });
 
-    private static Row Row(int number, ImmutableArray<WorkbookCell> cells) => new(cells.Select((cell, i) => Cell(cell, FormattableString.Invariant($"{WorkbookSheet.Column(i)}{number}"))))
+    private static Row Row(int number, ImmutableArray<WorkbookCell> cells, ImmutableArray<double> widths) => new(cells.Select((cell, i) => Cell(cell, FormattableString.Invariant($"{WorkbookSheet.Column(i)}{number}"))))
     {
         RowIndex = (uint)number,
+        Height = cells.Select((cell, i) => Height(cell, widths[i])).DefaultIfEmpty(LineHeight).Max(),
+        CustomHeight = true,
     };
+
+    /// <summary>Points that a cell needs: readers do not all fit rows to texts that are broken into lines.</summary>
+    private static double Height(WorkbookCell cell, double width)
+    {
+        // Columns are as wide as so many digits; letters are narrower in the mean.
+        const double Indent = 1;
+        const double LettersPerDigit = 1.1;
+        var isWrapped = cell.Role is CellRole.Header or CellRole.Body && cell.Text is not null;
+        return cell.Role is CellRole.Title ? LineHeight * 1.5 : LineHeight * (isWrapped ? Math.Max(1, Lines(cell.Text!, (width - Indent) * LettersPerDigit)) : 1);
+    }
+
+    /// <summary>Lines that a text takes, broken between words.</summary>
+    private static int Lines(string text, double width)
+    {
+        var (lines, used) = (1, 0);
+        foreach (var word in text.Split(' '))
+        {
+            (lines, used) = used > 0 && used + 1 + word.Length > width ? (lines + 1, word.Length) : (lines, used + 1 + word.Length);
+        }
+
+        return lines;
+    }
 
     private static Cell Cell(WorkbookCell cell, string reference)
     {

@@ -16,7 +16,7 @@ internal static class WorkbookStyles
 
     private static readonly CellFormat[] _formats = Enum.GetValues<CellFormat>();
 
-    private static readonly string[] _codes = ["@", "0", "0.0", "0.00", "# ??/??", "#,##0.00"];
+    private static readonly string[] _codes = ["@", "General", "0", "0.0", "0.00", "# ??/??", "#,##0.00"];
 
     /// <summary>Number of the style.</summary>
     public static uint Of(CellRole role, CellFormat format) => (uint)(((int)role * _formats.Length) + (int)format);
@@ -45,14 +45,20 @@ internal static class WorkbookStyles
     }
 
     private static DocumentFormat.OpenXml.Spreadsheet.CellFormat Style(CellRole role, CellFormat format) => new(
-        new Alignment { Vertical = VerticalAlignmentValues.Top, WrapText = role is CellRole.Header || (role is CellRole.Body && format is CellFormat.Text) })
+        new Alignment
+        {
+            Vertical = VerticalAlignmentValues.Top,
+            Horizontal = format is CellFormat.Text ? HorizontalAlignmentValues.Left : HorizontalAlignmentValues.Right,
+            Indent = role is CellRole.Body or CellRole.Header && format is CellFormat.Text ? 1U : 0,
+            WrapText = role is CellRole.Header || (role is CellRole.Body && format is CellFormat.Text),
+        })
     {
         FormatId = 0,
-        NumberFormatId = format is CellFormat.Text ? 0 : FirstOwnFormat + (uint)format,
+        NumberFormatId = format is CellFormat.Text or CellFormat.Plain ? 0 : FirstOwnFormat + (uint)format,
         FontId = role switch { CellRole.Header or CellRole.Total => Bold, CellRole.Title => Large, CellRole.Note => Grey, _ => 0 },
         FillId = role switch { CellRole.Header => HeaderFill, CellRole.Input => InputFill, _ => 0 },
         BorderId = role switch { CellRole.Header => LineUnder, CellRole.Total => LineOver, _ => 0 },
-        ApplyNumberFormat = format is not CellFormat.Text,
+        ApplyNumberFormat = true,
         ApplyFont = true,
         ApplyFill = true,
         ApplyBorder = true,

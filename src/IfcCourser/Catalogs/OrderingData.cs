@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Units;
 
 namespace IfcCourser.Catalogs;
 

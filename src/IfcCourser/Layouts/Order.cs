@@ -19,7 +19,7 @@ public sealed record Order
     /// <summary>From the lowest up.</summary>
     public required ImmutableArray<OrderGroup> Storeys { get; init; }
 
-    /// <summary>In the layout's order.</summary>
+    /// <summary>In the order in which they go up, storey by storey.</summary>
     public required ImmutableArray<OrderGroup> Walls { get; init; }
 
     public required SawList Saw { get; init; }

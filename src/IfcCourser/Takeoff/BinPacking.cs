@@ -9,7 +9,8 @@ namespace IfcCourser.Takeoff;
 /// </summary>
 internal sealed class BinPacking
 {
-    private const int MostNodes = 50_000;
+    /// <summary>Sets looked at in a search, at most.</summary>
+    private const int MostWork = 200_000;
 
     /// <summary>Bins that a search goes through at most; longer lists are filled without.</summary>
     private const int MostBins = 1_000;
@@ -23,12 +24,12 @@ internal sealed class BinPacking
     private readonly List<int[]> _path = [];
     private List<int[]> _best = [];
     private int _goal;
-    private int _nodes;
+    private int _work;
     private bool _isCutShort;
 
     private BinPacking(long[] sizes, long capacity) => (_sizes, _capacity) = (sizes, capacity);
 
-    private bool IsSpent => _nodes > MostNodes || _isCutShort;
+    private bool IsSpent => _work > MostWork || _isCutShort;
 
     /// <param name="sizes">Each positive and not above the capacity; in any order.</param>
     /// <param name="capacity">Of a bin.</param>
@@ -47,7 +48,7 @@ internal sealed class BinPacking
         var least = _goal;
         if (_best.Count > least && _best.Count <= MostBins)
         {
-            _isCutShort = false;
+            (_isCutShort, _work) = (false, 0);
             Search(counts);
             least = IsSpent ? least : _best.Count;
         }
@@ -95,7 +96,7 @@ internal sealed class BinPacking
             return;
         }
 
-        if (++_nodes > MostNodes || _path.Count + Bound(counts) >= _best.Count || !_seen.Add(State(counts)))
+        if (++_work > MostWork || _path.Count + Bound(counts) >= _best.Count || !_seen.Add(State(counts)))
         {
             return;
         }
@@ -107,7 +108,7 @@ internal sealed class BinPacking
             Search(counts);
             _path.RemoveAt(_path.Count - 1);
             Take(counts, bin, -1);
-            if (_nodes > MostNodes || _best.Count == _goal || _path.Count + Bound(counts) >= _best.Count)
+            if (_work > MostWork || _best.Count == _goal || _path.Count + Bound(counts) >= _best.Count)
             {
                 return;
             }
@@ -166,6 +167,7 @@ internal sealed class BinPacking
     {
         if (Largest(counts, 0, room) < 0)
         {
+            _work++;
             sets.Add((room, (int[])bin.Clone()));
             return;
         }

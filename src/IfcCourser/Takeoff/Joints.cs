@@ -13,6 +13,10 @@ internal sealed class Joints
     private readonly WallLayout _wall;
     private readonly Catalog _catalog;
     private readonly ImmutableArray<ElevationRect> _laid;
+    private readonly ILookup<Length, ElevationRect> _byTop;
+    private readonly ImmutableArray<Length> _tops;
+    private readonly ILookup<Length, ElevationRect> _byLeft;
+    private readonly ImmutableArray<Length> _lefts;
     private double _bedArea;
     private double _headArea;
     private double _bedVolume;
@@ -26,6 +30,8 @@ internal sealed class Joints
         _catalog = wall.Frame.Curve is { } curve ? rules.Around(curve.Radius, wall.Frame.Thickness).Catalog : rules.Catalog;
         var lintels = wall.Lintels.Where(lintel => lintel.Kind != LintelKind.Formed).Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
         _laid = [.. wall.Courses.SelectMany(course => course.Pieces).Select(Box).Concat(lintels)];
+        (_byTop, _byLeft) = (_laid.ToLookup(box => box.Top), _laid.ToLookup(box => box.Left));
+        (_tops, _lefts) = ([.. _byTop.Select(group => group.Key).Order()], [.. _byLeft.Select(group => group.Key).Order()]);
     }
 
     public static JointSums Of(WallLayout wall, LayoutRules rules)
@@ -45,7 +51,7 @@ internal sealed class Joints
     private Length HeadJoint(ElevationRect box)
     {
         var widest = Length.Zero;
-        foreach (var other in _laid.Where(other => other.Left >= box.Right && other.Left - box.Right <= _catalog.HeadJoint.Max && other.StandsBeside(box)
+        foreach (var other in Between(_byLeft, _lefts, box.Right, box.Right + _catalog.HeadJoint.Max).Where(other => other.StandsBeside(box)
             && !_wall.MovementJoints.Any(joint => joint.At >= box.Right && joint.At <= other.Left)))
         {
             var width = other.Left - box.Right;
@@ -84,15 +90,9 @@ internal sealed class Joints
     /// <summary>What the underside lies on: mortar on pieces or lintels under it, or the levelling bed.</summary>
     private void Under(ElevationRect box)
     {
-        var reach = Length.Max(_catalog.BedJoint.Max, _catalog.BedJoint.Nominal);
-        var below = _laid.Where(other => other.Top <= box.Bottom && box.Bottom - other.Top <= reach && other.Left < box.Right && other.Right > box.Left).ToList();
-        var beams = _wall.BondBeams.Where(beam => beam.Kind == BondBeamKind.Formed && beam.Top <= box.Bottom && box.Bottom - beam.Top <= reach && beam.From < box.Right && beam.To > box.Left)
-            .Select(beam => new ElevationRect(beam.From, beam.To, beam.Bottom, beam.Top));
-        var formed = _wall.Lintels.Where(lintel => lintel.Kind == LintelKind.Formed && lintel.Top <= box.Bottom && box.Bottom - lintel.Top <= reach)
-            .Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
         var covered = Length.Zero;
         var at = box.Left;
-        foreach (var support in below.Concat(beams).Concat(formed).OrderBy(support => support.Left).ThenBy(support => support.Right))
+        foreach (var support in Supports(box).OrderBy(support => support.Left).ThenBy(support => support.Right))
         {
             var from = Length.Max(at, support.Left);
             // Over a head joint the mortar goes on.
@@ -108,6 +108,31 @@ internal sealed class Joints
         if (covered == Length.Zero && Ground(box) is { } ground && box.Bottom >= ground)
         {
             AddGround(box.Width, box.Bottom - ground);
+        }
+    }
+
+    /// <summary>What lies under a piece or lintel within a bed joint's thickness: pieces, lintels, beams cast on site.</summary>
+    private IEnumerable<ElevationRect> Supports(ElevationRect box)
+    {
+        var reach = _catalog.BedJoint.Max;
+        var below = Between(_byTop, _tops, box.Bottom - reach, box.Bottom).Where(other => other.Left < box.Right && other.Right > box.Left);
+        var beams = _wall.BondBeams.Where(beam => beam.Kind == BondBeamKind.Formed && beam.Top <= box.Bottom && box.Bottom - beam.Top <= reach && beam.From < box.Right && beam.To > box.Left)
+            .Select(beam => new ElevationRect(beam.From, beam.To, beam.Bottom, beam.Top));
+        var formed = _wall.Lintels.Where(lintel => lintel.Kind == LintelKind.Formed && lintel.Top <= box.Bottom && box.Bottom - lintel.Top <= reach && lintel.From < box.Right && lintel.To > box.Left)
+            .Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
+        return below.Concat(beams).Concat(formed);
+    }
+
+    /// <summary>Those whose key lies between two places, both included.</summary>
+    private static IEnumerable<ElevationRect> Between(ILookup<Length, ElevationRect> boxes, ImmutableArray<Length> keys, Length from, Length to)
+    {
+        var found = keys.BinarySearch(from);
+        for (var i = found < 0 ? ~found : found; i < keys.Length && keys[i] <= to; i++)
+        {
+            foreach (var box in boxes[keys[i]])
+            {
+                yield return box;
+            }
         }
     }
 

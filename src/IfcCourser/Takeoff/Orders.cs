@@ -14,7 +14,7 @@ public static class Orders
         var saw = SawLists.Of(layout, reuse);
         var lines = new WallLines(layout, saw);
         var walls = layout.Walls.Select(wall => (wall.Identity.GlobalId, Joints: Joints.Of(wall, layout.Rules), Lines: Summed(lines.Of(wall))))
-            .ToDictionary(wall => wall.GlobalId, wall => new OrderGroup(wall.GlobalId, wall.Joints, [.. WithMortar(wall.Lines, wall.Joints)]), StringComparer.Ordinal);
+            .ToDictionary(wall => wall.GlobalId, wall => new OrderGroup(wall.GlobalId, wall.Joints, WithMortar(wall.Lines, wall.Joints)), StringComparer.Ordinal);
         ImmutableArray<OrderGroup> storeys = [.. LayingOrder.Storeys(layout).Select(storey => Group(storey.Key, [.. storey.Select(wall => walls[wall.Identity.GlobalId])]))];
         var job = Group(null, [.. storeys]);
         var totals = new OrderTotals(layout.Rules.Catalog);
@@ -26,7 +26,7 @@ public static class Orders
                 Joints = job.Joints,
                 BagsByPallets = totals.BagsByPallets(job.Lines),
                 Storeys = [.. storeys.Select(storey => storey with { Lines = totals.Weighed(storey.Lines) })],
-                Walls = [.. layout.Walls.Select(wall => walls[wall.Identity.GlobalId]).Select(wall => wall with { Lines = totals.Weighed(wall.Lines) })],
+                Walls = [.. LayingOrder.Of(layout).Select(wall => walls[wall.Identity.GlobalId]).Select(wall => wall with { Lines = totals.Weighed(wall.Lines) })],
                 Saw = saw,
             },
         };
@@ -38,7 +38,7 @@ public static class Orders
         return new OrderGroup(name, joints, Summed(parts.SelectMany(part => part.Lines)));
     }
 
-    private static IEnumerable<OrderLine> WithMortar(ImmutableArray<OrderLine> lines, JointSums joints)
+    private static ImmutableArray<OrderLine> WithMortar(ImmutableArray<OrderLine> lines, JointSums joints)
     {
         OrderLine[] mortar =
         [

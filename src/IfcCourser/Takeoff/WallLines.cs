@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
@@ -83,8 +82,8 @@ internal sealed class WallLines
 
     private IEnumerable<OrderLine> Steel(WallLayout wall)
     {
-        var rows = _bars[wall.Identity.GlobalId].Select(row => new OrderLine(
-            new OrderKey(OrderItem.Bar, $"{row.Size.Name}, {row.Steel}, {row.Shape}", QuantityUnit.Piece, Length: row.Length, Mark: row.Mark), row.Number) { MassEach = row.Size.Mass(row.Length) });
+        var rows = _bars[wall.Identity.GlobalId].Select(row => Weighing(
+            row.Size.Mass(row.Length), new OrderKey(OrderItem.Bar, $"{row.Size.Name}, {row.Steel}, {row.Shape}", QuantityUnit.Piece, Length: row.Length, Mark: row.Mark), row.Number));
         var couplers = wall.Cores.Select(core => core.Bars).OfType<CoreBars>().Where(bars => bars.IsCoupled)
             .Select(bars => new OrderLine(new OrderKey(OrderItem.Coupler, _layout.Rules.Set.Bars?.Bar.Name ?? string.Empty, QuantityUnit.Piece), bars.Count * bars.Splices.Length));
         return rows.Concat(couplers).Concat(wall.BondBeams.SelectMany(BeamSteel)).Where(line => line.Net > 0);
@@ -95,12 +94,14 @@ internal sealed class WallLines
         var mass = BarSizes.Find(beam.BarSize)?.MassPerMetre;
         var cover = _layout.Rules.Set.BondBeams?.Bars.EndCover ?? Length.Zero;
         var along = (beam.BarCount * (beam.To - beam.From - (cover * 2)).Mm) + beam.Laps.Sum(lap => (lap.To - lap.From).Mm);
-        yield return new OrderLine(new OrderKey(OrderItem.BeamBar, beam.BarSize, QuantityUnit.Metre), Math.Max(0, along / 1000)) { MassEach = mass };
+        yield return Weighing(mass, new OrderKey(OrderItem.BeamBar, beam.BarSize, QuantityUnit.Metre), Math.Max(0, along / 1000));
         foreach (var corner in beam.Corners)
         {
-            yield return new OrderLine(new OrderKey(OrderItem.CornerBar, beam.BarSize, QuantityUnit.Piece, Length: corner.Leg * 2), corner.Count) { MassEach = mass * corner.Leg.Mm * 2 / 1000 };
+            yield return Weighing(mass * corner.Leg.Mm * 2 / 1000, new OrderKey(OrderItem.CornerBar, beam.BarSize, QuantityUnit.Piece, Length: corner.Leg * 2), corner.Count);
         }
     }
+
+    private static OrderLine Weighing(double? massEach, OrderKey key, double amount) => new(key, amount) { MassEach = massEach };
 
     private IEnumerable<OrderLine> BuiltIn(WallLayout wall) =>
         _ties[wall.Identity.GlobalId].Select(junction => new OrderLine(new OrderKey(OrderItem.Tie, "flat tie", QuantityUnit.Piece), junction.Ties.Length))

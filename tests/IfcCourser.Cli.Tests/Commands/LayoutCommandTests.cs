@@ -32,8 +32,14 @@ public sealed class LayoutCommandTests
         var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
         Assert.Equal(hasBars, files.Contains("order/bars.csv", StringComparer.Ordinal));
         var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
-        var sheets = files.Count(file => file.EndsWith(".svg", StringComparison.Ordinal));
-        Assert.Equal(files.Length, sheets + (hasBars ? 6 : 5) + (storeys == 0 ? 0 : 3));
+        string[] others =
+        [
+            "coordination/findings.csv", "coordination/findings.html", "coordination/issues.bcf", "layout.json", $"model/{house}.coursed.ifc", "order/saw-list.csv", "order/takeoff.csv",
+            "order/takeoff.xlsx", "report.html", $"walls/{house}.dxf", $"walls/{house}.pdf",
+            .. hasBars ? ["order/bars.csv"] : Array.Empty<string>(),
+            .. storeys > 0 ? [$"set-out/{house}.dxf", $"set-out/{house}.pdf", "set-out/points.csv"] : Array.Empty<string>(),
+        ];
+        Assert.Equal(others.Order(StringComparer.Ordinal), files.Where(file => !file.EndsWith(".svg", StringComparison.Ordinal)));
     }
 
     [Fact]

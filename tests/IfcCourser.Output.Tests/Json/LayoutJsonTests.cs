@@ -6,6 +6,7 @@ using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Tests.Support;
+using IfcCourser.Takeoff;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 using Json.Schema;
@@ -29,6 +30,16 @@ public sealed class LayoutJsonTests
         Assert.Contains("\"castIn\":true", text, StringComparison.Ordinal);
         Assert.NotEmpty(Breaches(text.Replace("\"castIn\":true", "\"castIn\":1", StringComparison.Ordinal)));
         Assert.NotEmpty(Breaches(text.Replace("\"measures\":", "\"measured\":", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_take_off_conforms_to_the_schema()
+    {
+        var text = Written(Orders.With(FixtureLayouts.Of("yarrow/yarrow"), OffcutReuse.Storey));
+        Assert.Equal([], Breaches(text));
+        Assert.Contains("\"offcuts\": \"storey\"", text, StringComparison.Ordinal);
+        Assert.NotEmpty(Breaches(text.Replace("\"item\":\"cut-unit\"", "\"item\":\"sawn\"", StringComparison.Ordinal)));
+        Assert.NotEmpty(Breaches(text.Replace("\"sawnUnits\": ", "\"sawn\": ", StringComparison.Ordinal)));
     }
 
     /// <summary>A schema that accepts anything would make the test above worthless.</summary>
