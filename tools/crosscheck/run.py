@@ -18,6 +18,7 @@ import faults
 import job
 import report
 import sheets
+import slab
 
 REPEATED = 6
 ANY_WALL = ["--walls", "all", "--width", "any"]
@@ -40,6 +41,7 @@ def main():
     results = lay_out_all(tasks, tools)
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
+    problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,

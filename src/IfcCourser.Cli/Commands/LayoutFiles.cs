@@ -41,6 +41,7 @@ internal static class LayoutFiles
             ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
+            ([Csv], () => layout.ShootingList.IsEmpty ? null : folder.Add("set-out/readings.csv", stream => ReadingsCsv.Write(layout, stream))),
             ([Dxf, Svg], () => SetOutSheets(folder, layout) ?? Sheets(folder, layout, terminal)),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
         ];
@@ -49,7 +50,8 @@ internal static class LayoutFiles
             .FirstOrDefault(fault => fault is not null);
     }
 
-    private static Fault? Sheets(OutputFolder folder, Layout layout, Terminal terminal)
+    /// <summary>The sheets of all walls.</summary>
+    public static Fault? Sheets(OutputFolder folder, Layout layout, Terminal terminal)
     {
         // Numbered among all walls of the model, so that a sheet keeps its name whichever walls are laid out.
         var numbers = layout.Walls.Select(wall => wall.Identity.StepId).Concat(layout.Skipped.Select(wall => wall.Identity.StepId))
@@ -107,7 +109,7 @@ internal static class LayoutFiles
     }
 
     /// <summary>The model's file name without its extension, whether coursed before or not.</summary>
-    private static string ModelName(Layout layout)
+    public static string ModelName(Layout layout)
     {
         var name = Path.GetFileNameWithoutExtension(layout.Model.File);
         return name.EndsWith(Coursed, StringComparison.OrdinalIgnoreCase) ? name[..^Coursed.Length] : name;

@@ -9,6 +9,8 @@ internal static class Fixtures
 
     public static string Bad(string file) => Path.Combine(_root, "fixtures", "bad", file);
 
+    public static string Survey(string file) => Path.Combine(_root, "fixtures", "survey", file);
+
     private static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

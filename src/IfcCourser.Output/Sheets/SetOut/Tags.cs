@@ -35,7 +35,7 @@ internal static class Tags
     }
 
     /// <summary>Free of texts and lines if it can be, else of texts.</summary>
-    private static void Place(Canvas canvas, Point at, string text, Pen pen)
+    public static void Place(Canvas canvas, Point at, string text, Pen pen)
     {
         var mm = canvas.PerPaper;
         var width = TextMetrics.Width(text, TextHeight) / 2;
