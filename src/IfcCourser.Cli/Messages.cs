@@ -3,6 +3,7 @@ using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Bcf;
 using IfcCourser.Output.Pdf;
+using IfcCourser.Slabs;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 
@@ -18,6 +19,29 @@ internal static class Messages
     public const string AboutLayout = "Lay out every block wall of a model: layout.json, a sheet per wall, the model with property sets.";
 
     public const string AboutCheck = "Say which openings are off the module and by how much; the exit status tells a pipeline.";
+
+    public const string AboutSlab = "Turn readings of a slab into the level of the first course, the bed under each of its blocks, and what to do about highs and lows.";
+
+    public const string ArgumentLayout = "layout.json of an earlier run.";
+
+    public const string OptionReadings = "Readings of the slab: CSV with a header; set-out/readings.csv is a form to fill in.";
+
+    public const string OptionSlabOut = "Folder for the results; when left out, one named after the layout's.";
+
+    public const string OptionUnits = "Unit of columns whose header names none.";
+
+    public const string OptionStage = "slab: readings of the slab; levelled: readings of the top of the first course (code TOP).";
+
+    public const string OptionSlabStorey = "The storey that was read; the lowest when left out.";
+
+    public const string OptionBedMax = "The bed at most, in place of the catalog's limit, such as \"1 1/4 in\" under a fully grouted first course.";
+
+    public const string OptionApply = "Write datum and beds into a changed layout.json and the sheets of its walls.";
+
+    public const string OptionSlabJson = "Print the summary as one JSON object.";
+
+    public const string SlabCautions =
+        "The readings are only as good as the instrument and the slab between them. Grinding and cutting free silica dust: use extraction and masks. What bears on the structure is the engineer's to confirm.";
 
     public const string AboutCatalog = "Block catalogs and rule sets, built in or your own.";
 
@@ -297,6 +321,32 @@ internal static class Messages
     public static string RepliesDropped(int count) => Invariant(
         $"{count} topics that came back are not passed on, for they are of the other version of BCF: leave out --bcf to write the version that came back");
 
+    public static string SlabReadings(SlabSurvey survey) => Invariant(
+        $"{survey.Storey ?? "walls without a storey"}: {survey.Readings.Levels.Length} readings, {survey.Beds.Length} blocks in the first course");
+
+    public static string ControlResidual(ControlResidual residual, UnitSystem units) =>
+        $"  control point {residual.Point}: {LengthText.WithUnit(Length.FromMm(residual.Off.Length), units)} off its place after the fit";
+
+    public static string SlabDatum(SlabSurvey survey, UnitSystem units) =>
+        $"datum: underside of the first course at {Mm(survey.Datum, units)} in the heights of the readings"
+        + (survey.Readings.Heights == ReadingHeights.Bench ? string.Empty : $", {Mm(Math.Abs(survey.Chosen.Raised), units)} {(survey.Chosen.Raised < 0 ? "lower" : "higher")} than designed");
+
+    public static string SlabBed(SlabSurvey survey, UnitSystem units) => Invariant(
+        $"bed: {Mm(survey.Beds.Min(bed => bed.Least), units)} to {Mm(survey.Beds.Max(bed => bed.Most), units)} (limits {LengthText.WithUnit(survey.Field.Limits.Min, units)} to {LengthText.WithUnit(survey.Field.Limits.Max, units)}), mortar {survey.Field.Mortar(survey.Chosen.Raised) / 1e6:0.#} litres");
+
+    public static string SlabRemedy(SlabRemedy remedy, bool isChosen, UnitSystem units) => Invariant(
+        $"  {(isChosen ? "*" : "-")} {Name(remedy.Kind)}: {(remedy.IsPossible ? Invariant($"{Mm(remedy.Depth, units)}, {remedy.Area / 1e6:0.##} m2, {remedy.Volume / 1e6:0.#} litres") : "does not bring the bed into its limits")}");
+
+    public static string LevelledCourse(LevelledCourse course) => Invariant(
+        $"{course.Storey ?? "walls without a storey"}: {course.Blocks.Length} blocks, not read {Count(course, LevelWork.NotRead)}, right {Count(course, LevelWork.Right)}, to sand {Count(course, LevelWork.Sand)}, to lay again {Count(course, LevelWork.Relay)}");
+
+    public static string LevelledLevel(LevelledCourse course, UnitSystem units) =>
+        $"top of the first course at {Mm(course.Level, units)} in the heights of the readings; neighbours may differ by {LengthText.WithUnit(course.Step, units)}, all blocks by {LengthText.WithUnit(course.Range, units)}";
+
+    public static string BarsAsBuilt(int bars, int outside) => Invariant($"bars as built: {bars}, out of place {outside}");
+
+    public static string SlabFinding(Finding finding) => $"  {Severity(finding.Severity)} {finding.Code.Id}: {finding.Message}";
+
     public static string WritingModel => "Writing the model";
 
     public static string Valid(string path, string kind, string name) => $"{path}: {kind} {name} is valid.";
@@ -304,6 +354,21 @@ internal static class Messages
     public static string BuiltIn(string name) => $"{name} is built in and valid.";
 
     public static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static int Count(LevelledCourse course, LevelWork work) => course.Blocks.Count(block => block.Work == work);
+
+    private static string Name(RemedyKind kind) => kind switch
+    {
+        RemedyKind.Trim => "trim undersides of blocks over highs",
+        RemedyKind.Fill => "fill lows",
+        RemedyKind.Grind => "grind highs",
+        RemedyKind.TrimAndFill => "trim over highs and fill lows",
+        RemedyKind.GrindAndFill => "grind highs and fill lows",
+        RemedyKind.OtherUnits => "units of other heights",
+        _ => "raise the datum",
+    };
+
+    private static string Mm(double mm, UnitSystem units) => LengthText.WithUnit(Length.FromMm(mm), units);
 
     private static string Wall(WallIdentity wall) =>
         string.IsNullOrWhiteSpace(wall.Name) ? Capital(wall.Label) : Invariant($"{wall.Name} (#{wall.StepId})");

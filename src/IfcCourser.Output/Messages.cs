@@ -1,4 +1,5 @@
 using IfcCourser.Findings;
+using IfcCourser.Slabs;
 
 namespace IfcCourser.Output;
 
@@ -9,6 +10,15 @@ internal static class Messages
     private const string WriteAnother = "Write it anew with --write-baseline.";
 
     private const string LayOutAgain = "Correct the file, or write it anew with the layout command.";
+
+    public const string BarRemedy = "Ask the engineer and the building official before the bar is moved, bent or replaced; the bond is not solved again around it here.";
+
+    public static string Of(BarPlace place) => place switch
+    {
+        BarPlace.Inside => "inside",
+        BarPlace.OffAlong => "off along the wall: core too near a joint",
+        _ => "off across the wall: out of the core",
+    };
 
     public static Fault Unreadable(string file, Exception e) =>
         new(file, null, null, $"the file can't be read: {e.Message.TrimEnd('.')}", "Check the path and its permissions.");

@@ -5,7 +5,7 @@ using IfcCourser.Units;
 namespace IfcCourser;
 
 /// <summary>Every message of the solver that a user reads.</summary>
-internal static class Messages
+internal static partial class Messages
 {
     public const string FormedBeam = "formed beam";
 

@@ -7,6 +7,7 @@ using FixtureMaker.Cases.Oddities;
 using FixtureMaker.Design;
 using FixtureMaker.Houses;
 using FixtureMaker.Ifc;
+using FixtureMaker.Survey;
 
 namespace FixtureMaker;
 
@@ -19,6 +20,8 @@ internal static class FixtureSet
         .. BodyCases.All.Select(house => Model("bodies", house)),
         .. JunctionCases.All.Select(house => Model("junctions", house)),
         .. OddityCases.All.Select(file => ($"ifc/oddities/{file.Name}.ifc", file.Bytes)),
+        ("survey/yarrow-slab.csv", YarrowSurvey.OfSlab()),
+        ("survey/yarrow-first-course.csv", YarrowSurvey.OfFirstCourse()),
         .. BadFiles.All().Select(file => ($"bad/{file.Name}", file.Bytes)),
     ];
 

@@ -1,6 +1,6 @@
 using FixtureMaker;
 
-// usage: FixtureMaker [FOLDER]    writes ifc/ and bad/ under FOLDER, which is "fixtures" when left out
+// usage: FixtureMaker [FOLDER]    writes ifc/, survey/ and bad/ under FOLDER, which is "fixtures" when left out
 var fixtures = args is [var folder] ? folder : "fixtures";
 foreach (var (path, bytes) in FixtureSet.All())
 {

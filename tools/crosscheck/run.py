@@ -20,6 +20,7 @@ import job
 import page
 import report
 import sheets
+import slab
 
 REPEATED = 6
 # A DXF file a sheet, so that readers can take some of them; fixtures have one for the set.
@@ -44,6 +45,7 @@ def main():
     results = lay_out_all(tasks, tools)
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
+    problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
     if houses:

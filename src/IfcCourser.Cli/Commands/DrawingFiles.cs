@@ -11,12 +11,12 @@ using IfcCourser.Output.Svg;
 namespace IfcCourser.Cli.Commands;
 
 /// <summary>The drawing set: one PDF and one DXF for each of its two folders, or a DXF a sheet, and an SVG a sheet.</summary>
-internal sealed class DrawingFiles(OutputFolder folder, Layout layout, RunSettings settings, string name)
+internal sealed class DrawingFiles(OutputFolder folder, Layout layout, DrawingChoice choice, string name)
 {
     /// <summary>Writes the set; the layout with a finding where the font can't set a character, or the first fault.</summary>
     public Outcome<Layout> Add(Terminal terminal)
     {
-        var sheets = DrawingSet.Of(layout, settings.Paper is { } paper ? [paper] : PaperSize.For(layout.Rules.Catalog.Units));
+        var sheets = DrawingSet.Of(layout, choice.Paper is { } paper ? [paper] : PaperSize.For(layout.Rules.Catalog.Units));
         terminal.Step(Messages.DrawingSheets(sheets.Length));
         (SetSheet Entry, Sheet Sheet)[] drawn = [.. sheets.AsParallel().AsOrdered().Select(sheet => (sheet, sheet.Compose()))];
         var missing = new List<MissingGlyph>();
@@ -29,17 +29,17 @@ internal sealed class DrawingFiles(OutputFolder folder, Layout layout, RunSettin
     }
 
     private Fault? Add(string subfolder, (SetSheet Entry, Sheet Sheet)[] set, List<MissingGlyph> missing) =>
-        (settings.Formats.Contains(LayoutFiles.Pdf) ? folder.Add($"{subfolder}/{name}.pdf", stream => missing.AddRange(Pdf(set, stream))) : null)
-        ?? (settings.Formats.Contains(LayoutFiles.Dxf) || settings.Formats.Contains(LayoutFiles.Svg) ? Drawings(subfolder, set) : null);
+        (choice.Formats.Contains(LayoutFiles.Pdf) ? folder.Add($"{subfolder}/{name}.pdf", stream => missing.AddRange(Pdf(set, stream))) : null)
+        ?? (choice.Formats.Contains(LayoutFiles.Dxf) || choice.Formats.Contains(LayoutFiles.Svg) ? Drawings(subfolder, set) : null);
 
     private Fault? Drawings(string subfolder, (SetSheet Entry, Sheet Sheet)[] set)
     {
-        var whole = settings.DxfPerSheet ? null : folder.Add($"{subfolder}/{name}.dxf", stream => DxfWriter.Write([.. set.Select(sheet => sheet.Sheet)], stream));
+        var whole = choice.DxfPerSheet ? null : folder.Add($"{subfolder}/{name}.dxf", stream => DxfWriter.Write([.. set.Select(sheet => sheet.Sheet)], stream));
         return whole ?? set.Select(sheet => OneSheet($"{subfolder}/{FileName(sheet.Entry)}", sheet.Sheet)).FirstOrDefault(fault => fault is not null);
     }
 
     private Fault? OneSheet(string path, Sheet sheet) =>
-        (settings.DxfPerSheet ? folder.Add(path + ".dxf", stream => DxfWriter.Write([sheet], stream)) : null)
+        (choice.DxfPerSheet ? folder.Add(path + ".dxf", stream => DxfWriter.Write([sheet], stream)) : null)
         ?? folder.Add(path + ".svg", stream => SvgWriter.Write(sheet, stream));
 
     private System.Collections.Immutable.ImmutableArray<MissingGlyph> Pdf((SetSheet Entry, Sheet Sheet)[] set, Stream stream) => PdfWriter.Write(

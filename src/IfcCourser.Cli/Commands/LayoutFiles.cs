@@ -29,7 +29,7 @@ internal static class LayoutFiles
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
         // First, so that what can't be printed is in the lists of findings that the others write.
-        var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, settings, ModelName(layout)).Add(terminal) : layout;
+        var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, settings.Paper, settings.DxfPerSheet), ModelName(layout)).Add(terminal) : layout;
         return printed.IsOk && AddOthers(folder, printed.Value, model, settings, terminal) is { } fault ? fault : printed;
     }
 
@@ -46,6 +46,7 @@ internal static class LayoutFiles
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),
             ([Html], () => PageFiles.Findings(folder, layout, settings) ?? PageFiles.Report(folder, layout, settings)),
             ([IssuesFile.Format], () => IssuesFile.Add(folder, layout, settings, terminal)),
+            ([Csv], () => layout.ShootingList.IsEmpty ? null : folder.Add("set-out/readings.csv", stream => ReadingsCsv.Write(layout, stream))),
             ([Ifc], () => CoursedModel(folder, layout, model, terminal)),
             ([Ifc], () => settings.IfcParts ? folder.Add($"model/{ModelName(layout)}.parts.ifc", stream => IfcParts.Write(model.Model, layout, stream)) : null),
             ([Ifc], () => settings.ApplyOpenings ? MovedOpenings(folder, layout, model) : null),
@@ -69,7 +70,7 @@ internal static class LayoutFiles
     }
 
     /// <summary>The model's file name without its extension, whether coursed before or not.</summary>
-    private static string ModelName(Layout layout)
+    public static string ModelName(Layout layout)
     {
         var name = Path.GetFileNameWithoutExtension(layout.Model.File);
         return name.EndsWith(Coursed, StringComparison.OrdinalIgnoreCase) ? name[..^Coursed.Length] : name;

@@ -58,6 +58,11 @@ internal static class CourseJson
         {
             json.Line("notch", line => Notch(line, notch));
         }
+
+        if (piece.Bed is { } bed)
+        {
+            json.Member("bed", bed.Least, bed.Most, bed.Mean);
+        }
     }
 
     private static void Notch(Utf8JsonWriter json, Notch notch)

@@ -37,7 +37,10 @@ internal static class CourseReader
         Notch = piece.Optional("notch") is { } notch
             ? new Notch(notch["face"].Text(), notch["from"].Length(), notch["to"].Length(), notch["height"].Length())
             : null,
+        Bed = piece.Optional("bed") is { } bed ? Bed(bed) : null,
     };
+
+    private static PieceBed? Bed(JsonPlace bed) => bed.List(3, item => item.Length()) is [var least, var most, var mean] ? new PieceBed(least, most, mean) : null;
 
     private static bool IsFull(JsonPlace kind)
     {

@@ -2,6 +2,7 @@ using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
+using IfcCourser.Slabs;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Json;
@@ -26,6 +27,21 @@ internal static class JsonNames
     public static string Of(OpeningPolicy policy) => Lower(policy);
 
     public static string Of(SurveyKind kind) => Lower(kind);
+
+    public static string Of(ShootingPointKind kind) => Lower(kind);
+
+    public static string Of(LevelWork work) => work is LevelWork.NotRead ? "not-read" : Lower(work);
+
+    public static string Of(ReadingHeights heights) => Lower(heights);
+
+    public static string Of(RemedyKind kind) => kind switch
+    {
+        RemedyKind.RaiseDatum => "raise-datum",
+        RemedyKind.TrimAndFill => "trim-and-fill",
+        RemedyKind.GrindAndFill => "grind-and-fill",
+        RemedyKind.OtherUnits => "other-units",
+        _ => Lower(kind),
+    };
 
     public static string Of(BarFoot foot) => foot is BarFoot.BarBelow ? "bar-below" : Lower(foot);
 

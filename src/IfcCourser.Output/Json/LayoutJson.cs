@@ -48,6 +48,8 @@ public static class LayoutJson
                 OrderJson.Write(json, order);
             }
 
+            json.Lines("shootingList", layout.ShootingList, SetOutJson.ShootingPoint);
+            json.Lines("slabLevels", layout.SlabLevels, SlabLevel);
             json.Line("totals", line => Totals(line, LayoutTotals.Of(layout)));
             json.Lines("findings", layout.Findings, Finding);
             json.WriteEndObject();
@@ -67,6 +69,18 @@ public static class LayoutJson
             Place(json, at);
             json.WriteEndObject();
         }
+    }
+
+    private static void SlabLevel(Utf8JsonWriter json, SlabLevel level)
+    {
+        json.WriteString("storey", level.Storey);
+        json.Member("datum", level.Datum);
+        if (level.Raised is { } raised)
+        {
+            json.Member("raised", raised);
+        }
+
+        json.WriteString("remedy", level.Remedy);
     }
 
     private static void Place(Utf8JsonWriter json, FindingPlace at)

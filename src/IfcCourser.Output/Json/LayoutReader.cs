@@ -97,6 +97,9 @@ public static class LayoutReader
             Junctions = root["junctions"].List(Junction),
             BarSchedule = root["barSchedule"].List(ReinforcementReader.ScheduleRow),
             SetOut = SetOutReader.Read(root["setOut"]),
+            ShootingList = root["shootingList"].List(SetOutReader.ShootingPoint),
+            SlabLevels = root["slabLevels"].List(level => new SlabLevel(
+                level["storey"].TextOrNull(), level["datum"].Length(), level.Optional("raised")?.Length(), level["remedy"].Text())),
             Findings = root["findings"].List(Finding),
         };
     }

@@ -33,6 +33,18 @@ internal static class SetOutJson
         json.WriteEndObject();
     }
 
+    /// <summary>A place where the slab is read.</summary>
+    public static void ShootingPoint(Utf8JsonWriter json, ShootingPoint point)
+    {
+        json.WriteNumber("number", point.Number);
+        json.WriteString("kind", JsonNames.Of(point.Kind));
+        json.WriteString("storey", point.Storey);
+        json.WriteString("wall", point.Wall);
+        json.Member("s", point.S);
+        json.Member("t", point.T);
+        json.Member("point", point.Point);
+    }
+
     private static void Storey(Utf8JsonWriter json, StoreySetOut storey)
     {
         json.WriteStartObject();

@@ -22,6 +22,16 @@ internal static class SetOutReader
             setOut["storeys"].List(Storey));
     }
 
+    /// <summary>A place where the slab is read.</summary>
+    public static ShootingPoint ShootingPoint(JsonPlace point) => new(
+        point["number"].Whole(),
+        point["kind"].Choice<ShootingPointKind>(JsonNames.Of),
+        point["storey"].TextOrNull(),
+        point["wall"].Text(),
+        point["s"].Length(),
+        point["t"].Length(),
+        point["point"].Vector3());
+
     private static StoreySetOut Storey(JsonPlace storey)
     {
         var axes = storey["axes"];

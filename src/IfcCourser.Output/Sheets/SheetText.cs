@@ -19,6 +19,7 @@ public static class SheetText
     public const string AboveSlab = "from base";
     public const string OpeningHeights = "edges, from level line";
     public const string PieceTable = "Not a full block";
+    public const string BedTable = "Levelling bed under the first course";
     public const string RakeTable = "Raked pieces: lengths of edges, slope";
     public const string OpeningTable = "Openings (masonry)";
     public const string LintelTable = "Lintels";

@@ -25,6 +25,14 @@ internal static class PointsText
         yield return "Check two known points before use. The bars come from the rule set of the run; a licensed engineer confirms them.";
     }
 
+    /// <summary>What the head of readings.csv says.</summary>
+    public static IEnumerable<string> ReadingComments(Layout layout)
+    {
+        yield return "Shooting list: fill in the instrument's height (hi) once for each set-up and a rod reading for each point, or head a column z with the heights; then: ifccourser slab layout.json --readings this file";
+        yield return "Axes: those of points.csv; " + Origin(layout.SetOut.Survey) + ". In axes of your own: change the plan coordinates to yours and add two or more rows with the code CONTROL and the number of a point of points.csv or of this list";
+        yield return "Rows without a reading are passed over. BAR rows: where bars stand as built";
+    }
+
     private static string Origin(SurveyAxes survey) => survey.Kind switch
     {
         SurveyKind.Map => $"map coordinates, {survey.Name ?? "reference system not named"} (the model's IfcMapConversion)",

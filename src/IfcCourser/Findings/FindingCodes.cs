@@ -346,6 +346,43 @@ public static class FindingCodes
         "map-scale-odd", Severity.Note, "The scale of the model's map conversion fits neither its units nor a map: 1 is taken.",
         "Check the point list against known points, or mend the map conversion in the model.");
 
+    // The slab as built
+    public static readonly FindingCode SlabOutOfLevel = new(
+        "slab-out-of-level", Severity.Warning, "The slab under the first course differs by more than the levelling bed takes.",
+        "Do what the message names, or one of the other ways that slab.json lists, before the first course is set.");
+
+    public static readonly FindingCode SlabOffLevel = new(
+        "slab-off-level", Severity.Warning, "The slab lies further off its designed level than slabs may.", "Ask the engineer before blocks are laid.");
+
+    public static readonly FindingCode BarOutOfPlace = new(
+        "bar-out-of-place", Severity.Warning, "A bar as built stands out of its core, or brings the core too near a joint.",
+        "Give the list to the engineer and the building official: bars are neither bent nor drilled in anew without them.");
+
+    public static readonly FindingCode HeightsOfBench = new(
+        "heights-of-bench", Severity.Note, "The heights of the readings are counted from a bench mark that the model does not know.",
+        "Nothing, if one level is used for all; else give heights in the model's or the map's system.");
+
+    public static readonly FindingCode BedBeyondReadings = new(
+        "bed-beyond-readings", Severity.Warning, "Blocks of the first course lie beyond the outermost readings.", "Read the slab at the outer corners of the walls.");
+
+    public static readonly FindingCode ReadingsSparse = new(
+        "readings-sparse", Severity.Warning, "Blocks of the first course lie far from every reading.", "Read the slab at least every 8 ft (2.5 m) along both faces.");
+
+    public static readonly FindingCode ControlPointOff = new(
+        "control-point-off", Severity.Warning, "Control points do not fall on their places.", "Measure them again, or check which points they are.");
+
+    public static readonly FindingCode PointsNotShot = new(
+        "points-not-shot", Severity.Note, "Rows of the readings file have no reading.", "Nothing, if those points are not needed.");
+
+    public static readonly FindingCode ReadingColumnIgnored = new(
+        "reading-column-ignored", Severity.Note, "Columns of the readings file are not used.", "Check that none of them holds what should be used.");
+
+    public static readonly FindingCode FlatnessNotJudged = new(
+        "flatness-not-judged", Severity.Note, "Flatness numbers can't be made of these readings.", "Have the floor measured by ASTM E1155 where they are asked for.");
+
+    public static readonly FindingCode BlockOffLevel = new(
+        "block-off-level", Severity.Warning, "Blocks of the first course stand too high or too low.", "Sand high ones down; lift low ones and lay them again.");
+
     // Movement joints
     public static readonly FindingCode MovementJointAdded = new(
         "movement-joint-added", Severity.Note, "Movement joints were laid out that the model may not show.",

@@ -34,6 +34,12 @@ public sealed record Layout
     /// <summary>What the office says of the job.</summary>
     public JobFacts Job { get; init; } = JobFacts.None;
 
+    /// <summary>Levels that first courses were given by readings, a storey once.</summary>
+    public ImmutableArray<SlabLevel> SlabLevels { get; init; } = [];
+
+    /// <summary>Where slabs are read before the first course is set, by number.</summary>
+    public ImmutableArray<ShootingPoint> ShootingList { get; init; } = [];
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -36,6 +36,9 @@ public sealed record Piece
 
     public Notch? Notch { get; init; }
 
+    /// <summary>Of the first course, once its slab was read; else null.</summary>
+    public PieceBed? Bed { get; init; }
+
     public Length Length => To - From;
 
     public Length Height => Top - Bottom;

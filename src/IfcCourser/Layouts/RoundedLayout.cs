@@ -15,6 +15,7 @@ public static class RoundedLayout
         Walls = [.. layout.Walls.Select(Of)],
         Skipped = [.. layout.Skipped.Select(wall => wall with { Body = wall.Body is { } body ? Of(body) : null })],
         SetOut = Of(layout.SetOut),
+        ShootingList = [.. layout.ShootingList.Select(point => point with { Point = Of(point.Point) })],
     };
 
     private static WallLayout Of(WallLayout wall) => wall with

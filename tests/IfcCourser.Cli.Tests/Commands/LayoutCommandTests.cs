@@ -109,9 +109,9 @@ public sealed class LayoutCommandTests
         CommandRun.Of("layout", Fixtures.House("yarrow"), "--out", folder.File("with"), "--formats", "dxf,svg,csv");
         CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("without"), "--formats", "csv");
         Assert.Equal(
-            "S01-Level-1.svg S02-Attic.svg points.csv yarrow.dxf",
+            "S01-Level-1.svg S02-Attic.svg points.csv readings.csv yarrow.dxf",
             string.Join(' ', Directory.GetFiles(folder.File("with", "set-out")).Select(Path.GetFileName).Order(StringComparer.Ordinal)));
-        Assert.False(Directory.Exists(folder.File("without", "set-out")));
+        Assert.Equal(["readings.csv"], Directory.GetFiles(folder.File("without", "set-out")).Select(Path.GetFileName));
     }
 
     [Fact]

@@ -12,6 +12,8 @@ internal static class Fixtures
     /// <param name="path">From the repository's top, with slashes.</param>
     public static string InRepository(string path) => Path.Combine([_root, .. path.Split('/')]);
 
+    public static string Survey(string file) => Path.Combine(_root, "fixtures", "survey", file);
+
     private static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);

@@ -27,6 +27,8 @@ internal static class SampleLayout
         BarSchedule = [
             new BarScheduleRow("V1", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 2, "hook 90", Inches(30), Inches(8), Inches(1.5), Inches(38)),
             new BarScheduleRow("V2", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 3, "straight", Inches(96), Mm(0), Mm(0), Inches(96))],
+        ShootingList = [new ShootingPoint(301, ShootingPointKind.Corner, null, "0UcKJVh1wiUc0jPM8BIIf8", Mm(0), Inches(7.875), new Vector3(1, 2, 3))],
+        SlabLevels = [new SlabLevel("Erdgeschoß", Mm(30480.5), null, "raise-datum"), new SlabLevel(null, Mm(1), Mm(-2.25), "fill")],
         Findings = [new Finding(FindingCodes.OutlineNotFilled, "a finding of the model")],
     };
 
@@ -52,7 +54,7 @@ internal static class SampleLayout
         Courses = [
             new Course(
                 1, CourseKind.Levelling, Inches(0.5), Inches(8.375), [new Span(new Interval(Mm(0), Inches(23.875)), EdgeKind.Free, EdgeKind.Jamb)],
-                [Piece("C1P1", Cuts.None) with { Notch = new Notch("left", Mm(10), Mm(110), Mm(100)), Cores = ["K1"] }]),
+                [Piece("C1P1", Cuts.None) with { Notch = new Notch("left", Mm(10), Mm(110), Mm(100)), Cores = ["K1"], Bed = new PieceBed(Mm(6.35), Mm(9), Mm(7.5)) }]),
             new Course(2, CourseKind.BondBeam, Inches(8.5), Inches(16.375), [], [Piece("C2P1", Cuts.Length | Cuts.Rake) with { IsFull = false, Outline = [new(Mm(0), Mm(0)), new(Mm(9), Mm(0)), new(Mm(0), Mm(9))] }])],
         Lintels = [new Lintel("L1", "4UcKJVh1wiUc0jPM8BIIf8", LintelKind.Solid, "p", Mm(0), Mm(100), Mm(5), Mm(9), Mm(20), Mm(20), ["C1P1"])],
         Cores = [new Core("K1", Mm(100), Mm(100), Mm(0), Mm(2000), Mm(101.6), "No. 4", ["end"], new Vector2(1, 2), Mm(3), Mm(4), []) with { Bars = Bars() }],

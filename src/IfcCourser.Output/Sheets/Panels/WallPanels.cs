@@ -12,7 +12,7 @@ internal static class WallPanels
     {
         Panel[] panels =
         [
-            Pieces(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), BarTables.Places(facts), BarTables.Steel(facts), KeyPlan.Of(facts), Legend.Of(facts),
+            Pieces(facts), Beds(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), BarTables.Places(facts), BarTables.Steel(facts), KeyPlan.Of(facts), Legend.Of(facts),
             WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
@@ -47,6 +47,14 @@ internal static class WallPanels
                 Grid(facts, row.Rake.Right),
                 SheetText.Slope(row.Rake),
                 SheetText.HighSide(row.Rake))));
+
+    /// <summary>Once the slab was read.</summary>
+    private static Panel Beds(WallFacts facts) => Table.Of(
+        SheetText.BedTable,
+        ["From", "Block", "Least", "Most", "Mean"],
+        1,
+        facts.Wall.Courses.Take(1).SelectMany(course => course.Pieces).Where(piece => piece.Bed is not null).Select(piece => ImmutableArray.Create(
+            facts.Text.Dimension(piece.From), piece.Id, facts.Text.Piece(piece.Bed!.Least), facts.Text.Piece(piece.Bed.Most), facts.Text.Piece(piece.Bed.Mean))));
 
     private static Panel OpeningTable(WallFacts facts) => Table.Of(
         SheetText.OpeningTable,

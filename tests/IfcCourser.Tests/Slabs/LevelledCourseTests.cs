@@ -1,0 +1,47 @@
+using System.Globalization;
+using IfcCourser.Slabs;
+
+namespace IfcCourser.Tests.Slabs;
+
+/// <summary>First courses read block by block.</summary>
+public sealed class LevelledCourseTests
+{
+    [Theory]
+    [InlineData(0, LevelWork.Right)]
+    [InlineData(1.4, LevelWork.Right)]
+    [InlineData(1.6, LevelWork.Sand)]
+    [InlineData(-1.4, LevelWork.Right)]
+    [InlineData(-1.6, LevelWork.Relay)]
+    public void A_block_that_steps_from_its_neighbours_is_worked_on(double off, LevelWork expected)
+    {
+        var course = Read(i => i == 2 ? off : 0);
+        Assert.Equal(expected, course.Blocks[2].Work);
+        Assert.All(course.Blocks.Where((_, i) => i != 2), block => Assert.Equal(LevelWork.Right, block.Work));
+    }
+
+    /// <summary>1.5 mm between neighbours: common practice, no source.</summary>
+    [Fact]
+    public void Neighbours_that_differ_too_much_are_evened()
+    {
+        var course = Read(i => i == 2 ? 1 : i == 3 ? -1 : 0);
+        Assert.Equal(LevelWork.Sand, course.Blocks[2].Work);
+        Assert.Equal(LevelWork.Right, course.Blocks[3].Work);
+    }
+
+    [Fact]
+    public void The_level_is_that_of_most_blocks()
+    {
+        Assert.Equal(1.5, LevelledCourse.LevelOf([0, 1, 2, 3, 40], 3).Level, 1e-9);
+        Assert.Equal(101, LevelledCourse.LevelOf([0, 100, 101, 102], 2).Level, 1e-9);
+    }
+
+    private static LevelledCourse Read(Func<int, double> off)
+    {
+        var blocks = FirstCourseBlock.Of(SlabCase.Metric.Walls);
+        var rows = blocks.Select((block, i) => string.Create(CultureInfo.InvariantCulture, $"{block.Middle.X:R},{block.Middle.Y:R},{block.Top + off(i):R},TOP"));
+        var file = ReadingsReader.Read("x_mm,y_mm,z_mm,code\n" + string.Join('\n', rows), "readings.csv", null);
+        var course = LevelledCourse.Of(SlabCase.Metric, file.Value!, null);
+        Assert.True(course.IsOk, course.Fault?.ToString());
+        return course.Value;
+    }
+}

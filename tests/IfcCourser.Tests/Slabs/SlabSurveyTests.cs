@@ -1,0 +1,174 @@
+using CsCheck;
+using IfcCourser.Geometry;
+using IfcCourser.Slabs;
+using IfcCourser.Units;
+
+namespace IfcCourser.Tests.Slabs;
+
+/// <summary>Slabs of known shape under a box of four walls.</summary>
+public sealed class SlabSurveyTests
+{
+    private const double Close = 1e-6;
+
+    /// <summary>IBC 2104.1.2.1 and TMS 602 3.3 B: the first bed is 1/4 to 3/4 in; the datum is the lowest with 1/4 in everywhere.</summary>
+    [Fact]
+    public void A_level_slab_takes_the_least_bed_everywhere()
+    {
+        var survey = SlabCase.Survey(SlabCase.Inch, SlabCase.Csv(SlabCase.Grid(800), _ => 3));
+        Assert.Equal(3 + (25.4 / 4), survey.Datum, Close);
+        Assert.All(survey.Beds, bed => Assert.Equal(25.4 / 4, bed.Mean, Close));
+        Assert.Equal(RemedyKind.RaiseDatum, Assert.Single(survey.Remedies).Kind);
+        Assert.Equal(survey.Field.Area * 25.4 / 4, survey.Field.Mortar(survey.Chosen.Raised), survey.Field.Area * Close);
+    }
+
+    /// <summary>On a plane the bed is that under the middle of each block, and the highest corner of all has the least.</summary>
+    [Fact]
+    public void A_sloping_slab_is_measured_exactly()
+    {
+        static double Plane(Vector2 p) => 2 + (p.X / 1000) - (p.Y / 2000);
+        var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(700), Plane));
+        var highest = survey.Beds.SelectMany(bed => bed.Block.Loop).Max(Plane);
+        Assert.Equal(highest + 10, survey.Datum, Close);
+        Assert.All(survey.Beds, bed => Assert.Equal(survey.Datum - Plane(bed.Block.Middle), bed.Mean, 1e-5));
+        Assert.Equal(10, survey.Beds.Min(bed => bed.Least), Close);
+    }
+
+    /// <summary>Trapezoids: beds 10, 14 and 19 mm at 0, 5 and 10 m under a wall 300 mm thick take 0.04275 m3; 1/4, 1/2 and 3/4 in at 0, 10 and 20 ft under 7 7/8 in take 0.5469 ft3 (by hand).</summary>
+    [Theory]
+    [InlineData(300, 5000, 10, 14, 19, 0.04275e9, 10)]
+    [InlineData(7.875 * 25.4, 3048, 6.35, 12.7, 19.05, 0.546875 * 304.8 * 304.8 * 304.8, 10)]
+    public void Mortar_under_a_strip_is_that_of_its_trapezoids(double thickness, double half, double first, double middle, double last, double expected, double within)
+    {
+        var volume = Strip(0, half, thickness, first, middle).Volume + Strip(half, 2 * half, thickness, middle, last).Volume;
+        Assert.Equal(expected, volume, within);
+    }
+
+    /// <summary>IBC 2104.1.2.1, TMS 602 3.3 B: a bed takes up 1/2 in, no more; 1 1/4 in under a fully grouted course on concrete.</summary>
+    [Theory]
+    [InlineData(0.49, 0.75, true)]
+    [InlineData(0.51, 0.75, false)]
+    [InlineData(0.99, 1.25, true)]
+    [InlineData(1.01, 1.25, false)]
+    public void The_bed_takes_up_what_lies_between_its_limits(double spread, double thickest, bool fits)
+    {
+        var loop = SlabCase.Survey(SlabCase.Inch, SlabCase.Csv(SlabCase.Grid(800), _ => 0)).Beds.SelectMany(bed => bed.Block.Loop).ToArray();
+        var (from, to) = (loop.Min(p => p.X), loop.Max(p => p.X));
+        var survey = SlabCase.Survey(
+            SlabCase.Inch, SlabCase.Csv(SlabCase.Grid(800), p => spread * 25.4 * (p.X - from) / (to - from)), thickest: Length.FromInches(thickest));
+        Assert.Equal(fits, survey.Findings.All(finding => finding.Code.Id != "slab-out-of-level"));
+        Assert.Equal(spread * 25.4, survey.Spread, 1e-5);
+    }
+
+    [Fact]
+    public void A_hump_is_named_where_it_lies()
+    {
+        static double Cone(Vector2 p) => 40 * Math.Max(0, 1 - (p.Length / 1500));
+        var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(250), Cone));
+        Assert.True(survey.Remedies.Length > 1);
+        Assert.All(survey.Beds.Where(bed => bed.High > 0), bed => Assert.True(bed.Block.Loop.Min(corner => corner.Length) < 1500));
+        Assert.Contains(survey.Findings, finding => finding.Code.Id == "bed-out-of-range");
+    }
+
+    /// <summary>Rooms do not count: a hump in the middle of the box changes nothing.</summary>
+    [Fact]
+    public void Only_what_lies_under_blocks_counts()
+    {
+        var level = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(200), _ => 0));
+        var hump = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(200), p => (p - new Vector2(2500, 1900)).Length < 600 ? 80 : 0));
+        Assert.Equal(level.Datum, hump.Datum, Close);
+        Assert.Single(hump.Remedies);
+    }
+
+    /// <summary>The level that costs least is no dearer than any of a fine grid.</summary>
+    [Fact]
+    public void The_datum_costs_least() => Gen.Select(Gen.Double[5, 60], Gen.Double[0, 4000], Gen.Double[0, 3000], Gen.Double[0, 12], Gen.Int[0, 1])
+        .Sample(
+            c =>
+            {
+                double Shape(Vector2 p) => (c.Item1 * Math.Max(0, 1 - ((p - new Vector2(c.Item2, c.Item3)).Length / 2000))) + (c.Item4 * p.Y / 1000);
+                var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(400), Shape));
+                var field = survey.Field;
+                if (field.LowestClear <= field.HighestThin)
+                {
+                    Assert.Equal(field.LowestClear, survey.Chosen.Raised, Close);
+                    return;
+                }
+
+                var high = c.Item5 == 0 ? 1.0 : 6.0;
+                double Cost(double raised) => (high * field.High(raised).Volume) + (2 * field.Low(raised).Volume);
+                var best = Cost(SlabRemedies.LeastEffort(field, high, 2));
+                for (var raised = field.HighestThin - 1; raised <= field.LowestClear + 1; raised += 0.05)
+                {
+                    Assert.True(best <= Cost(raised) + 1, $"{raised} costs {Cost(raised)}, not {best}");
+                }
+            },
+            iter: 20,
+            seed: "0000000000c3");
+
+    /// <summary>High and low volumes against sums over a fine raster of each block.</summary>
+    [Fact]
+    public void Volumes_agree_with_a_raster()
+    {
+        static double Cone(Vector2 p) => 35 * Math.Max(0, 1 - ((p - new Vector2(1000, 0)).Length / 1800));
+        var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(300), Cone));
+        var (field, raised) = (survey.Field, survey.Chosen.Raised);
+        var (high, low, room) = (0.0, 0.0, 0.0);
+        const double Step = 5;
+        foreach (var block in survey.Beds.Select(bed => bed.Block))
+        {
+            var (left, right, bottom, top) = (block.Loop.Min(p => p.X), block.Loop.Max(p => p.X), block.Loop.Min(p => p.Y), block.Loop.Max(p => p.Y));
+            var (columns, rows) = ((int)Math.Ceiling((right - left) / Step), (int)Math.Ceiling((top - bottom) / Step));
+            var cell = (right - left) * (top - bottom) / (columns * rows);
+            for (var i = 0; i < columns * rows; i++)
+            {
+                var place = new Vector2(left + ((right - left) * ((i % columns) + 0.5) / columns), bottom + ((top - bottom) * ((i / columns) + 0.5) / rows));
+                var bed = block.Underside + raised - survey.Surface.At(place - survey.Surface.Origin);
+                (high, low, room) = (high + (cell * Math.Max(0, 10 - bed)), low + (cell * Math.Max(0, bed - 30)), room + (cell * bed));
+            }
+        }
+
+        Assert.Equal(room, field.Room(raised), room * 1e-4);
+        Assert.Equal(high, field.High(raised).Volume, Math.Max(high, 1) * 0.01);
+        Assert.Equal(low, field.Low(raised).Volume, Math.Max(low, 1) * 0.01);
+    }
+
+    /// <summary>Between readings of a plane the surface is the plane, whatever the triangles.</summary>
+    [Fact]
+    public void The_surface_is_the_plane_through_readings_of_one() => Gen.Select(Gen.Double[-50, 50], Gen.Double[-0.01, 0.01], Gen.Double[-0.01, 0.01], Gen.Double[0, 5000].Array[30])
+        .Sample(
+            c =>
+            {
+                double Plane(Vector2 p) => c.Item1 + (c.Item2 * p.X) + (c.Item3 * p.Y);
+                var places = c.Item4.Chunk(2).Select(pair => new Vector2(pair[0], pair[1])).Distinct().ToArray();
+                var surface = SlabSurface.Of([.. places.Select((p, i) => new PlacedReading([i], string.Empty, p, Plane(p)))])!;
+                var inside = (places[0] * 0.5) + (places[1] * 0.25) + (places[2] * 0.25);
+                Assert.Equal(Plane(inside), surface.At(inside - surface.Origin), 1e-6);
+            },
+            iter: 100,
+            seed: "0000000000d4");
+
+    [Fact]
+    public void Blocks_beyond_the_readings_are_named()
+    {
+        var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(500, -400), _ => 0));
+        Assert.Contains(survey.Findings, finding => finding.Code.Id == "bed-beyond-readings");
+        Assert.All(survey.Beds, bed => Assert.Equal(10, bed.Mean, Close));
+    }
+
+    /// <summary>The slab under one of three blocks lies 40 mm higher: a unit 40 mm lower brings it into line with beds of 10 to 30 mm, one 70 mm lower does not.</summary>
+    [Theory]
+    [InlineData(209, true)]
+    [InlineData(179, false)]
+    public void Units_of_another_height_are_offered_where_they_fit(double height, bool fits)
+    {
+        var blocks = FirstCourseBlock.Of(SlabCase.Metric.Walls);
+        BlockFacets On(int block, double bed) => new(blocks[block], [Strip(0, 1000, 240, bed, bed)], 0) { OverReadings = [] };
+        var field = new BedField([On(0, 20), On(1, -20), On(2, 22)], SlabCase.Metric.Rules.Catalog.LevellingBed);
+        var other = UnitHeights.Of(field, SlabCase.Metric.Rules.Catalog with { OtherHeights = [Length.FromMm(height)] });
+        Assert.Equal(fits, other is not null);
+        Assert.Equal((1, 40), fits ? (other!.Blocks, other.Depth) : (1, 40));
+    }
+
+    private static Facet Strip(double from, double to, double thickness, double before, double after) => new(
+        [new(new(from, 0), before), new(new(to, 0), after), new(new(to, thickness), after), new(new(from, thickness), before)]);
+}
