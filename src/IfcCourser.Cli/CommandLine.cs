@@ -21,6 +21,7 @@ internal static class CommandLine
         var root = new RootCommand(Messages.About) { _quiet, _verbose, _noColour };
         root.Add(LayoutCommand.Create(Told));
         root.Add(CheckCommand.Create(Told));
+        root.Add(BatchCommand.Create(Told));
         root.Add(CatalogCommand.Create(Told));
 
         var parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });

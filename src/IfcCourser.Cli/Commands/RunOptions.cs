@@ -14,7 +14,7 @@ internal sealed class RunOptions
     /// <summary>ISO 8601 calendar dates, with or without time and offset.</summary>
     private static readonly string[] _isoDates = ["yyyy-MM-dd", "yyyy-MM-dd'T'HH:mm:ssK"];
 
-    private readonly Argument<string> _model = new("MODEL") { Description = Messages.ArgumentModel };
+    private readonly Argument<string> _model;
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
 
@@ -51,8 +51,10 @@ internal sealed class RunOptions
     /// <param name="formats">Formats that the command writes.</param>
     /// <param name="aboutFormats">What the help says of --formats.</param>
     /// <param name="failOn">What --fail-on is where it is not given.</param>
-    public RunOptions(ImmutableArray<string> formats, string aboutFormats, string failOn)
+    /// <param name="input">What is read; a model where it is left out.</param>
+    public RunOptions(ImmutableArray<string> formats, string aboutFormats, string failOn, Argument<string>? input = null)
     {
+        _model = input ?? new Argument<string>("MODEL") { Description = Messages.ArgumentModel };
         _knownFormats = formats;
         _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats };
         _failOn = Choice("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");

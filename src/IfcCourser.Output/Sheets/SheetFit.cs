@@ -66,7 +66,7 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
         Creator = SheetText.Creator,
         DocumentType = string.Empty,
         Revision = string.Empty,
-        SupplementaryTitle = string.Join(", ", new[] { model.ProjectName, storey }.Where(part => !string.IsNullOrEmpty(part))),
+        SupplementaryTitle = string.Join(", ", new[] { model.Siting.Label, model.ProjectName, storey }.Where(part => !string.IsNullOrEmpty(part))),
         DocumentStatus = SheetText.Status,
         Scale = Scale.Label,
         PaperSize = Paper.Name,

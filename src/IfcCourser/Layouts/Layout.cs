@@ -28,6 +28,9 @@ public sealed record Layout
     /// <summary>How bars are set out before slabs are poured.</summary>
     public SetOut SetOut { get; init; } = SetOut.None;
 
+    /// <summary>What the walls are set out from.</summary>
+    public Site Site { get; init; } = Site.None;
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

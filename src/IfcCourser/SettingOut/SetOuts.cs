@@ -36,6 +36,7 @@ public static class SetOuts
 
         return layout with
         {
+            Site = site,
             SetOut = new SetOut(site.Survey, site.TrueNorth, [.. storeys]),
             Findings = [.. layout.Findings, .. storeys.SelectMany(storey => storey.Findings)],
         };
