@@ -27,6 +27,8 @@ internal static class JsonNames
 
     public static string Of(SurveyKind kind) => Lower(kind);
 
+    public static string Of(BarFoot foot) => foot is BarFoot.BarBelow ? "bar-below" : Lower(foot);
+
     public static string Of(ControlLineKind kind) => kind switch
     {
         ControlLineKind.GridLine => "grid-line",

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using IfcCourser.Geometry;
+using IfcCourser.Layouts;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Json;
@@ -8,17 +9,18 @@ namespace IfcCourser.Output.Json;
 /// <summary>How values stand in our JSON: lengths in mm with at most six decimals, small things on one line.</summary>
 internal static class JsonValues
 {
-    /// <summary>Decimals of mm, m2 and m3.</summary>
-    private const int Decimals = 6;
-
-    /// <summary>Decimals of unit vectors: a hundredth of a millimetre must not be lost over a long wall.</summary>
-    private const int DirectionDecimals = 12;
+    /// <summary>mm: what no building reaches, and sums of lengths can hold.</summary>
+    private const long LargestLength = 1_000_000_000;
 
     private static readonly JsonWriterOptions _compact = LayoutJson.Options with { Indented = false };
 
     /// <summary>Exact: a nanometre is the sixth decimal.</summary>
     public static void Value(this Utf8JsonWriter json, Length length) =>
         json.WriteNumberValue(length.Nanometres / (decimal)Length.NanometresPerMm);
+
+    /// <summary>The length that is written so; null where it has more decimals or is too large for a building.</summary>
+    public static Length? FromMm(decimal mm) =>
+        Math.Abs(mm) <= LargestLength && decimal.IsInteger(mm * Length.NanometresPerMm) ? new Length((long)(mm * Length.NanometresPerMm)) : null;
 
     public static void Member(this Utf8JsonWriter json, string name, Length length)
     {
@@ -27,7 +29,7 @@ internal static class JsonValues
     }
 
     public static void Member(this Utf8JsonWriter json, string name, double value) =>
-        json.WriteNumber(name, Rounded(value, Decimals));
+        json.WriteNumber(name, Decimals.Rounded(value, Decimals.OfMm));
 
     /// <summary>A list of lengths on one line.</summary>
     public static void Member(this Utf8JsonWriter json, string name, params ReadOnlySpan<Length> lengths)
@@ -42,13 +44,13 @@ internal static class JsonValues
     }
 
     public static void Member(this Utf8JsonWriter json, string name, Vector3 point) =>
-        json.Numbers(name, Decimals, point.X, point.Y, point.Z);
+        json.Numbers(name, Decimals.OfMm, point.X, point.Y, point.Z);
 
     public static void Member(this Utf8JsonWriter json, string name, Vector2 point) =>
-        json.Numbers(name, Decimals, point.X, point.Y);
+        json.Numbers(name, Decimals.OfMm, point.X, point.Y);
 
     public static void Direction(this Utf8JsonWriter json, string name, Vector2 unit) =>
-        json.Numbers(name, DirectionDecimals, unit.X, unit.Y);
+        json.Numbers(name, Decimals.OfDirections, unit.X, unit.Y);
 
     public static void Member(this Utf8JsonWriter json, string name, ElevationRect rect) =>
         json.Member(name, rect.Left, rect.Right, rect.Bottom, rect.Top);
@@ -79,8 +81,8 @@ internal static class JsonValues
     public static void Pair(this Utf8JsonWriter json, Vector2 point)
     {
         json.WriteStartArray();
-        json.WriteNumberValue(Rounded(point.X, Decimals));
-        json.WriteNumberValue(Rounded(point.Y, Decimals));
+        json.WriteNumberValue(Decimals.Rounded(point.X, Decimals.OfMm));
+        json.WriteNumberValue(Decimals.Rounded(point.Y, Decimals.OfMm));
         json.WriteEndArray();
     }
 
@@ -142,16 +144,9 @@ internal static class JsonValues
         json.WriteStartArray(name);
         foreach (var value in values)
         {
-            json.WriteNumberValue(Rounded(value, decimals));
+            json.WriteNumberValue(Decimals.Rounded(value, decimals));
         }
 
         json.WriteEndArray();
-    }
-
-    /// <summary>As a decimal, so that neither exponents nor negative zeros are written.</summary>
-    private static decimal Rounded(double value, int decimals)
-    {
-        var rounded = Math.Round((decimal)value, decimals);
-        return rounded == 0 ? 0 : rounded;
     }
 }

@@ -8,6 +8,9 @@ namespace IfcCourser.Output.Json;
 /// <summary>layout.json: everything a run decided, for other programs and for the next run.</summary>
 public static class LayoutJson
 {
+    /// <summary>What every layout.json says it is; the number grows where members change their meaning.</summary>
+    internal const string SchemaName = "ifccourser.layout/1";
+
     internal static readonly JsonWriterOptions Options = new()
     {
         Indented = true,
@@ -30,11 +33,12 @@ public static class LayoutJson
         using (var json = new Utf8JsonWriter(stream, Options))
         {
             json.WriteStartObject();
-            json.WriteString("schema", "ifccourser.layout/1");
+            json.WriteString("schema", SchemaName);
             Generator(json);
             Model(json, layout.Model);
             SetsJson.Catalog(json, layout.Rules.Catalog);
             SetsJson.Rules(json, layout.Rules);
+            SettingsJson.Write(json, layout.Rules);
             json.Lines("junctions", layout.Junctions, Junction);
             Walls(json, layout);
             json.Lines("barSchedule", layout.BarSchedule, ReinforcementJson.ScheduleRow);

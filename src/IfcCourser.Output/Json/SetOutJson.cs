@@ -39,6 +39,13 @@ internal static class SetOutJson
         json.WriteString("storey", storey.Storey);
         json.Line("axes", line => Axes(line, storey.Axes));
         json.Lines("outlines", storey.Outlines, Outline);
+        json.Lines("grid", storey.Grid, (line, grid) =>
+        {
+            line.WriteString("tag", grid.Tag);
+            line.WriteString("family", grid.Family.ToString());
+            line.Member("from", grid.From);
+            line.Member("to", grid.To);
+        });
         json.Lines("checkLines", storey.CheckLines, (line, check) => CheckLine(line, check));
         json.Lines("controlPoints", storey.ControlPoints, ControlPoint);
         json.Lines("diagonals", storey.Diagonals, (line, diagonal) =>
@@ -48,6 +55,7 @@ internal static class SetOutJson
             line.Member("length", diagonal.Length);
         });
         json.Lines("bars", storey.Bars, Bar);
+        json.Lines("findings", storey.Findings, LayoutJson.Finding);
         json.WriteEndObject();
     }
 
@@ -104,6 +112,7 @@ internal static class SetOutJson
         json.WriteString("wall", bar.Wall);
         json.WriteString("core", bar.Core);
         json.WriteBoolean("castIn", bar.IsCastIn);
+        json.WriteString("foot", JsonNames.Of(bar.Foot));
         json.Member("point", bar.Point);
         json.Member("at", bar.X, bar.Y);
         if (bar.Block is { } block)

@@ -100,6 +100,26 @@ internal static class WallJson
         {
             json.Member("outline", outline);
         }
+
+        if (opening.Opening.StepId is { } stepId)
+        {
+            json.WriteNumber("stepId", stepId);
+        }
+
+        if (opening.Opening.FillingId is { } filling)
+        {
+            json.WriteString("filling", filling);
+        }
+
+        if (opening.Opening.FillingStepId is { } fillingStepId)
+        {
+            json.WriteNumber("fillingStepId", fillingStepId);
+        }
+
+        if (opening.Opening.IsFixed)
+        {
+            json.WriteBoolean("fixed", true);
+        }
     }
 
     private static void End(Utf8JsonWriter json, Layout layout, WallEnd end)

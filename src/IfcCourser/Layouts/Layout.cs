@@ -12,7 +12,7 @@ public sealed record Layout
 
     public required LayoutRules Rules { get; init; }
 
-    /// <summary>One for each coursed wall, in the order of the model's instances.</summary>
+    /// <summary>One for each coursed wall, in the order of their GlobalIds, then of their instance numbers.</summary>
     public required ImmutableArray<WallLayout> Walls { get; init; }
 
     public required ImmutableArray<SkippedWall> Skipped { get; init; }

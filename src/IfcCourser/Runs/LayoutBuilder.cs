@@ -59,7 +59,7 @@ public static class LayoutBuilder
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
             Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : []],
         };
-        return SetOuts.With(layout, model.Site);
+        return RoundedLayout.Of(SetOuts.With(layout, model.Site));
     }
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, LayoutRules rules, int wall) =>

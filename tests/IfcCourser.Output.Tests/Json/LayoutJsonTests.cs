@@ -83,7 +83,7 @@ public sealed class LayoutJsonTests
     public void Each_piece_stands_on_a_line_of_its_own_and_lines_end_alike_everywhere()
     {
         var text = Written(SampleLayout.Full);
-        Assert.Equal(4, text.Split('\n').Count(line => line.Contains("\"cut\":", StringComparison.Ordinal)));
+        Assert.Equal(4, text.Split('\n').Count(line => line.Contains("\"cut\":\"", StringComparison.Ordinal)));
         Assert.DoesNotContain('\r', text);
         Assert.EndsWith("}\n", text, StringComparison.Ordinal);
     }

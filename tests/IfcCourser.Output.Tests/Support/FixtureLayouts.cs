@@ -11,21 +11,30 @@ namespace IfcCourser.Output.Tests.Support;
 /// <summary>Models of fixtures/ifc laid out with bars, each once.</summary>
 internal static class FixtureLayouts
 {
-    private static readonly ConcurrentDictionary<string, Lazy<Layout>> _layouts = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<(string, string, string), Lazy<Layout>> _layouts = new();
+
+    /// <summary>Every model of fixtures/ifc that can be read, such as yarrow/yarrow.</summary>
+    public static IEnumerable<string> Models => Directory.EnumerateFiles(Folder(), "*.ifc", SearchOption.AllDirectories)
+        .Select(file => Path.ChangeExtension(Path.GetRelativePath(Folder(), file), null).Replace('\\', '/'))
+        .Order(StringComparer.Ordinal);
 
     /// <param name="model">Such as yarrow/yarrow: with the inch catalog and its rules, which ask for bars.</param>
-    public static Layout Of(string model) => _layouts.GetOrAdd(model, name => new Lazy<Layout>(() => LayOut(name))).Value;
+    public static Layout Of(string model) => Of(model, "aac-in", "us");
 
-    private static Layout LayOut(string model)
+    public static Layout Of(string model, string catalog, string rules) =>
+        _layouts.GetOrAdd((model, catalog, rules), of => new Lazy<Layout>(() => LayOut(of.Item1, BuiltInCatalogs.Get(of.Item2), BuiltInRuleSets.Get(of.Item3)))).Value;
+
+    private static Layout LayOut(string model, Catalog catalog, RuleSet rules)
     {
-        var opened = IfcModel.Open(Path.Combine(Root(), "fixtures", "ifc", model + ".ifc"));
+        var opened = IfcModel.Open(Path.Combine(Folder(), model + ".ifc"));
         Assert.True(opened.IsOk, opened.Fault?.ToString());
         using var read = opened.Value;
-        var (catalog, rules) = (BuiltInCatalogs.Get("aac-in"), BuiltInRuleSets.Get("us"));
         var walls = UniqueIds.Of(WallReader.Read(read, new WallSelection { Width = WidthMatch.Any }, catalog, rules));
         var facts = new ModelFacts(read.FileName, read.Sha256, read.SchemaName, read.Units.LengthMm, read.ProjectId, read.ProjectName, read.TimeStamp);
         return LayoutBuilder.Build(walls, LayoutRules.For(rules, catalog, OpeningPolicy.Move), facts);
     }
+
+    private static string Folder() => Path.Combine(Root(), "fixtures", "ifc");
 
     private static string Root()
     {
