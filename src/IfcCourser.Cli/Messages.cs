@@ -10,7 +10,7 @@ using IfcCourser.Walls;
 namespace IfcCourser.Cli;
 
 /// <summary>Every sentence this command says to its user.</summary>
-internal static class Messages
+internal static partial class Messages
 {
     public const string ErrorPrefix = "error:";
 

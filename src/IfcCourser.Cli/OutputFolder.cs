@@ -130,7 +130,7 @@ internal sealed class OutputFolder : IDisposable
     private static string Resolved(string path) =>
         File.Exists(path) && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
 
-    private static bool IsExpected(Exception e) => e is IOException or UnauthorizedAccessException or NotSupportedException;
+    internal static bool IsExpected(Exception e) => e is IOException or UnauthorizedAccessException or NotSupportedException;
 
     private void Interrupted(PosixSignalContext context)
     {

@@ -270,6 +270,9 @@ internal static partial class Messages
         return $"{StoreyName(storey)}: {named} {(bars.Length == 1 ? "stands" : "stand")} {Text(distance, units)} from the slab's edge; about {Text(usual, units)} is usual";
     }
 
+    public static string PlanSited(string label) =>
+        $"This lot has the {label} (mirroring turns the model's x axis round, angles are counter-clockwise about its origin); all else is as for the plan as drawn";
+
     private static string StoreyName(string? storey) => storey ?? "the walls without a storey";
 
     private static string WholeCourses(Length? lower, Length higher, UnitSystem units) =>

@@ -13,7 +13,7 @@ namespace IfcCourser.Cli.Commands;
 /// <summary>The options that layout and check share, and how they become settings.</summary>
 internal sealed class RunOptions
 {
-    private readonly Argument<string> _model = new("MODEL") { Description = Messages.ArgumentModel };
+    private readonly Argument<string> _model;
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
 
@@ -61,8 +61,10 @@ internal sealed class RunOptions
     /// <param name="formats">Formats that the command writes.</param>
     /// <param name="aboutFormats">What the help says of --formats.</param>
     /// <param name="failOn">What --fail-on is where it is not given.</param>
-    public RunOptions(ImmutableArray<string> formats, string aboutFormats, string failOn)
+    /// <param name="input">What is read; a model where it is left out.</param>
+    public RunOptions(ImmutableArray<string> formats, string aboutFormats, string failOn, Argument<string>? input = null)
     {
+        _model = input ?? new Argument<string>("MODEL") { Description = Messages.ArgumentModel };
         _knownFormats = formats;
         _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats };
         _failOn = ChoiceOption.Of("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");

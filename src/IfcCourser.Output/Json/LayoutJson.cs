@@ -129,6 +129,13 @@ public static class LayoutJson
         line.WriteString("projectId", model.ProjectId);
         line.WriteString("projectName", model.ProjectName);
         line.WriteString("date", model.Date);
+        if (model.Siting != LotSiting.AsDrawn)
+        {
+            line.WriteStartObject("siting");
+            line.WriteBoolean("mirrored", model.Siting.IsMirrored);
+            line.WriteNumber("rotation", model.Siting.Rotation);
+            line.WriteEndObject();
+        }
     });
 
     private static void Junction(Utf8JsonWriter json, JunctionLayout junction)

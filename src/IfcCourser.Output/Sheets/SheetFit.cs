@@ -46,8 +46,11 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     }
 
     /// <summary>A title block with what all sheets of a run share.</summary>
-    public TitleBlock Title(Layout layout, string? storey) =>
-        SheetFrame.Title(layout) with { SupplementaryTitle = storey ?? string.Empty, Scale = Scale.Label };
+    public TitleBlock Title(Layout layout, string? storey) => SheetFrame.Title(layout) with
+    {
+        SupplementaryTitle = string.Join(", ", new[] { layout.Model.Siting.Label, storey }.Where(part => !string.IsNullOrEmpty(part))),
+        Scale = Scale.Label,
+    };
 
     private static SheetFit? On(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
     {

@@ -1,7 +1,7 @@
 namespace IfcCourser.Output.Tables;
 
 /// <summary>A cell of a CSV file (RFC 4180).</summary>
-internal static class CsvCell
+public static class CsvCell
 {
     /// <summary>The text, in quotes where it needs them.</summary>
     public static string Of(string? text) =>

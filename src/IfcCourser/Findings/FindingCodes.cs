@@ -396,6 +396,11 @@ public static class FindingCodes
         "movement-joint-not-placed", Severity.Warning, "A movement joint that was given, or that a step of the wall's height asks for, can't stand at its place.",
         "Give a place that the message names, or have the joint designed.");
 
+    // The lot
+    public static readonly FindingCode PlanSited = new(
+        "plan-sited", Severity.Note, "The plan is mirrored or turned on its lot; walls keep their names and GlobalIds, and no IFC model is written.",
+        "Nothing, if the lot's row of the manifest is right.");
+
     // The drawings
     public static readonly FindingCode GlyphMissing = new(
         "glyph-missing", Severity.Warning, "A text on the sheets has characters that the font of the PDF can't set.",

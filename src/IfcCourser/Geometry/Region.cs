@@ -77,6 +77,13 @@ public sealed class Region
     public Region Moved(bool isMirrored, double along, double up) =>
         IsEmpty ? this : new(OnGrid(new AffineTransformation(isMirrored ? -1 : 1, 0, along, 0, 1, up).Transform(_shape)));
 
+    /// <summary>The region under a mirroring or turning about the origin.</summary>
+    public Region Under(Func<Vector2, Vector2> isometry)
+    {
+        var (x, y) = (isometry(new Vector2(1, 0)), isometry(new Vector2(0, 1)));
+        return IsEmpty ? this : new(OnGrid(new AffineTransformation(x.X, y.X, 0, x.Y, y.Y, 0).Transform(_shape)));
+    }
+
     /// <summary>Whether the regions overlap or come within a distance, mm, of each other.</summary>
     public bool IsNear(Region other, double distance) => !IsEmpty && !other.IsEmpty && _shape.IsWithinDistance(other._shape, distance);
 

@@ -40,6 +40,9 @@ public sealed record Layout
     /// <summary>Where slabs are read before the first course is set, by number.</summary>
     public ImmutableArray<ShootingPoint> ShootingList { get; init; } = [];
 
+    /// <summary>What the walls are set out from.</summary>
+    public Site Site { get; init; } = Site.None;
+
     /// <summary>Findings of the model as a whole.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }
 }

@@ -9,4 +9,8 @@ namespace IfcCourser.Layouts;
 /// <param name="ProjectName">Name of the IfcProject.</param>
 /// <param name="Date">ISO 8601 date stamped on outputs: passed in, or the model's own time stamp.</param>
 public sealed record ModelFacts(
-    string File, string Sha256, string Schema, double LengthUnitMm, string? ProjectId, string? ProjectName, string Date);
+    string File, string Sha256, string Schema, double LengthUnitMm, string? ProjectId, string? ProjectName, string Date)
+{
+    /// <summary>How the plan stands on its lot.</summary>
+    public LotSiting Siting { get; init; } = LotSiting.AsDrawn;
+}

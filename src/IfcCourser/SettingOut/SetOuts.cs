@@ -37,6 +37,7 @@ public static class SetOuts
         return layout with
         {
             ShootingList = ShootingLists.Of(layout, storeys.Count == 0 ? 1 : ((nextPoint - 1) / Hundred + 1) * Hundred + 1),
+            Site = site,
             SetOut = new SetOut(site.Survey, site.TrueNorth, [.. storeys]),
             Findings = [.. layout.Findings, .. storeys.SelectMany(storey => storey.Findings)],
         };

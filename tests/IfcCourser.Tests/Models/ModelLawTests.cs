@@ -6,6 +6,7 @@ using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
+using IfcCourser.Siting;
 
 namespace IfcCourser.Tests.Models;
 
@@ -68,6 +69,33 @@ public sealed class ModelLawTests
             var text = HouseFile.Write(given.House);
             AssertSame(LayOut(text, given.Rules), LayOut(ModelFiles.Reordered(text, new Random(seed).Shuffle), given.Rules));
         }, iter: 10, threads: 1);
+
+    /// <summary>What is derived for a lot is what the model itself would give, were it drawn mirrored and turned.</summary>
+    [Fact]
+    public void A_plan_on_its_lot_is_laid_out_as_a_model_drawn_so() => Gen.Select(_houses, Gen.Bool, Gen.OneOf(Gen.Int[0, 3].Select(quarter => quarter * 90), Gen.Int[1, 359])).Sample(
+        (given, isMirrored, degrees) =>
+        {
+            var derived = SitedLayout.Of(LayOut(given.House, given.Rules), LotSiting.Of(isMirrored, degrees));
+            var drawn = LayOut((isMirrored ? given.House.Mirrored() : given.House).Placed(new PlanMap(degrees, 0, 0), 0), given.Rules);
+            AssertSame(drawn, derived);
+            foreach (var (a, b) in drawn.Walls.Zip(derived.Walls))
+            {
+                Assert.True((a.Frame.Origin - b.Frame.Origin).Length < Near, $"{a.Frame} became {b.Frame}");
+                Assert.True((a.Frame.Direction - b.Frame.Direction).Length < 1e-6, $"{a.Frame} became {b.Frame}");
+                Assert.Equal(a.Wall.Start.Slant.Mm, b.Wall.Start.Slant.Mm, Near);
+                Assert.Equal(a.Wall.End.Slant.Mm, b.Wall.End.Slant.Mm, Near);
+                Assert.All(a.Cores.Zip(b.Cores), core => Assert.True((core.First.Point - core.Second.Point).Length < Near && core.First.Across == core.Second.Across));
+                var slack = degrees % 90 == 0 ? Near : double.PositiveInfinity;
+                Assert.True((a.Wall.Body.Min - b.Wall.Body.Min).Length <= slack && (a.Wall.Body.Max - b.Wall.Body.Max).Length <= slack);
+            }
+
+            Assert.Equal(BarPoints(drawn), BarPoints(derived), (a, b) => (a - b).Length < Near);
+        }, iter: 8, threads: 1);
+
+    private static Vector3[] BarPoints(Layout layout) =>
+    [
+        .. layout.SetOut.Storeys.SelectMany(storey => storey.Bars).OrderBy(bar => bar.Wall, StringComparer.Ordinal).ThenBy(bar => bar.Core, StringComparer.Ordinal).Select(bar => bar.Point),
+    ];
 
     private static Layout LayOut(House house, LayoutRules rules) => LayOut(HouseFile.Write(house), rules);
 

@@ -1,0 +1,176 @@
+using System.Text.Json.Nodes;
+using IfcCourser.Cli.Tests.Support;
+
+namespace IfcCourser.Cli.Tests.Batch;
+
+/// <summary>Whole batches over small models.</summary>
+public sealed class BatchCommandTests : IDisposable
+{
+    private const string Head = "lot,model,mirror,rotation,phase\n";
+
+    private readonly TemporaryFolder _folder = new();
+
+    public BatchCommandTests()
+    {
+        foreach (var name in (string[])["corner-butted", "tee-on-face", "cross"])
+        {
+            File.Copy(Path.Combine(Path.GetDirectoryName(Fixtures.House("sorrel"))!, "..", "junctions", $"{name}.ifc"), _folder.File($"{name}.ifc"));
+        }
+
+        File.Copy(Fixtures.Bad("cut-off.ifc"), _folder.File("broken.ifc"));
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_lot_has_the_files_that_layout_writes_and_one_failure_is_a_row()
+    {
+        Manifest("1,corner-butted.ifc,,,A\n2,broken.ifc,,,A\n3,tee-on-face.ifc,,,B\n4,corner-butted.ifc,,,B\n5,missing.ifc,,,B\n");
+
+        var run = Batch();
+
+        Assert.Equal(ExitStatus.Findings, run.Status);
+        foreach (var (lot, model) in ((string, string)[])[("1", "corner-butted"), ("3", "tee-on-face"), ("4", "corner-butted")])
+        {
+            Assert.Equal(ExitStatus.Done, CommandRun.Of("layout", _folder.File($"{model}.ifc"), "--out", _folder.File("alone", lot)).Status);
+            Assert.Equal(Contents(Path.Combine("alone", lot)), Contents(Path.Combine("out", "lots", lot), except: "result.json"));
+        }
+
+        var rows = File.ReadAllLines(_folder.File("out", "batch.csv"));
+        Assert.Equal("lot,model,status,reason,walls,coursed,pieces,full_units,part_units,findings,reused,seconds", rows[0]);
+        Assert.StartsWith("2,broken.ifc,failed,broken.ifc:40 #32: the file is cut off", rows[2], StringComparison.Ordinal);
+        Assert.StartsWith("5,missing.ifc,failed,missing.ifc: ", rows[5], StringComparison.Ordinal);
+        Assert.Equal(["no", "no", "no", "yes", "no"], rows[1..].Select(row => row.Split(',')[^2]), StringComparer.Ordinal);
+        Assert.Equal(["result.json"], Contents(Path.Combine("out", "lots", "2")).Keys, StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Totals_are_the_sums_of_the_lots()
+    {
+        Manifest("1,corner-butted.ifc,,,A\n2,broken.ifc,,,A\n3,tee-on-face.ifc,,,B\n4,corner-butted.ifc,yes,,B\n");
+        Batch("--formats", "json");
+        var totals = JsonNode.Parse(File.ReadAllText(_folder.File("out", "totals.json")))!;
+        var lots = ((string[])["1", "3", "4"]).ToDictionary(
+            lot => lot, lot => JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", lot, "layout.json")))!["totals"]!, StringComparer.Ordinal);
+
+        foreach (var name in (string[])["walls", "coursed", "pieces", "fullUnits", "partUnits", "cuts"])
+        {
+            int Of(string lot) => (int)lots[lot][name]!;
+            Assert.Equal(Of("1") + Of("3") + Of("4"), (int)totals[name]!);
+            Assert.Equal([Of("1"), Of("3") + Of("4")], totals["phases"]!.AsArray().Select(phase => (int)phase![name]!));
+            Assert.Equal([Of("1"), 0, Of("3"), Of("4")], totals["plans"]!.AsArray().Select(plan => (int)plan![name]!));
+        }
+
+        Assert.Equal((4, 1), ((int)totals["lots"]!, (int)totals["failed"]!));
+        Assert.Equal("2", (string?)totals["failures"]!.AsArray().Single()!["lot"]);
+    }
+
+    [Fact]
+    public void A_second_run_does_what_is_missing_or_changed_and_no_more()
+    {
+        Manifest("1,corner-butted.ifc,,,\n2,tee-on-face.ifc,,,\n3,cross.ifc,,,\n4,cross.ifc,,,\n");
+        Batch();
+        var whole = Contents("out");
+        var times = Times();
+
+        Assert.Contains("4 lots, 0 to lay out, 4 done before", Batch().Error, StringComparison.Ordinal);
+        Assert.Equal(times, Times());
+
+        // As a run leaves it that was killed while it wrote lots 1 and 4.
+        File.Delete(_folder.File("out", "lots", "1", "result.json"));
+        Directory.Delete(_folder.File("out", "lots", "4"), recursive: true);
+        Directory.CreateDirectory(_folder.File("out", ".ifccourser-batch", "1-of-1", "4"));
+        File.WriteAllText(_folder.File("out", ".ifccourser-batch", "1-of-1", "4", "layout.json"), "{");
+        File.Delete(_folder.File("out", "batch.csv"));
+        Assert.Contains("4 lots, 2 to lay out, 2 done before", Batch().Error, StringComparison.Ordinal);
+        Assert.Equal(whole, Contents("out"));
+        Assert.Equal((times["2"], times["3"]), (Times()["2"], Times()["3"]));
+
+        File.Copy(_folder.File("tee-on-face.ifc"), _folder.File("cross.ifc"), overwrite: true);
+        Assert.Contains("4 lots, 1 to lay out, 2 done before", Batch().Error, StringComparison.Ordinal);
+        Assert.NotEqual(whole, Contents("out"));
+        Assert.Contains("4 lots, 3 to lay out", Batch("--openings", "keep").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Shares_collected_are_one_run()
+    {
+        Manifest("1,corner-butted.ifc,,,A\n2,tee-on-face.ifc,,,A\n3,cross.ifc,,,A\n4,corner-butted.ifc,,,B\n5,broken.ifc,,,B\n6,cross.ifc,yes,,B\n");
+        Batch();
+
+        foreach (var share in (string[])["3/3", "1/3", "2/3"])
+        {
+            Run("shares", "--shard", share);
+        }
+
+        Assert.False(File.Exists(_folder.File("shares", "batch.csv")));
+        Run("shares", "--collect");
+        Assert.Equal(Contents("out"), Contents("shares"));
+    }
+
+    [Fact]
+    public void Collecting_names_the_lots_that_no_share_has_done()
+    {
+        Manifest("1,corner-butted.ifc,,,\n2,tee-on-face.ifc,,,\n");
+        Batch("--formats", "json", "--shard", "1/2");
+
+        var run = Batch("--formats", "json", "--collect");
+
+        Assert.Equal(ExitStatus.Findings, run.Status);
+        Assert.Single(File.ReadAllLines(_folder.File("out", "batch.csv")), row => row.Contains("failed,\"not laid out yet: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_mirrored_lot_has_no_model_and_says_so()
+    {
+        Manifest("1,cross.ifc,,,\n2,cross.ifc,yes,90,\n3,cross.ifc,1,-270,\n");
+
+        Assert.Equal(ExitStatus.Done, Batch().Status);
+
+        var layout = JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "2", "layout.json")))!;
+        Assert.Equal("{\"mirrored\":true,\"rotation\":90}", layout["model"]!["siting"]!.ToJsonString());
+        Assert.Contains(layout["findings"]!.AsArray(), finding => (string?)finding!["code"] == "plan-sited");
+        Assert.False(Directory.Exists(_folder.File("out", "lots", "2", "model")));
+        Assert.True(Directory.Exists(_folder.File("out", "lots", "1", "model")));
+        Assert.Equal(Contents("out/lots/2"), Contents("out/lots/3"));
+        Assert.EndsWith(",yes,", File.ReadAllLines(_folder.File("out", "batch.csv"))[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_catalog_that_no_one_knows_is_told_before_anything_is_laid_out()
+    {
+        File.WriteAllText(_folder.File("lots.csv"), "lot,model,catalog\n1,cross.ifc,\n2,cross.ifc,acc-mm\n");
+
+        var run = Batch();
+
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains("acc-mm: this is neither a built-in catalog nor a .toml file (lot 2). Did you mean \"aac-mm\"?", run.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(_folder.File("out")));
+    }
+
+    [Fact]
+    public void Two_runs_of_one_share_do_not_write_at_once()
+    {
+        Manifest("1,cross.ifc,,,\n");
+        using var held = IfcCourser.Cli.Batch.BatchFolder.Open(_folder.File("out"), IfcCourser.Cli.Batch.Shard.Whole).Value!;
+
+        var run = Batch();
+
+        Assert.Equal(ExitStatus.Unwritable, run.Status);
+        Assert.Contains("is writing here", run.Error, StringComparison.Ordinal);
+    }
+
+    private void Manifest(string rows) => File.WriteAllText(_folder.File("lots.csv"), Head + rows);
+
+    private CommandRun Batch(params string[] options) => Run("out", options);
+
+    private CommandRun Run(string folder, params string[] options) => CommandRun.Of(["batch", _folder.File("lots.csv"), "--out", _folder.File(folder), .. options]);
+
+    private Dictionary<string, string> Contents(string folder, string? except = null) =>
+        _folder.Files().Where(file => file.StartsWith(folder.Replace('\\', '/') + "/", StringComparison.Ordinal) && Path.GetFileName(file) != except)
+            .ToDictionary(file => file[(folder.Length + 1)..], file => Convert.ToHexString(File.ReadAllBytes(_folder.File(file))), StringComparer.Ordinal);
+
+    /// <summary>When each lot's folder was last changed: a folder that is replaced is a new one.</summary>
+    private Dictionary<string, DateTime> Times() => Directory.EnumerateDirectories(_folder.File("out", "lots"))
+        .ToDictionary(lot => Path.GetFileName(lot)!, Directory.GetLastWriteTimeUtc, StringComparer.Ordinal);
+}
