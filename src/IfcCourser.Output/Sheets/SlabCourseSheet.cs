@@ -24,7 +24,7 @@ public static class SlabCourseSheet
                 (SlabText.LegendBeyond, SlabPanels.Word(facts.Thickness(12.7) + "?", Pen.CutLength))),
             SlabPanels.Notes(facts), SlabPanels.Cautions(),
         ];
-        var fit = SheetFit.Of(facts.Units, scales, scale => Drawn(facts, scale), [.. panels.Where(panel => !panel.Rows.IsEmpty)]);
+        var fit = SheetFit.Of(PaperSize.For(facts.Units), scales, scale => Drawn(facts, scale), [.. panels.Where(panel => !panel.Rows.IsEmpty)]);
         return SlabSheets.Assembled(fit, facts, "L02", "2/2", SlabText.CourseSheet);
     }
 

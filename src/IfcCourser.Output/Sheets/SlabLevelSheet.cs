@@ -22,7 +22,7 @@ public static class SlabLevelSheet
                 (SlabText.LegendReading, SlabPanels.Word("x " + facts.Thickness(12.7), Pen.Text)), ($"{SlabText.LegendContour}, every {facts.ThicknessWithUnit(SlabContours.Step(facts))}", SlabPanels.Contour)),
             SlabPanels.Notes(facts), SlabPanels.Cautions(),
         ];
-        var fit = SheetFit.Of(facts.Units, scales, scale => Drawn(facts, scale), [.. panels.Where(panel => !panel.Rows.IsEmpty)]);
+        var fit = SheetFit.Of(PaperSize.For(facts.Units), scales, scale => Drawn(facts, scale), [.. panels.Where(panel => !panel.Rows.IsEmpty)]);
         return SlabSheets.Assembled(fit, facts, "L01", "1/2", SlabText.LevelSheet);
     }
 

@@ -7,7 +7,7 @@ internal static class SlabSheets
     {
         var name = facts.Survey.Storey ?? SheetText.UnnamedStorey;
         var pens = PenTable.For(facts.Units);
-        return fit.Assembled(SheetText.SheetName(number, name), SlabText.Plan, facts.Units, pens, fit.Title(facts.Survey.Layout.Model, null) with
+        return fit.Assembled(SheetText.SheetName(number, name), SlabText.Plan, facts.Units, pens, fit.Title(facts.Survey.Layout, null) with
         {
             IdentificationNumber = number,
             SheetNumber = place,
