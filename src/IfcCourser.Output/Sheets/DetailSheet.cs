@@ -19,24 +19,25 @@ public static class DetailSheet
             .. SectionDetail.Of(layout), .. CourseDetail.Of(layout, JunctionKind.Corner), .. CourseDetail.Of(layout, JunctionKind.Tee), .. FaceDetail.Of(layout),
         ];
         ImmutableArray<Panel> panels = [WordList.Of(SheetText.Notes, DetailText.Notes(units)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts)];
-        var number = DetailText.Number(1);
-        foreach (var scale in DrawingScale.LargeFor(units))
+        var (number, scales) = (DetailText.Number(1), DrawingScale.LargeFor(units));
+        var places = scales.Take(2).SelectMany(scale => context.Papers.Take(Math.Max(1, context.Papers.Length - 1)).Select(paper => (Scale: scale, Paper: paper)))
+            .Concat(Elongated(context.Papers[^1]).Select(paper => (Scale: scales[1], Paper: paper)));
+        foreach (var (scale, paper) in places)
         {
-            var drawings = details.Select(detail => detail.At(scale)).ToArray();
-            foreach (var paper in context.Papers)
+            // The highest first, so that rows are of like height.
+            var drawn = details.Select(detail => (Detail: detail, Canvas: detail.At(scale))).OrderByDescending(one => one.Canvas.Extent.Height).ToArray();
+            if (On(paper, [.. drawn.Select(one => one.Canvas)], panels) is { } placed)
             {
-                if (On(paper, drawings, panels) is { } placed)
-                {
-                    ImmutableArray<View> views = [.. drawings.Zip(placed.Views, (drawing, at) => (drawing, at))
-                        .Select((view, i) => new View(details[i].Title, scale, view.drawing.Extent, view.at, [.. view.drawing.Items]))];
-                    var title = SheetFrame.Title(layout) with { IdentificationNumber = number, Title = DetailText.Title, DocumentType = DetailText.DocumentType, Scale = scale.Label };
-                    return SheetFrame.Assembled(SheetText.SheetName(number, DetailText.Title), paper, units, context, title, views, placed.Panels);
-                }
+                var views = drawn.Zip(placed.Views, (one, at) => new View(one.Detail.Title, scale, one.Canvas.Extent, at, [.. one.Canvas.Items]));
+                var title = SheetFrame.Title(layout) with { IdentificationNumber = number, Title = DetailText.Title, DocumentType = DetailText.DocumentType, Scale = scale.Label };
+                return SheetFrame.Assembled(SheetText.SheetName(number, DetailText.Title), paper, units, context, title, [.. views], placed.Panels);
             }
         }
 
-        throw new InvalidOperationException("Details do not fit on the largest paper at the smallest scale.");
+        throw new InvalidOperationException("Papers grow without end.");
     }
+
+    private static IEnumerable<PaperSize> Elongated(PaperSize paper) => Enumerable.Range(1, int.MaxValue - 1).Select(paper.Times);
 
     /// <summary>Details left of the title block's column, notes over it.</summary>
     private static (ImmutableArray<Point> Views, ImmutableArray<SheetItem> Panels)? On(PaperSize paper, IReadOnlyList<Canvas> drawings, ImmutableArray<Panel> panels)

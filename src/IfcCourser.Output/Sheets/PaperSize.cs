@@ -40,5 +40,9 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     public static ImmutableArray<PaperSize> For(UnitSystem units) => units == UnitSystem.Inch ? Arch : Iso;
 
+    /// <summary>A roll as many times as long and as wide; the size itself for one.</summary>
+    public PaperSize Times(int times) =>
+        times == 1 ? this : new PaperSize(FormattableString.Invariant($"{Name} x {times}"), Width * times, Height * times);
+
     private static string Plain(string name) => name.Replace(" ", string.Empty, StringComparison.Ordinal).Replace("-", string.Empty, StringComparison.Ordinal);
 }

@@ -1,3 +1,4 @@
+using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets;
@@ -44,26 +45,26 @@ public sealed class PenTable
 
     private readonly ImmutableArray<PenStyle> _styles;
 
-    private PenTable(PenPreset preset) =>
+    private PenTable(LayerNames preset) =>
         _styles = [.. _rows.OrderBy(row => row.Pen).Select(row => row.Style(preset))];
 
-    public static PenTable Iso13567 { get; } = new(PenPreset.Iso13567);
+    public static PenTable Iso13567 { get; } = new(LayerNames.Iso13567);
 
-    public static PenTable Ncs { get; } = new(PenPreset.Ncs);
+    public static PenTable Ncs { get; } = new(LayerNames.Ncs);
 
     /// <summary>In the order of <see cref="Pen"/>.</summary>
     public ImmutableArray<PenStyle> Styles => _styles;
 
     public PenStyle this[Pen pen] => _styles[(int)pen];
 
-    public static PenTable For(PenPreset preset) => preset == PenPreset.Ncs ? Ncs : Iso13567;
+    public static PenTable For(LayerNames preset) => preset == LayerNames.Ncs ? Ncs : Iso13567;
 
-    /// <summary>The preset that a set in these units takes unless told otherwise.</summary>
-    public static PenTable For(UnitSystem units) => units == UnitSystem.Inch ? Ncs : Iso13567;
+    /// <summary>As the rule set says; where it says nothing, NCS for sets in inches.</summary>
+    public static PenTable For(LayoutRules rules) => For(rules.Set.Layers ?? (rules.Catalog.Units == UnitSystem.Inch ? LayerNames.Ncs : LayerNames.Iso13567));
 
     private sealed record Row(Pen Pen, string Iso, string Ncs, int Width, LineType Line, int Colour, int Grey)
     {
-        public PenStyle Style(PenPreset preset) =>
-            new(Pen, preset == PenPreset.Ncs ? Ncs : Iso, Width, Line, Colour, Grey);
+        public PenStyle Style(LayerNames preset) =>
+            new(Pen, preset == LayerNames.Ncs ? Ncs : Iso, Width, Line, Colour, Grey);
     }
 }

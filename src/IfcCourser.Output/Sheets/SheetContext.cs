@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets;
 
@@ -11,10 +10,8 @@ namespace IfcCourser.Output.Sheets;
 public sealed record SheetContext(PenTable Pens, ImmutableArray<PaperSize> Papers, int Index, int Count)
 {
     /// <summary>A sheet on its own, with the papers and pens of the layout's units.</summary>
-    public static SheetContext Alone(Layout layout) => Of(layout, layout.Rules.Catalog.Units);
+    public static SheetContext Alone(Layout layout) => new(PenTable.For(layout.Rules), PaperSize.For(layout.Rules.Catalog.Units), 1, 1);
 
     /// <summary>As printed in the title block: 3/12.</summary>
     public string Place => FormattableString.Invariant($"{Index}/{Count}");
-
-    private static SheetContext Of(Layout layout, UnitSystem units) => new(PenTable.For(units), PaperSize.For(units), 1, 1);
 }

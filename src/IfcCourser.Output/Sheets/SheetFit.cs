@@ -1,4 +1,3 @@
-using System.Globalization;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Walls;
@@ -62,8 +61,7 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     {
         for (var times = 2; ; times++)
         {
-            var paper = new PaperSize(
-                string.Create(CultureInfo.InvariantCulture, $"{largest.Name} x {times}"), largest.Width * times, largest.Height * times);
+            var paper = largest.Times(times);
             if (On(paper, scale, canvas, panels) is { } fit)
             {
                 return fit;

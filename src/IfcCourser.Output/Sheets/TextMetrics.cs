@@ -56,6 +56,21 @@ public static class TextMetrics
         return lines.ToImmutable();
     }
 
+    /// <summary>As <see cref="Wrap"/>, words that are too wide cut where they must be: nothing is lost.</summary>
+    public static ImmutableArray<string> WrapAll(string text, double height, double width) => [.. Wrap(text, height, width).SelectMany(line => Cut(line, height, width))];
+
+    private static IEnumerable<string> Cut(string line, double height, double width)
+    {
+        while (line.Length > 1 && Width(line, height) > width)
+        {
+            var kept = Enumerable.Range(1, line.Length - 1).Last(length => length == 1 || Width(line[..length], height) <= width);
+            yield return line[..kept];
+            line = line[kept..];
+        }
+
+        yield return line;
+    }
+
     /// <summary>The text, shortened with an ellipsis where it is wider than <paramref name="width"/> paper millimetres.</summary>
     public static string Fit(string text, double height, double width)
     {

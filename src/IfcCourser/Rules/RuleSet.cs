@@ -19,6 +19,9 @@ public sealed record RuleSet
     /// <summary>Sources behind the values, one line each: key, standard, edition, clause, how sure.</summary>
     public required ImmutableArray<string> Sources { get; init; }
 
+    /// <summary>Names of the layers of drawings; null where the catalog's units decide.</summary>
+    public LayerNames? Layers { get; init; }
+
     public required OverlapRule MinOverlap { get; init; }
 
     /// <summary>The preferred lap: the wall's thickness where it lies in this range...</summary>

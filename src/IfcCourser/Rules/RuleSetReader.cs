@@ -52,6 +52,7 @@ public static class RuleSetReader
             Name = root.Text("name"),
             Title = root.Text("title"),
             Cautions = root.Texts("cautions"),
+            Layers = root.Has("layers") ? root.Choice("layers", ("iso13567", LayerNames.Iso13567), ("ncs", LayerNames.Ncs)) : null,
             Sources = root.Texts("sources"),
             MinOverlap = Overlap(bond.Table("least-overlap")),
             PreferThicknessLap = bond.OptionalTable("lap-by-thickness") is { } lap ? Interval(lap) : null,

@@ -70,25 +70,26 @@ internal static class CourseDetail
         canvas.Write(new TextItem(Pen.Text, new Point(window.Left, window.Top + (2 * mm)), PlanText.Course(facts.Index), Panels.Table.TextHeight));
     }
 
-    /// <summary>Ends of blocks from the outer face of the other wall, or at a tee from its middle.</summary>
+    /// <summary>Far ends of blocks from the outer face of the other wall, or at a tee from its middle.</summary>
     private static void Tier(Canvas canvas, PlanFacts facts, WallLayout wall, Point origin, Box window)
     {
         var mm = canvas.PerPaper;
         var isLevel = facts.AxisOf(wall) == DimensionAxis.Horizontal;
-        var ends = SetOut.SetOutPlan.Joints(facts.CourseOf(wall)).Concat(facts.CourseOf(wall).Spans.SelectMany(span => new[] { span.Run.From, span.Run.To }))
-            .Select(s => facts.At(wall, s, wall.Frame.Thickness / 2))
+        var from = isLevel ? origin.X : origin.Y;
+        var ends = facts.CourseOf(wall).Pieces
+            .Select(piece => new[] { piece.From, piece.To }.Select(s => facts.At(wall, s, wall.Frame.Thickness / 2)).MaxBy(p => Math.Abs((isLevel ? p.X : p.Y) - from)))
             .Where(p => window.Grown(-1).Contains(Box.At(p, 0.1, 0.1)))
             .Select(p => new Station(isLevel ? p.X : p.Y));
         var tier = isLevel
-            ? new RunningTier(DimensionAxis.Horizontal, origin.X, window.Bottom, window.Bottom - (4 * mm), TextSide.Before)
-            : new RunningTier(DimensionAxis.Vertical, origin.Y, window.Left, window.Left - (4 * mm), TextSide.Before);
+            ? new RunningTier(DimensionAxis.Horizontal, from, window.Bottom, window.Bottom - (4 * mm), TextSide.Before)
+            : new RunningTier(DimensionAxis.Vertical, from, window.Left, window.Left - (4 * mm), TextSide.Before);
         tier.Draw(canvas, facts.Text, ends);
     }
 
     /// <summary>Around the junction: at a corner from its outer faces inwards, at a tee to both sides.</summary>
     private static (Point Origin, Box Window) WindowOf(PlanFacts facts, WallLayout[] walls, JunctionKind kind)
     {
-        var reach = 1.6 * facts.Layout.Rules.Catalog.Pitch.Mm;
+        var reach = (kind == JunctionKind.Corner ? 1.4 : 1.1) * facts.Layout.Rules.Catalog.Pitch.Mm;
         var margin = 4 * facts.Layout.Rules.Catalog.HeadJoint.Nominal.Mm + 40;
         var boxes = walls.Select(wall => Box.Around(wall.Wall.Footprint().Select(facts.At))).ToArray();
         var level = facts.AxisOf(walls[0]) == DimensionAxis.Horizontal ? 0 : 1;

@@ -110,13 +110,13 @@ internal static class FaceDetail
         }
     }
 
-    /// <summary>Ends of blocks of two courses from an origin, the lower course nearer.</summary>
+    /// <summary>Far ends of the blocks of two courses from an origin, the lower course nearer.</summary>
     private static void Widths(Canvas canvas, WallFacts facts, Box window, double origin, IEnumerable<Course> courses)
     {
         var mm = canvas.PerPaper;
         foreach (var course in courses)
         {
-            var ends = course.Pieces.SelectMany(piece => new[] { piece.From.Mm, piece.To.Mm }).Where(s => s > window.Left + 1 && s < window.Right - 1 && s != origin);
+            var ends = course.Pieces.Select(piece => piece.To.Mm <= origin ? piece.From.Mm : piece.To.Mm).Where(s => s > window.Left + 1 && s < window.Right - 1);
             var heading = canvas.Extent.Bottom - (4 * mm);
             canvas.Write(new TextItem(Pen.Text, new Point(window.Left, heading), DetailText.Course(course.Number), Panels.Table.TextHeight));
             new RunningTier(DimensionAxis.Horizontal, origin, heading - (2 * mm), heading - (4 * mm), TextSide.Before)

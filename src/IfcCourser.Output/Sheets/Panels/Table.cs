@@ -38,11 +38,11 @@ internal static class Table
         var (x, most) = (0.0, 1);
         foreach (var (cell, width) in cells.Zip(widths))
         {
-            var lines = TextMetrics.Wrap(cell, TextHeight, width - Pad + 0.001);
+            var lines = TextMetrics.WrapAll(cell, TextHeight, width - Pad + 0.001);
             items.AddRange(lines.Select((line, i) => new TextItem(
                 pen,
                 new Point(x + (Pad / 2), -(LineHeight * (i + 1)) + 0.4),
-                TextMetrics.Fit(line, TextHeight, width - Pad + 0.001),
+                line,
                 TextHeight)));
             most = Math.Max(most, lines.Length);
             x += width;

@@ -43,13 +43,13 @@ internal static class PoleDrawing
 
         canvas.Add(new LineItem(Pen.LevelLine, new Point(-3 * mm, 0), new Point((Lath + 3) * mm, 0)));
         var tops = wall.Courses.Select(course => course.Top.Mm - level).ToArray();
-        Tier(canvas, text, -2 * mm, TextSide.Before, 0, tops.Select(top => new Station(top)), ScheduleText.FromLevelLine);
-        Tier(canvas, text, canvas.Extent.Left - (3 * mm), TextSide.Before, -level, tops.Prepend(wall.Courses[0].Bottom.Mm - level).Select(top => new Station(top)), ScheduleText.FromBase);
-        Tier(canvas, text, (Lath + 2) * mm, TextSide.After, 0, Edges(layout, pole), SheetText.OpeningHeights);
+        Tier(canvas, text, -2 * mm, TextSide.Before, 0, tops[^1], tops.Select(top => new Station(top)), ScheduleText.FromLevelLine);
+        Tier(canvas, text, canvas.Extent.Left - (3 * mm), TextSide.Before, -level, tops[^1], tops.Prepend(wall.Courses[0].Bottom.Mm - level).Select(top => new Station(top)), ScheduleText.FromBase);
+        Tier(canvas, text, (Lath + 2) * mm, TextSide.After, 0, Math.Max(tops[^1], Edges(layout, pole).Select(edge => edge.At).DefaultIfEmpty().Max()), Edges(layout, pole), SheetText.OpeningHeights);
         canvas.Write(new TextItem(Pen.Heading, new Point(0, canvas.Extent.Top + (4 * mm)), $"{ScheduleText.Pole(pole.Number)}  {wall.Identity.Storey}".TrimEnd(), 3.5));
     }
 
-    private static void Tier(Canvas canvas, SheetLengths text, double x, TextSide side, double origin, IEnumerable<Station> stations, string heading)
+    private static void Tier(Canvas canvas, SheetLengths text, double x, TextSide side, double origin, double top, IEnumerable<Station> stations, string heading)
     {
         var all = stations.ToArray();
         if (all.Length == 0)
@@ -58,8 +58,7 @@ internal static class PoleDrawing
         }
 
         new RunningTier(DimensionAxis.Vertical, origin, x, x, side).Draw(canvas, text, all);
-        var top = all.Max(station => station.At) + (5 * canvas.PerPaper);
-        canvas.Write(new TextItem(Pen.Text, new Point(x, top), heading, TextHeight, TextAnchor.MiddleLeft, 90));
+        canvas.Write(new TextItem(Pen.Text, new Point(x, top + (5 * canvas.PerPaper)), heading, TextHeight, TextAnchor.MiddleLeft, 90));
     }
 
     /// <summary>Sills and heads with the openings they belong to; equal heights share a line.</summary>

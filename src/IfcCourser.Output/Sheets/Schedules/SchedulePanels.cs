@@ -64,7 +64,7 @@ internal static class SchedulePanels
                 Product: one.Lintel.Kind == Catalogs.LintelKind.Formed ? SheetText.FormedBeamShort : one.Lintel.Product,
                 Length: (one.Lintel.To - one.Lintel.From).RoundTo(layout.Rules.Catalog.CutGrid), one.Wall.Frame.Thickness))
             .OrderBy(same => same.Key.Product, StringComparer.Ordinal).ThenByDescending(same => same.Key.Length).ThenByDescending(same => same.Key.Thickness)
-            .SelectMany(same => Chunked(same.Select(one => $"{WallNumbers.Sheet(layout, one.Wall)} {one.Lintel.Id}"))
+            .SelectMany(same => same.Select(one => $"{WallNumbers.Sheet(layout, one.Wall)} {one.Lintel.Id}")
                 .Select((places, i) => ImmutableArray.Create(
                     i > 0 ? string.Empty : same.Key.Product,
                     i > 0 ? string.Empty : text.Piece(same.Key.Length),
@@ -83,8 +83,8 @@ internal static class SchedulePanels
             WallNumbers.Sheet(layout, wall),
             pair.Second,
             pair.First.Opening.Name ?? SheetText.OpeningKindName(pair.First.Opening.Kind),
-            text.Dimension(placed.Width),
-            text.Dimension(placed.Height),
+            text.Piece(placed.Width),
+            text.Piece(placed.Height),
             text.Height(placed.Bottom - wall.LevelLine)));
 
     /// <summary>Wall by wall its marks, with how many where it is more than one.</summary>
@@ -92,9 +92,6 @@ internal static class SchedulePanels
         .GroupBy(counted => (Wall: WallNumbers.Sheet(layout, counted.Wall), counted.Mark))
         .OrderBy(same => same.Key.Wall, StringComparer.Ordinal).ThenBy(same => same.Key.Mark.Length).ThenBy(same => same.Key.Mark, StringComparer.Ordinal)
         .Select(same => $"{same.Key.Wall} {same.Key.Mark}" + (same.Count() > 1 ? FormattableString.Invariant($" x{same.Count()}") : string.Empty)));
-
-    /// <summary>Two to a row, for a narrow column.</summary>
-    private static IEnumerable<string> Chunked(IEnumerable<string> places) => places.Chunk(2).Select(pair => string.Join(", ", pair));
 
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
 

@@ -25,8 +25,6 @@ internal static class ScheduleText
 
     public const string Openings = "Openings (masonry)";
 
-    public const string Troughs = "trough";
-
     public const string FromLevelLine = "from level line";
 
     public const string FromBase = "from base";
@@ -39,7 +37,7 @@ internal static class ScheduleText
 
     public static IEnumerable<string> Notes(SheetLengths text)
     {
-        yield return text.Units == IfcCourser.Units.UnitSystem.Inch ? "Sizes of blocks in inches, heights of openings in feet and inches from the level line." : "Sizes in millimetres, heights from the level line.";
+        yield return text.Units == IfcCourser.Units.UnitSystem.Inch ? "Sizes in inches, sills in feet and inches from the level line." : "Sizes in millimetres, sills from the level line.";
         yield return "Counts are as laid: waste, breakage and offcuts that serve again are not in them. The bar schedule's lengths are as cut.";
         yield return "In: wall and mark of the piece in the table of the wall's sheet, with how many where it is more than one.";
     }

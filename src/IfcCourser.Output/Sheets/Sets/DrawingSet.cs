@@ -3,7 +3,6 @@ using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Schedules;
 using IfcCourser.Output.Sheets.SetOut;
-using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.Sets;
 
@@ -22,7 +21,7 @@ public static class DrawingSet
             return [];
         }
 
-        var pens = PenTable.For(layout.Rules.Catalog.Units);
+        var pens = PenTable.For(layout.Rules);
         ImmutableArray<SetSheet> sheets = [];
         var drafts = SetOuts(layout).Concat(StoreyPlans(layout)).Concat(Walls(layout)).Append(Details(layout)).Concat(Schedules(layout, papers)).Prepend(Cover(layout, () => sheets)).ToArray();
         sheets = [.. drafts.Select((draft, i) => Placed(draft, new SheetContext(pens, papers, i + 1, drafts.Length)))];

@@ -1,7 +1,7 @@
-namespace IfcCourser.Output.Sheets;
+namespace IfcCourser.Rules;
 
-/// <summary>Which standard the layer names follow.</summary>
-public enum PenPreset
+/// <summary>Which standard the names of drawing layers follow.</summary>
+public enum LayerNames
 {
     /// <summary>ISO 13567: agent (2 characters), element (6), presentation (2).</summary>
     Iso13567,
