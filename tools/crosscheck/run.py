@@ -15,12 +15,14 @@ from pathlib import Path
 
 import bad_input
 import faults
+import ids_files
 import job
 import report
 import sheets
 
 REPEATED = 6
 ANY_WALL = ["--walls", "all", "--width", "any"]
+MORE_MODELS = ["--ifc-parts", "--apply-openings"]
 
 
 def main():
@@ -36,10 +38,12 @@ def main():
         print("the real models are not here: fixtures only")
     print(f"ezdxf reads every sheet of a fixture, of a real model the first {sheets.SECOND_READING} and then every {sheets.STEP}th; "
           f"the JavaScript parsers the first {sheets.SECOND_READING} of each")
-    print(f"repeated for the same bytes: the houses, and every {REPEATED}th small fixture")
+    print(f"repeated for the same bytes, written as parts and with moved openings, held to IDS: the houses, and every {REPEATED}th small fixture")
+    problems = ids_files.write_and_check(arguments.work / "ids", tools.command)
     results = lay_out_all(tasks, tools)
-    problems = [f"{r.model}: {p}" for r in results for p in r.problems]
+    problems += [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
+    problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
@@ -61,8 +65,8 @@ def parse():
 
 def all_tasks(arguments):
     for number, model in enumerate(sorted((arguments.fixtures / "ifc").glob("*/*.ifc"))):
-        is_house = model.stem == model.parent.name
-        yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, [], repeated=is_house or number % REPEATED == 0)
+        is_more = model.stem == model.parent.name or number % REPEATED == 0
+        yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, MORE_MODELS if is_more else [], repeated=is_more)
     for model in sorted((arguments.shared / "models").glob("*.ifc")):
         yield job.Task(model, "real", arguments.work / "real" / model.stem, ANY_WALL, repeated=False)
 
