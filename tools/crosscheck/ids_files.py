@@ -17,6 +17,38 @@ RELATIONS = ["IFCRELAGGREGATES", "IFCRELASSIGNSTOGROUP", "IFCRELCONTAINEDINSPATI
 VERSIONS = {"IFC2X3", "IFC4", "IFC4X3_ADD2"}
 
 
+CATALOG = "aac-mm"
+
+
+def write_and_check(folder: Path, command: list[str]):
+    """Writes the files that the project ships with and holds them to their schema."""
+    subprocess.run([*command, "catalog", "ids", CATALOG, "--out", folder, "--quiet"], capture_output=True, text=True, check=True)
+    files = sorted(folder.glob("*.ids"))
+    problems = [] if len(files) == 2 else [f"{len(files)} IDS files, not two"]
+    return problems + [f"{file.name}: {text}" for file in files for text in schema_problems(file)]
+
+
+def coursed_problems(folder: Path, model: Path, coursed: Path, node: Path):
+    """Yields where the coursed model fails its IDS file, or the plain one passes it."""
+    ids = folder / "coursed-model.ids"
+    for name, reason in failures(ids, facts(coursed, node)).items():
+        yield f"{coursed.name} fails {ids.name}: {name}: {reason}"
+    if set(failures(ids, facts(model, node))) != {"Every wall says what became of it"}:
+        yield f"{model.name} was never coursed and should fail {ids.name} for its walls alone"
+
+
+def width_problems(folder: Path, model: Path, node: Path):
+    """Yields where the file of what a model needs lets one without widths, or with walls thinner than any block, pass, or fails a complete one."""
+    ids, lacking = folder / f"model-for-{CATALOG}.ids", {"Walls of the catalog's masonry have a width"}
+    for width, expected in ((None, lacking), (0.24, set()), (0.02, lacking)):
+        elements = facts(model, node)
+        for element in elements:
+            if width is not None and element["type"].startswith("IFCWALL"):
+                element["sets"]["Qto_WallBaseQuantities"] = {"Width": ["IFCLENGTHMEASURE", width]}
+        if set(failures(ids, elements)) != expected:
+            yield f"{ids.name} on {model.name} with widths {width}: fails {sorted(failures(ids, elements))}"
+
+
 def facts(model: Path, node: Path):
     run = subprocess.run(["node", node / "ids_facts.mjs", model], capture_output=True, text=True, check=True)
     return [json.loads(line) for line in run.stdout.splitlines()]

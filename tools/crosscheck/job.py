@@ -13,8 +13,11 @@ from pathlib import Path
 import coursed_model
 import declared
 import geometry
+import ids_files
+import moved_openings
 import orders
 import pages
+import parts_model
 import points
 import repeats
 import sheets
@@ -91,12 +94,19 @@ def check(task: Task, tools: Tools) -> Result:
         result.problems += orders.problems_of(layout, task.out, task.kind == "fixture" and task.model.stem == task.model.parent.name)
     with stage(result, "coursed model"):
         check_coursed(result, layout, task, before, tools)
+    if "--ifc-parts" in task.options:
+        with stage(result, "parts and moved openings"):
+            check_parts(result, layout, task, tools)
+            check_moved(result, layout, task, before, tools)
+        with stage(result, "IDS"):
+            coursed = task.out / "model" / f"{task.model.stem}.coursed.ifc"
+            result.problems += ids_files.coursed_problems(task.out.parent.parent / "ids", task.model, coursed, tools.node)
     result.declared = list(declared.compare(layout, before[0]))
     result.problems += [f"declared quantity: {text}" for outcome, text in result.declared if outcome == "OFF"]
     if task.repeated:
         again = task.out.parent.parent
         with stage(result, "repeats"):
-            result.problems += repeats.same_bytes(task.out, task.model, again / "again" / task.model.stem, tools.command)
+            result.problems += repeats.same_bytes(task.out, task.model, again / "again" / task.model.stem, tools.command, task.options)
             result.problems += repeats.replaced(task.out, task.model, again / "twice" / task.model.stem, tools.command)
     return result
 
@@ -186,10 +196,31 @@ def check_coursed(result, layout, task, before, tools):
         result.problems.append(f"no {coursed.name}")
         return
     result.problems += coursed_model.text_problems(task.model.read_bytes(), coursed.read_bytes())
-    counted = subprocess.run(["node", tools.node / "attribute_counts.mjs", coursed, task.model], capture_output=True, text=True, check=True)
-    result.problems += counted.stdout.splitlines()
+    result.problems += attribute_counts(coursed, task.model, tools)
     if result.walls and not before[0]:
         result.reasons["(web-ifc reads no wall: property sets not compared)"] = result.walls
         return
     after = listing(coursed, tools, task.out / "after.jsonl")
     result.problems += coursed_model.set_problems(layout, before, after)
+
+
+def check_parts(result, layout, task, tools):
+    parts = task.out / "model" / f"{task.model.stem}.parts.ifc"
+    result.problems += [f"{parts.name}: {text}" for text in parts_model.problems_of(layout, parts, task.out / "layout.json", tools.node)]
+    result.problems += attribute_counts(parts, task.model, tools)
+
+
+def check_moved(result, layout, task, before, tools):
+    moved, listed = (task.out / "model" / f"{task.model.stem}.openings.{kind}" for kind in ("ifc", "csv"))
+    if not moved.is_file() or not listed.is_file():
+        result.problems.append(f"no {moved.name} or {listed.name}")
+        return
+    result.problems += moved_openings.text_problems(task.model.read_bytes(), moved.read_bytes())
+    result.problems += attribute_counts(moved, task.model, tools)
+    after = listing(moved, tools, task.out / "after.jsonl", task.out / "layout.json")
+    result.problems += moved_openings.place_problems(layout, moved_openings.rows_of(listed), before[0], after[0])
+
+
+def attribute_counts(written, model, tools):
+    run = subprocess.run(["node", tools.node / "attribute_counts.mjs", written, model], capture_output=True, text=True, check=True)
+    return run.stdout.splitlines()

@@ -1,6 +1,6 @@
 // node list_parts.mjs PARTS.ifc LAYOUT.json: what web-ifc meshes of a parts file, a JSON line a coursed wall:
 //   id, own: volume of the wall's own mesh (m3), openings: volume of its openings' meshes,
-//   parts [{type, name, tag, volume (m3), closed, box: [s from, to, t from, to, z from, to] in the wall's frame, mm}]
+//   parts [{id, type, name, tag, volume (m3), closed, box: [s from, to, t from, to, z from, to] in the wall's frame, mm}]
 // and a last line {grids, layers: {name: items}}.
 import fs from 'node:fs';
 import { IFCGRID, IFCPRESENTATIONLAYERASSIGNMENT, IFCRELVOIDSELEMENT } from 'web-ifc';
@@ -29,7 +29,7 @@ for (const wall of JSON.parse(fs.readFileSync(layoutFile, 'utf8')).walls.filter(
   out.push({ id: wall.stepId, own: volume(wall.stepId), openings: (openingsOf.get(wall.stepId) ?? []).reduce((sum, id) => sum + volume(id), 0),
     parts: partsOf(wall.stepId).map(id => {
       const part = line(id), mesh = ownMesh(id), facts = measured(mesh);
-      return { type: typeOf(id), name: plain(part.Name), tag: plain(part.Tag), volume: facts?.volume ?? 0, closed: facts?.closed ?? false, box: facts && boxIn(wall.frame, mesh) };
+      return { id, type: typeOf(id), name: plain(part.Name), tag: plain(part.Tag), volume: facts?.volume ?? 0, closed: facts?.closed ?? false, box: facts && boxIn(wall.frame, mesh) };
     }) });
 }
 const layers = Object.fromEntries(all(IFCPRESENTATIONLAYERASSIGNMENT).map(id => [plain(line(id).Name), line(id).AssignedItems.length]));

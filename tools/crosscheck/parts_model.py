@@ -21,12 +21,26 @@ def problems_of(layout, parts: Path, layout_file: Path, node: Path):
         yield "the walls are not those of the layout"
     for seen in walls:
         yield from (f"{coursed[seen['id']]['globalId']}: {text}" for text in wall_problems(coursed[seen["id"]], seen))
+    yield from second_problems(coursed, walls, parts, node)
     straight = sum("curve" not in wall["frame"] and bool(wall.get("moduleLines")) for wall in coursed.values())
     if last["grids"] != straight:
         yield f"{last['grids']} grids for {straight} straight walls"
-    listed = sum(len(seen["parts"]) for seen in walls) + last["grids"]
+    # Parts that the wall had before keep their place in it, without their bodies.
+    listed = sum(part["box"] is not None for seen in walls for part in seen["parts"]) + last["grids"]
     if sum(last["layers"].values()) != listed:
         yield f"layers hold {sum(last['layers'].values())} of {listed} parts and grids"
+
+
+def second_problems(coursed, walls, parts, node):
+    """Yields walls whose blocks and lintels have another volume in @ifc-lite/wasm's meshes."""
+    asked = {seen["id"]: [part["id"] for part in seen["parts"] if part["box"] and part["type"].upper() != "IFCREINFORCINGBAR"] for seen in walls}
+    run = subprocess.run(["node", node / "second_opinion.mjs", parts, json.dumps(asked)], capture_output=True, text=True, check=True)
+    second = dict(json.loads(line) for line in run.stdout.splitlines())
+    for seen in walls:
+        volume = sum(part["volume"] for part in seen["parts"] if part["id"] in asked[seen["id"]])
+        other = (second.get(seen["id"]) or {}).get("volume", 0)
+        if abs(other - volume) > volume * VOLUME:
+            yield f"{coursed[seen['id']]['globalId']}: the parts have {volume} m3 for web-ifc, {other} m3 for @ifc-lite/wasm"
 
 
 def wall_problems(wall, seen):

@@ -6,10 +6,10 @@ from pathlib import Path
 from coursed_model import instances
 
 
-def same_bytes(first: Path, model: Path, second: Path, command: list[str]):
+def same_bytes(first: Path, model: Path, second: Path, command: list[str], options: list[str]):
     """Yields the files that differ when locale, time zone and number of processors do."""
     elsewhere = {**os.environ, "LC_ALL": "tr_TR.UTF-8", "TZ": "Asia/Tokyo", "DOTNET_PROCESSOR_COUNT": "1"}
-    run(model, second, command, elsewhere)
+    run(model, second, command, elsewhere, options)
     # What the checks themselves wrote stands at the top of the first folder.
     ours = {"before.jsonl", "after.jsonl"}
     names = {p.relative_to(d) for d in (first, second) for p in d.rglob("*") if p.is_file() and p.name not in ours}
@@ -33,6 +33,6 @@ def replaced(first: Path, model: Path, again: Path, command: list[str]):
         yield f"{coursed.name} has {once_count} instances, laid out again {twice_count}"
 
 
-def run(model, out, command, environment):
-    subprocess.run([*command, "layout", model, "--out", out, "--quiet"], env=environment, stdin=subprocess.DEVNULL,
+def run(model, out, command, environment, options=()):
+    subprocess.run([*command, "layout", model, "--out", out, "--quiet", *options], env=environment, stdin=subprocess.DEVNULL,
                    capture_output=True, text=True, timeout=600, check=False)

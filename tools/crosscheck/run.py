@@ -16,6 +16,7 @@ from pathlib import Path
 
 import bad_input
 import faults
+import ids_files
 import job
 import page
 import report
@@ -25,6 +26,7 @@ import slab
 REPEATED = 6
 # A DXF file a sheet, so that readers can take some of them; fixtures have one for the set.
 ANY_WALL = ["--walls", "all", "--width", "any", "--dxf-per-sheet"]
+MORE_MODELS = ["--ifc-parts", "--apply-openings"]
 
 
 def main():
@@ -41,11 +43,13 @@ def main():
     print(f"ezdxf reads every sheet of a fixture, of a real model the first {sheets.SECOND_READING} and then every {sheets.STEP}th; "
           f"the JavaScript parsers the first {sheets.SECOND_READING} of each")
     print("openpyxl reads every workbook; LibreOffice works out those of the houses")
-    print(f"repeated for the same bytes: the houses, and every {REPEATED}th small fixture")
+    print(f"repeated for the same bytes, written as parts and with moved openings, held to IDS: the houses, and every {REPEATED}th small fixture")
+    problems = ids_files.write_and_check(arguments.work / "ids", tools.command)
     results = lay_out_all(tasks, tools)
-    problems = [f"{r.model}: {p}" for r in results for p in r.problems]
+    problems += [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
     problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command)
+    problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
     if houses:
@@ -73,6 +77,8 @@ def parse():
 def all_tasks(arguments):
     for number, model in enumerate(sorted((arguments.fixtures / "ifc").glob("*/*.ifc"))):
         yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, [], repeated=is_house(model) or number % REPEATED == 0)
+        is_more = model.stem == model.parent.name or number % REPEATED == 0
+        yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, MORE_MODELS if is_more else [], repeated=is_more)
     for model in sorted((arguments.shared / "models").glob("*.ifc")):
         yield job.Task(model, "real", arguments.work / "real" / model.stem, ANY_WALL, repeated=False)
 

@@ -6,8 +6,8 @@ using System.Xml.Linq;
 namespace IfcCourser.Output.Ids;
 
 /// <summary>
-/// The elements of an IDS 1.0 file (Information Delivery Specification, its published schema ids.xsd, read; from memory that 1.0 and the
-/// copy read agree in what is used here). Values of measures are in SI units, whatever the model's are.
+/// The elements of an IDS 1.0 file (Information Delivery Specification, published schema ids.xsd version 1.0.0, read). Values of measures are in
+/// SI units, whatever the model's are.
 /// </summary>
 internal static class IdsXml
 {

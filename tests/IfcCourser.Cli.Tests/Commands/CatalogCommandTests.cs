@@ -74,4 +74,14 @@ public sealed class CatalogCommandTests
         Assert.Equal(ExitStatus.Usage, run.Status);
         Assert.Contains("Did you mean \"octametric\"?", run.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void IdsFilesOfACatalogAreWritten()
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("catalog", "ids", "octametric", "--out", folder.Path);
+        Assert.Equal(ExitStatus.Done, run.Status);
+        Assert.Contains("IfcCourser_Coursing", File.ReadAllText(folder.File("coursed-model.ids")), StringComparison.Ordinal);
+        Assert.Contains("Qto_WallBaseQuantities", File.ReadAllText(folder.File("model-for-octametric.ids")), StringComparison.Ordinal);
+    }
 }

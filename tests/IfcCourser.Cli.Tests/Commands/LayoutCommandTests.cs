@@ -347,6 +347,27 @@ public sealed class LayoutCommandTests
         }
     }
 
+    [Fact]
+    public void PartsAndMovedOpeningsAreFilesOfTheirOwn()
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.Path, "--formats", "ifc", "--ifc-parts", "--apply-openings");
+        Assert.Equal(ExitStatus.Done, run.Status);
+        Assert.Equal(
+            ["sorrel.coursed.ifc", "sorrel.openings.csv", "sorrel.openings.ifc", "sorrel.parts.ifc"],
+            Directory.GetFiles(folder.File("model")).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal));
+        Assert.Contains("openings moved in the model: 1", run.Output, StringComparison.Ordinal);
+        Assert.Equal(2, File.ReadAllLines(folder.File("model/sorrel.openings.csv")).Length);
+    }
+
+    [Fact]
+    public void OpeningsThatAreKeptCantBeApplied()
+    {
+        var run = CommandRun.Of("layout", Fixtures.House("sorrel"), "--openings", "keep", "--apply-openings");
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains("--apply-openings", run.Error, StringComparison.Ordinal);
+    }
+
     private static JsonNode Json(string path) => JsonNode.Parse(File.ReadAllText(path))!;
 
     private static Dictionary<string, string> Sheets(string folder) =>

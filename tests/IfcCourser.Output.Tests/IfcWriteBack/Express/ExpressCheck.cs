@@ -33,7 +33,8 @@ internal sealed class ExpressCheck
             .Where(id => !written.File.TextOf(id).SequenceEqual(original.File.TextOf(id)))
             .Select(id => written.Find(id)!.Value)
             .ToList();
-        return [.. added.SelectMany(check.Problems), .. WhereRules.Broken(written, added)];
+        var problems = added.ToDictionary(entity => entity.Id, entity => check.Problems(entity).ToList());
+        return [.. problems.Values.SelectMany(found => found), .. WhereRules.Broken(written, added.Where(entity => problems[entity.Id].Count == 0))];
     }
 
     private IEnumerable<string> Problems(IfcEntity entity)

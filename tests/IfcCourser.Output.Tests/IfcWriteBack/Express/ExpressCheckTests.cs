@@ -36,9 +36,10 @@ public sealed class ExpressCheckTests
     [InlineData("IFCDIRECTION((0.,0.,1.))", "IFCDIRECTION((0.,0.,0.))", "MagnitudeGreaterZero")]
     public void ABrokenAdditionIsFound(string text, string broken, string expected)
     {
-        using var original = FixtureLayouts.Open("yarrow/yarrow");
+        const string Wall = "bodies/rectangle-profile";
+        using var original = FixtureLayouts.Open(Wall);
         using var output = new MemoryStream();
-        IfcParts.Write(original, FixtureLayouts.Of("yarrow/yarrow"), output);
+        IfcParts.Write(original, FixtureLayouts.Of(Wall), output);
         var whole = Encoding.ASCII.GetString(output.ToArray());
         var at = whole.LastIndexOf(text, StringComparison.Ordinal);
         Assert.True(at > 0);
