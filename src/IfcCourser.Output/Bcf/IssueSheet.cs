@@ -49,7 +49,7 @@ internal sealed class IssueSheet
     public static Sheet Compose(Issue issue, WallLayout wall, UnitSystem units) => new IssueSheet(issue, wall, units).Compose();
 
     private Sheet Compose() => new(
-        _issue.Guid, _paper, _units, PenTable.For(_units), Untitled(),
+        _issue.Guid, _paper, _units, PenTable.Iso13567, Untitled(),
         [new View(string.Empty, _scale, _window, new Point(Margin, Foot), [.. Masonry(), .. Place()])],
         [.. Words()]);
 

@@ -25,7 +25,7 @@ public static class SlabCourseSheet
             SlabPanels.Notes(facts), SlabPanels.Cautions(),
         ];
         var fit = SheetFit.Of(PaperSize.For(facts.Units), scales, scale => Drawn(facts, scale), [.. panels.Where(panel => !panel.Rows.IsEmpty)]);
-        return SlabSheets.Assembled(fit, facts, "L02", "2/2", SlabText.CourseSheet);
+        return SlabSheets.Assembled(fit, facts, 2, SlabText.CourseSheet);
     }
 
     private static Canvas Drawn(SlabFacts facts, DrawingScale scale)

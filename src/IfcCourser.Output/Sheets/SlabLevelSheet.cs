@@ -23,7 +23,7 @@ public static class SlabLevelSheet
             SlabPanels.Notes(facts), SlabPanels.Cautions(),
         ];
         var fit = SheetFit.Of(PaperSize.For(facts.Units), scales, scale => Drawn(facts, scale), [.. panels.Where(panel => !panel.Rows.IsEmpty)]);
-        return SlabSheets.Assembled(fit, facts, "L01", "1/2", SlabText.LevelSheet);
+        return SlabSheets.Assembled(fit, facts, 1, SlabText.LevelSheet);
     }
 
     private static Canvas Drawn(SlabFacts facts, DrawingScale scale)
