@@ -37,13 +37,35 @@ internal static class CheckJson
         }
     }
 
-    public static void Length(Utf8JsonWriter json, LengthCheck check)
+    public static void WallLength(Utf8JsonWriter json, LengthCheck check)
     {
         json.Member("way", check.Way);
         json.Member("under", check.Under);
         json.Member("over", check.Over);
         json.WriteBoolean("takenByJoints", check.IsTaken);
     }
+
+    public static OpeningCheck ReadOpening(JsonPlace check) => new(
+        check["state"].Choice<ModuleState>(Of),
+        check.Optional("leftToLine") is { } left
+            ? new OpeningDeviation(left.Length(), check["rightToLine"].Length(), check.Optional("sillToCourse")?.Length(), check.Optional("headToCourse")?.Length())
+            : null,
+        check.Optional("moveLeft")?.Length() ?? default,
+        check.Optional("moveRight")?.Length() ?? default,
+        check.Optional("whyNot")?.Text())
+    {
+        Cost = check.Optional("costOfKeeping") is { } cost
+            ? new KeepCost(Count(cost, "cutPieces"), Count(cost, "sawCuts"), Count(cost, "shortPieces"), Count(cost, "shortLaps"))
+            : null,
+    };
+
+    /// <param name="check">Of the wall.</param>
+    /// <param name="length">Of its run.</param>
+    public static LengthCheck ReadLength(JsonPlace check, Length length) =>
+        new(length, check["under"].Length(), check["over"].Length(), check["takenByJoints"].Flag());
+
+    /// <summary>Less where negative.</summary>
+    private static int Count(JsonPlace cost, string name) => cost[name].Whole(int.MinValue);
 
     private static string Of(ModuleState state) => state switch
     {

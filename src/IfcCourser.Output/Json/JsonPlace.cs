@@ -168,6 +168,9 @@ internal sealed class JsonPlace
 
     public void Note(string what) => _fault.Note(Messages.Unsound(_fault.File, Path(), what));
 
+    /// <summary>Whether nothing was wrong with what has been read of the file.</summary>
+    public bool IsSound => _fault.First is null;
+
     /// <summary>As the file's bytes have it.</summary>
     public JsonElement Element() => _value;
 

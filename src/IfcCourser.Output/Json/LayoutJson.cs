@@ -36,6 +36,11 @@ public static class LayoutJson
             json.WriteString("schema", SchemaName);
             Generator(json);
             Model(json, layout.Model);
+            if (layout.Job != JobFacts.None)
+            {
+                JobJson.Write(json, layout.Job);
+            }
+
             SetsJson.Catalog(json, layout.Rules.Catalog);
             SetsJson.Rules(json, layout.Rules);
             SettingsJson.Write(json, layout.Rules);

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Takeoff;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Json;
@@ -87,9 +88,10 @@ public static class LayoutReader
         }
 
         var walls = new WallsReader(root["walls"]);
-        return new Layout
+        var layout = new Layout
         {
             Model = Model(root["model"]),
+            Job = root.Optional("job") is { } job ? JobJson.Read(job) : JobFacts.None,
             Rules = rules,
             Walls = walls.Coursed,
             Skipped = walls.Skipped,
@@ -102,6 +104,9 @@ public static class LayoutReader
                 level["storey"].TextOrNull(), level["datum"].Length(), level.Optional("raised")?.Length(), level["remedy"].Text())),
             Findings = root["findings"].List(Finding),
         };
+
+        // An order follows from the rest: it is reckoned anew rather than believed.
+        return root.Optional("takeoff") is { } takeoff && root.IsSound ? Orders.With(layout, takeoff["offcuts"].Choice<OffcutReuse>(JsonNames.Of)) : layout;
     }
 
     private static ModelFacts Model(JsonPlace place) => new(
@@ -111,7 +116,10 @@ public static class LayoutReader
         place["lengthUnitMm"].Number(),
         place["projectId"].TextOrNull(),
         place["projectName"].TextOrNull(),
-        place["date"].Text());
+        place["date"].Text())
+    {
+        Siting = place.Optional("siting") is { } siting ? new LotSiting(siting["mirrored"].Flag(), (decimal)siting["rotation"].Number()) : LotSiting.AsDrawn,
+    };
 
     private static JunctionLayout Junction(JsonPlace place) => new(
         place["id"].Text(),

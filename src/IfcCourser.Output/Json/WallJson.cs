@@ -20,7 +20,7 @@ internal static class WallJson
         json.Member("levelLine", wall.LevelLine);
         if (wall.LengthCheck is { } check)
         {
-            json.Line("lengthOnModule", line => CheckJson.Length(line, check));
+            json.Line("lengthOnModule", line => CheckJson.WallLength(line, check));
         }
 
         json.Lines("openings", wall.Openings, Opening);

@@ -95,7 +95,10 @@ internal sealed class WallsReader
         },
         opening["design"].Rect(),
         opening["placed"].Rect(),
-        opening["onModule"].Flag());
+        opening["onModule"].Flag())
+    {
+        Check = opening.Optional("check") is { } check ? CheckJson.ReadOpening(check) : null,
+    };
 
     private static WallQuantities Quantities(JsonPlace place) => new(
         place["grossArea"].Number(),
@@ -110,12 +113,13 @@ internal sealed class WallsReader
     private WallLayout Wall(JsonPlace wall, WallIdentity identity)
     {
         var openings = wall["openings"].List(Opening);
+        var frame = Frame(wall["frame"]);
         return new WallLayout
         {
             Wall = new Wall
             {
                 Identity = identity,
-                Frame = Frame(wall["frame"]),
+                Frame = frame,
                 Body = Body(wall["body"]),
                 Outline = wall["outline"].Outline(),
                 Openings = [.. openings.Select(opening => opening.Opening)],
@@ -125,6 +129,7 @@ internal sealed class WallsReader
             },
             Group = wall["group"].Text(),
             LevelLine = wall["levelLine"].Length(),
+            LengthCheck = wall.Optional("lengthOnModule") is { } check ? CheckJson.ReadLength(check, frame.Length) : null,
             Openings = openings,
             ModuleLines = new ModuleLines(wall["moduleLines"]["start"].Length(), Positive(wall["moduleLines"]["pitch"])),
             Courses = wall["courses"].List(CourseReader.Course),
