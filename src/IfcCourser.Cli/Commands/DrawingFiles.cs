@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Collections.Immutable;
 using System.Text;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
@@ -42,7 +42,7 @@ internal sealed class DrawingFiles(OutputFolder folder, Layout layout, DrawingCh
         (choice.DxfPerSheet ? folder.Add(path + ".dxf", stream => DxfWriter.Write([sheet], stream)) : null)
         ?? folder.Add(path + ".svg", stream => SvgWriter.Write(sheet, stream));
 
-    private System.Collections.Immutable.ImmutableArray<MissingGlyph> Pdf((SetSheet Entry, Sheet Sheet)[] set, Stream stream) => PdfWriter.Write(
+    private ImmutableArray<MissingGlyph> Pdf((SetSheet Entry, Sheet Sheet)[] set, Stream stream) => PdfWriter.Write(
         new PdfSet(layout.Job.Project ?? layout.Model.ProjectName ?? layout.Model.File, layout.Job.Author, layout.Model.Date),
         set.Select(sheet => new PdfPage(sheet.Sheet, sheet.Entry.Section)),
         stream);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Walls;

@@ -1,8 +1,6 @@
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
-using IfcCourser.Rules;
-using IfcCourser.Units;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Sheets.Details;

@@ -1,4 +1,3 @@
-using IfcCourser.Layouts;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.Panels;

@@ -1,7 +1,6 @@
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
-using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.Plans;

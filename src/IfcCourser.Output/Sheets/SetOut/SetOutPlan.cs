@@ -1,4 +1,3 @@
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
