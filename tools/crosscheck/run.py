@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, web-ifc and @ifc-lite/wasm.
+"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, web-ifc, @ifc-lite/wasm and @parametricos/bcf-js.
 
     run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 
@@ -14,6 +14,7 @@ from concurrent.futures import ProcessPoolExecutor, as_completed
 from pathlib import Path
 
 import bad_input
+import bcf
 import faults
 import job
 import report
@@ -41,6 +42,7 @@ def main():
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
+    problems += bcf.problems([task.model for task in tasks if task.kind == "fixture" and task.model.stem == task.model.parent.name], arguments.work / "bcf", tools.command, tools.node)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
                   report.print_limits):
