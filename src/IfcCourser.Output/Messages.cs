@@ -66,7 +66,7 @@ internal static class Messages
 
     /// <summary>What the reader says, up to its own place, which is given here.</summary>
     public static Fault BadXml(string path, string entry, System.Xml.XmlException e) => new(
-        path, null, null, FormattableString.Invariant($"{Shown(entry)}, line {e.LineNumber}, can't be read: {e.Message.Split(". ")[0].Split(" Line ")[0].TrimEnd('.')}"), AskForAnother);
+        path, null, null, FormattableString.Invariant($"{Shown(entry)}{(e.LineNumber > 0 ? FormattableString.Invariant($", line {e.LineNumber},") : string.Empty)} can't be read: {e.Message.Split(". ")[0].Split(" Line ")[0].TrimEnd('.')}"), AskForAnother);
 
     public static Fault NoBcfVersion(string path) => new(path, null, null, "there is no bcf.version in it: this is no BCF file", "Name a .bcf file of version 2.1 or 3.0.");
 

@@ -75,10 +75,10 @@ internal static partial class Messages
     }
 
     public static string LengthOffModule(LengthCheck check, UnitSystem units) =>
-        FormattableString.Invariant($"The wall is {Text(check.Length, units)} long; {(check.Under > Length.Zero ? $"{Text(check.Under, units)} or " : string.Empty)}{Text(check.Over, units)} stand on the module");
+        FormattableString.Invariant($"The wall is {Text(check.Length, units)} long, off the module: {(check.Under > Length.Zero ? $"{Text(check.Under, units)} or " : string.Empty)}{Text(check.Over, units)} stand on it");
 
     public static string LengthNominal(LengthCheck check, Length joint, UnitSystem units) =>
-        FormattableString.Invariant($"The wall is {Text(check.Length, units)} long, its nominal length with the joint of {Text(joint, units)} after the last unit; its masonry is {Text(check.Under, units)} long");
+        FormattableString.Invariant($"The wall is {Text(check.Length, units)} long, its nominal length: masonry ends a joint of {Text(joint, units)} before that, at {Text(check.Under, units)}");
 
     public static string TopOpen(Length gap, Length? lower, Length higher, UnitSystem units) =>
         $"{Text(gap, units)} are left open above the last course; {WholeCourses(lower, higher, units)}";

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, openpyxl, LibreOffice, web-ifc,
-@ifc-lite/wasm, and Chromium with axe-core.
+@ifc-lite/wasm, @parametricos/bcf-js, and Chromium with axe-core.
 
     run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 
@@ -15,6 +15,7 @@ from concurrent.futures import ProcessPoolExecutor, as_completed
 from pathlib import Path
 
 import bad_input
+import bcf
 import faults
 import ids_files
 import job
@@ -56,6 +57,7 @@ def main():
         problems += [f"page of {text}" for text in page.problems(houses, arguments.work / "pages", tools)]
     else:
         print("no house among the models: pages are not opened in a browser")
+    problems += bcf.problems([task.model for task in tasks if task.kind == "fixture" and task.model.stem == task.model.parent.name], arguments.work / "bcf", tools.command, tools.node)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
                   report.print_limits):

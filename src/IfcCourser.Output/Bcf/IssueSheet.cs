@@ -105,14 +105,16 @@ internal sealed class IssueSheet
         }
 
         var placed = BoxOf(opening.Placed);
-        var name = new TextItem(Pen.Heading, placed.Middle + new Point(0, 4 * PerPaper), TextMetrics.Fit(opening.Opening.Label, TextHeight, placed.Width / PerPaper), TextHeight, TextAnchor.Middle);
+        SheetItem[] name = TextMetrics.Width(opening.Opening.Label, TextHeight) + 2 <= placed.Width / PerPaper
+            ? [new TextItem(Pen.Heading, placed.Middle + new Point(0, 4 * PerPaper), opening.Opening.Label, TextHeight, TextAnchor.Middle)]
+            : [];
         if (Shift(opening) is not var (left, right) || (left == Length.Zero && right == Length.Zero && opening.Placed == opening.Design))
         {
-            return [name];
+            return name;
         }
 
         var dashed = IsMoved(opening) ? BoxOf(opening.Design) : BoxOf(opening.Design with { Left = opening.Design.Left + left, Right = opening.Design.Right + right });
-        return [PolylineItem.Rectangle(Pen.DesignedJamb, dashed), name, .. Arrow(placed.Middle, left, right)];
+        return [PolylineItem.Rectangle(Pen.DesignedJamb, dashed), .. name, .. Arrow(placed.Middle, left, right)];
     }
 
     /// <summary>An arrow of a fixed size that points where the opening goes, the shift under it.</summary>
@@ -130,7 +132,7 @@ internal sealed class IssueSheet
         return
         [
             text,
-            new PolylineItem(Pen.DesignedJamb, [tail, tip - new Point(back, 0)], PathEnd.Open),
+            new HatchItem(Pen.DesignedJamb, [Box.Around([tail + new Point(0, side / 4), tip - new Point(back, side / 4)]).Corners()], HatchKind.Solid),
             new HatchItem(Pen.DesignedJamb, [[tip, tip + new Point(-back, side), tip + new Point(-back, -side)]], HatchKind.Solid),
         ];
     }

@@ -15,7 +15,7 @@ public sealed class LengthChecksTests
     public void An_inch_wall_drawn_at_its_nominal_length_is_named_with_its_true_one()
     {
         var finding = Assert.Single(Findings("aac-in", "us", Length.FromInches(480), EndKind.Free));
-        Assert.Equal("The wall is 40'-0\" long, its nominal length with the joint of 1/8\" after the last unit; its masonry is 39'-11 7/8\" long", finding.Message);
+        Assert.Equal("The wall is 40'-0\" long, its nominal length: masonry ends a joint of 1/8\" before that, at 39'-11 7/8\"", finding.Message);
         Assert.Empty(Findings("aac-in", "us", Length.FromInches(479.875), EndKind.Free));
     }
 
@@ -33,7 +33,7 @@ public sealed class LengthChecksTests
     {
         var findings = Findings("aac-mm", "none", Length.FromMm(length), end);
         Assert.Equal(named is null ? 0 : 1, findings.Count);
-        Assert.All(findings, finding => Assert.Contains($"{named} stand on the module", finding.Message, StringComparison.Ordinal));
+        Assert.All(findings, finding => Assert.Contains($"off the module: {named} stand on it", finding.Message, StringComparison.Ordinal));
     }
 
     private static List<Finding> Findings(string catalog, string rules, Length length, EndKind end)
