@@ -354,8 +354,8 @@ public sealed class LayoutCommandTests
         var run = CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.Path, "--formats", "ifc", "--ifc-parts", "--apply-openings");
         Assert.Equal(ExitStatus.Done, run.Status);
         Assert.Equal(
-            ["sorrel.coursed.ifc", "sorrel.openings.csv", "sorrel.openings.ifc", "sorrel.parts.ifc"],
-            Directory.GetFiles(folder.File("model")).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal));
+            "sorrel.coursed.ifc sorrel.openings.csv sorrel.openings.ifc sorrel.parts.ifc",
+            string.Join(' ', Directory.GetFiles(folder.File("model")).Select(Path.GetFileName).Order(StringComparer.Ordinal)));
         Assert.Contains("openings moved in the model: 1", run.Output, StringComparison.Ordinal);
         Assert.Equal(2, File.ReadAllLines(folder.File("model/sorrel.openings.csv")).Length);
     }
