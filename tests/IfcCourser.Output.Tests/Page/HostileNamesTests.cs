@@ -1,7 +1,6 @@
 using System.Net;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
-using IfcCourser.Output.Page;
 using IfcCourser.Output.Tests.Support;
 using IfcCourser.Walls;
 
