@@ -22,6 +22,7 @@ internal static class CommandLine
         root.Add(LayoutCommand.Create(Told));
         root.Add(CheckCommand.Create(Told));
         root.Add(BatchCommand.Create(Told));
+        root.Add(CompareCommand.Create(Told));
         root.Add(CatalogCommand.Create(Told));
 
         var parsed = root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });

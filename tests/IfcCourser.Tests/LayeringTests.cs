@@ -8,7 +8,7 @@ public sealed partial class LayeringTests
 {
     private static readonly string[] _layers =
     [
-        "Units", "Findings", "Geometry", "Settings", "Catalogs", "Rules", "Step21", "Ifc", "Walls", "Layouts", "Modules", "Panels", "Reinforcement", "Coursing", "SettingOut", "Runs", "Siting",
+        "Units", "Findings", "Geometry", "Settings", "Catalogs", "Rules", "Step21", "Ifc", "Walls", "Layouts", "Modules", "Panels", "Reinforcement", "Coursing", "SettingOut", "Runs", "Siting", "Comparing",
     ];
 
     [Fact]

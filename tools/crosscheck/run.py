@@ -14,6 +14,7 @@ from concurrent.futures import ProcessPoolExecutor, as_completed
 from pathlib import Path
 
 import bad_input
+import batch
 import faults
 import job
 import report
@@ -40,6 +41,7 @@ def main():
     results = lay_out_all(tasks, tools)
     problems = [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
+    problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,

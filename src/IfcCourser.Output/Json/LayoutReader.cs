@@ -108,7 +108,10 @@ public static class LayoutReader
         place["lengthUnitMm"].Number(),
         place["projectId"].TextOrNull(),
         place["projectName"].TextOrNull(),
-        place["date"].Text());
+        place["date"].Text())
+    {
+        Siting = place.Optional("siting") is { } siting ? LotSiting.Of(siting["mirrored"].Flag(), (decimal)(siting["rotation"].Number() % 360)) : LotSiting.AsDrawn,
+    };
 
     private static JunctionLayout Junction(JsonPlace place) => new(
         place["id"].Text(),
