@@ -55,7 +55,7 @@ internal static class CommandLine
     private static RootCommand Root(Func<ParseResult, Terminal> terminal) => new(Messages.About)
     {
         _quiet, _verbose, _noColour,
-        LayoutCommand.Create(terminal), CheckCommand.Create(terminal), SlabCommand.Create(terminal), BatchCommand.Create(terminal), CatalogCommand.Create(terminal),
+        LayoutCommand.Create(terminal), CheckCommand.Create(terminal), SlabCommand.Create(terminal), BatchCommand.Create(terminal), CompareCommand.Create(terminal), CatalogCommand.Create(terminal),
     };
 
     /// <summary>Says the first thing that is wrong; what follows from it would only confuse.</summary>

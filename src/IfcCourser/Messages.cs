@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
 
@@ -269,6 +270,33 @@ internal static partial class Messages
         var named = $"{(areCorners ? "corner " : string.Empty)}{(bars.Length == 1 ? "bar" : "bars")} {NumberRanges.Of(bars)}";
         return $"{StoreyName(storey)}: {named} {(bars.Length == 1 ? "stands" : "stand")} {Text(distance, units)} from the slab's edge; about {Text(usual, units)} is usual";
     }
+
+    public const string BodyMoved = "its body stands elsewhere";
+
+    public static string NoLongerLaidOut(string reason) => $"no longer laid out: {reason}";
+
+    public static string NowLaidOut(string reason) => $"now laid out; before: {reason}";
+
+    public static string FromTo(string? before, string? after) => $"\"{before}\" to \"{after}\"";
+
+    public static string FromTo(Length before, Length after, UnitSystem units) => $"{Text(before, units)} to {Text(after, units)}";
+
+    public static string StartMoved(Length way, UnitSystem units) =>
+        way > Length.Zero ? $"its start has moved {Text(way, units)}" : "it has turned about its start";
+
+    public static string OutlineChanged(Length length, Length top, Length newLength, Length newTop, UnitSystem units) =>
+        $"{Text(length, units)} long and {Text(top, units)} high to {Text(newLength, units)} and {Text(newTop, units)}";
+
+    public static string PiecesChanged(string courses, (int Old, int New) full, (int Old, int New) cut, (int Old, int New) cuts) => FormattableString.Invariant(
+        $"courses {courses}: whole {full.Old} to {full.New}, cut {cut.Old} to {cut.New}, saw cuts {cuts.Old} to {cuts.New}");
+
+    public static string CountedChange(int before, int after, int elsewhere) => FormattableString.Invariant($"{before} to {after}, {elsewhere} of them new or changed");
+
+    public static string OpeningAt(string label, ElevationRect place, UnitSystem units) =>
+        $"{label}, {Text(place.Left, units)} to {Text(place.Right, units)} from the start, {Text(place.Bottom, units)} to {Text(place.Top, units)} up";
+
+    public static string OpeningFromTo(string label, ElevationRect before, ElevationRect after, UnitSystem units) =>
+        $"{label}: left {FromTo(before.Left, after.Left, units)}, right {FromTo(before.Right, after.Right, units)}, sill {FromTo(before.Bottom, after.Bottom, units)}, head {FromTo(before.Top, after.Top, units)}";
 
     public static string PlanSited(string label) =>
         $"This lot has the {label} (mirroring turns the model's x axis round, angles are counter-clockwise about its origin); all else is as for the plan as drawn";

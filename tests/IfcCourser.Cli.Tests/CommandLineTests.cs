@@ -50,7 +50,7 @@ public sealed class CommandLineTests
         var run = CommandRun.Of("--help");
 
         Assert.Equal(ExitStatus.Done, run.Status);
-        Assert.All(["layout", "check", "batch", "catalog"], verb => Assert.Contains($"  {verb}", run.Output, StringComparison.Ordinal));
+        Assert.All(["layout", "check", "batch", "compare", "catalog"], verb => Assert.Contains($"  {verb}", run.Output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -8,7 +8,7 @@ public sealed partial class LayeringTests
 {
     private static readonly string[] _layers =
     [
-        "Units", "Findings", "Geometry", "Settings", "Catalogs", "Rules", "Step21", "Ifc", "Walls", "Layouts", "Jobs", "Modules", "Panels", "Reinforcement", "Coursing", "SettingOut", "Slabs", "Runs", "Takeoff", "Siting",
+        "Units", "Findings", "Geometry", "Settings", "Catalogs", "Rules", "Step21", "Ifc", "Walls", "Layouts", "Jobs", "Modules", "Panels", "Reinforcement", "Coursing", "SettingOut", "Slabs", "Runs", "Takeoff", "Siting", "Comparing",
     ];
 
     [Fact]

@@ -16,6 +16,7 @@ from pathlib import Path
 
 import bad_input
 import bcf
+import batch
 import faults
 import ids_files
 import job
@@ -51,6 +52,7 @@ def main():
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
     problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command)
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
+    problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
     if houses:

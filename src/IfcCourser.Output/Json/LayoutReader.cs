@@ -118,7 +118,7 @@ public static class LayoutReader
         place["projectName"].TextOrNull(),
         place["date"].Text())
     {
-        Siting = place.Optional("siting") is { } siting ? new LotSiting(siting["mirrored"].Flag(), (decimal)siting["rotation"].Number()) : LotSiting.AsDrawn,
+        Siting = place.Optional("siting") is { } siting ? LotSiting.Of(siting["mirrored"].Flag(), (decimal)(siting["rotation"].Number() % 360)) : LotSiting.AsDrawn,
     };
 
     private static JunctionLayout Junction(JsonPlace place) => new(

@@ -30,7 +30,7 @@ public static class SitedLayout
             Skipped = [.. layout.Skipped.Select(wall => wall with { Body = wall.Body is { } body ? SitedWall.Of(body, siting) : null })],
             Findings = [.. layout.Findings.Where(finding => !ofSetOut.Contains(finding)), new Finding(FindingCodes.PlanSited, Messages.PlanSited(label))],
         };
-        return SetOuts.With(sited, Of(layout.Site, siting));
+        return RoundedLayout.Of(SetOuts.With(sited, Of(layout.Site, siting)));
     }
 
     /// <summary>The plan turns on the ground: map, north and grid coordinates are the ground's and stay.</summary>

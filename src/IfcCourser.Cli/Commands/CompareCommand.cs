@@ -1,0 +1,68 @@
+using System.CommandLine;
+using IfcCourser.Comparing;
+using IfcCourser.Output.Json;
+
+namespace IfcCourser.Cli.Commands;
+
+/// <summary><c>compare OLD.json NEW.json</c>: what changed between two layouts.</summary>
+internal static class CompareCommand
+{
+    private static readonly Argument<string> _older = new("OLD.json") { Description = Messages.ArgumentOlder };
+
+    private static readonly Argument<string> _newer = new("NEW.json") { Description = Messages.ArgumentNewer };
+
+    private static readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
+
+    public static Command Create(Func<ParseResult, Terminal> terminal)
+    {
+        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _json };
+        command.SetAction(parsed => (int)Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), parsed.GetValue(_json), terminal(parsed)));
+        return command;
+    }
+
+    private static ExitStatus Run(string older, string newer, bool json, Terminal terminal)
+    {
+        var (was, now) = (LayoutReader.Load(older), LayoutReader.Load(newer));
+        if (!was.IsOk || !now.IsOk)
+        {
+            return terminal.End((was.Fault ?? now.Fault)!, ExitStatus.Unreadable);
+        }
+
+        var comparison = LayoutComparison.Of(was.Value, now.Value);
+        if (json)
+        {
+            terminal.Data(ComparisonJson.Of(comparison));
+        }
+        else
+        {
+            foreach (var line in Lines(comparison))
+            {
+                terminal.Result(line);
+            }
+        }
+
+        return ExitStatus.Done;
+    }
+
+    private static IEnumerable<string> Lines(LayoutComparison comparison)
+    {
+        if (comparison.IsSame)
+        {
+            return [Messages.NothingChanged];
+        }
+
+        var (was, now) = (comparison.OldTotals, comparison.NewTotals);
+        return
+        [
+            .. comparison.Removed.Select(wall => $"- {Messages.WallHead(wall)}"),
+            .. comparison.Added.Select(wall => $"+ {Messages.WallHead(wall)}"),
+            .. comparison.Changed.SelectMany(wall => wall.Changes.Select(change => $"    {change.What}: {change.Detail}").Prepend($"~ {Messages.WallHead(wall.New)}")),
+            Messages.TotalsFromTo("blocks", was.Pieces, now.Pieces),
+            Messages.TotalsFromTo("whole", was.FullUnits, now.FullUnits),
+            Messages.TotalsFromTo("cut", was.PartUnits, now.PartUnits),
+            Messages.TotalsFromTo("saw cuts", was.Cuts, now.Cuts),
+            Messages.TotalsFromTo("cores", was.Cores, now.Cores),
+            .. comparison.Superseded.Select(sheet => Messages.Superseded(sheet.Number, sheet.Title)),
+        ];
+    }
+}

@@ -1,0 +1,58 @@
+using System.Text;
+using System.Text.Json;
+using IfcCourser.Comparing;
+
+namespace IfcCourser.Output.Json;
+
+/// <summary>What changed between two layouts, for other programs.</summary>
+public static class ComparisonJson
+{
+    /// <summary>
+    /// <c>{ added[], removed[], changed: [{ globalId, oldGlobalId, name, what[], details[] }], superseded[], totals }</c>: walls by GlobalId, sheets
+    /// of the older issue by number and title.
+    /// </summary>
+    public static string Of(LayoutComparison comparison)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, LayoutJson.Options))
+        {
+            json.WriteStartObject();
+            json.Member("added", comparison.Added.Select(wall => wall.GlobalId));
+            json.Member("removed", comparison.Removed.Select(wall => wall.GlobalId));
+            json.WriteStartArray("changed");
+            foreach (var wall in comparison.Changed)
+            {
+                json.WriteStartObject();
+                json.WriteString("globalId", wall.New.GlobalId);
+                json.WriteString("oldGlobalId", wall.Old.GlobalId);
+                json.WriteString("name", wall.New.Name);
+                json.Member("what", wall.Changes.Select(change => change.What).Distinct(StringComparer.Ordinal));
+                json.Member("details", wall.Changes.Select(change => $"{change.What}: {change.Detail}"));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.Member("superseded", comparison.Superseded.Select(sheet => $"{sheet.Number} {sheet.Title}".TrimEnd()));
+            Totals(json, comparison);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray());
+    }
+
+    private static void Totals(Utf8JsonWriter json, LayoutComparison comparison)
+    {
+        var (was, now) = (comparison.OldTotals, comparison.NewTotals);
+        json.WriteStartObject("totals");
+        foreach (var (name, before, after) in ((string, int, int)[])
+            [("pieces", was.Pieces, now.Pieces), ("fullUnits", was.FullUnits, now.FullUnits), ("partUnits", was.PartUnits, now.PartUnits), ("cuts", was.Cuts, now.Cuts), ("cores", was.Cores, now.Cores)])
+        {
+            json.WriteStartObject(name);
+            json.WriteNumber("old", before);
+            json.WriteNumber("new", after);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+}
