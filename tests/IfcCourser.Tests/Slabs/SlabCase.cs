@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
@@ -8,7 +7,6 @@ using IfcCourser.Runs;
 using IfcCourser.Slabs;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Slabs;
 
