@@ -17,14 +17,16 @@ internal static class SlabCase
 
     public static readonly Layout Metric = LayOut("eu", "aac-mm", Length.FromMm(4999), Length.FromMm(3749), Length.FromMm(240));
 
-    /// <summary>Readings every so far, mm, over the box and a little beyond.</summary>
+    /// <summary>Readings at most so far apart, mm, over the box and a little beyond; so much less where negative.</summary>
     public static IEnumerable<Vector2> Grid(double step, double margin = 100)
     {
-        for (var x = -margin; x <= 5000 + margin; x += step)
+        var (width, height) = (5000 + (2 * margin), 4000 + (2 * margin));
+        var (columns, rows) = ((int)Math.Ceiling(width / step), (int)Math.Ceiling(height / step));
+        for (var i = 0; i <= columns; i++)
         {
-            for (var y = -margin; y <= 4000 + margin; y += step)
+            for (var j = 0; j <= rows; j++)
             {
-                yield return new Vector2(x, y);
+                yield return new Vector2((width * i / columns) - margin, (height * j / rows) - margin);
             }
         }
     }
