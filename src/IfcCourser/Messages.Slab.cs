@@ -60,6 +60,12 @@ internal static partial class Messages
         file, null, null, Invariant($"{count} readings of the slab are too few, or lie in one line{(notShot > 0 ? Invariant($"; {notShot} rows have none") : string.Empty)}"),
         "Read at least three places around each wall; set-out/readings.csv lists them.");
 
+    public static Fault ReadingsTooMany(string file, int count, int most) => new(
+        file, null, null, Invariant($"{count} readings are more than the {most} that are taken"), "Thin them out: one every foot (300 mm) along the walls is plenty.");
+
+    public static Fault BedMaxTooThin(Length least, UnitSystem units) =>
+        new("--bed-max", null, null, $"the bed would be thinner than its least of {LengthText.WithUnit(least, units)}", "Give a larger length.");
+
     public static Fault ControlTooFew(string file, int line) => new(
         file, line, null, "there is one CONTROL row, or all are of one place", "Measure two or more control points, as far apart as the slab allows.");
 

@@ -1,5 +1,5 @@
-using System.CommandLine;
 using System.Collections.Immutable;
+using System.CommandLine;
 using IfcCourser.Findings;
 using IfcCourser.Units;
 

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json;
-using IfcCourser.Findings;
 using IfcCourser.Slabs;
 
 namespace IfcCourser.Cli.Commands;

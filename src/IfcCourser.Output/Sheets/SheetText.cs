@@ -175,6 +175,10 @@ public static class SheetText
     public static string Bed(Catalog catalog, SheetLengths text, Length bed) =>
         $"Levelling bed {text.WithUnit(bed)} as drawn; allowed {text.Piece(catalog.LevellingBed.Min)} to {text.WithUnit(catalog.LevellingBed.Max)}.";
 
+    public static string SlabRead(SlabLevel level, SheetLengths text) =>
+        $"The slab was read: the lowest first course stands with its underside at {text.Dimension(level.Datum)} in the heights of the readings"
+        + (level.Raised is { } raised ? $", {text.Height(raised)} from the design" : string.Empty) + "; beds as in the table.";
+
     /// <summary>Courses of one side of the nominal joint, or null where there are none.</summary>
     internal static string? HeadJoints(IEnumerable<HeadJointRun> runs, bool wider, Length nominal, SheetLengths text)
     {

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
 

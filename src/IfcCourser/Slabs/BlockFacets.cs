@@ -24,6 +24,7 @@ public sealed record BlockFacets(FirstCourseBlock Block, ImmutableArray<Facet> F
     {
         var whole = new Facet([.. block.Loop.Select(corner => new SlabVertex(corner - surface.Origin, 0))]);
         var facets = surface.Triangles
+            .Where(triangle => MayTouch(triangle, whole))
             .Select(triangle => whole.LeftOf(triangle.A.Plan, triangle.B.Plan).LeftOf(triangle.B.Plan, triangle.C.Plan).LeftOf(triangle.C.Plan, triangle.A.Plan)
                 .With(corner => block.Underside - triangle.At(corner.Plan)))
             .Where(facet => !facet.IsEmpty)
@@ -33,6 +34,13 @@ public sealed record BlockFacets(FirstCourseBlock Block, ImmutableArray<Facet> F
         return outside <= whole.Area * Dust
             ? new BlockFacets(block, facets, 0) { OverReadings = facets }
             : new BlockFacets(block, facets.Add(Rest(whole, facets, outside, block, surface)), told) { OverReadings = facets };
+    }
+
+    private static bool MayTouch(SlabTriangle triangle, Facet block)
+    {
+        SlabVertex[] corners = [triangle.A, triangle.B, triangle.C];
+        return corners.Min(corner => corner.Plan.X) <= block.Corners.Max(corner => corner.Plan.X) && corners.Max(corner => corner.Plan.X) >= block.Corners.Min(corner => corner.Plan.X)
+            && corners.Min(corner => corner.Plan.Y) <= block.Corners.Max(corner => corner.Plan.Y) && corners.Max(corner => corner.Plan.Y) >= block.Corners.Min(corner => corner.Plan.Y);
     }
 
     /// <summary>Stands for what lies outside: a square as large, around its centre, with one value.</summary>

@@ -19,7 +19,8 @@ public sealed record FirstCourseBlock(WallLayout Wall, Piece Piece, ImmutableArr
     [
         .. walls.Where(wall => !wall.Courses.IsEmpty).SelectMany(wall => wall.Courses[0].Pieces
             .Where(piece => piece.Bottom == wall.Courses[0].Bottom)
-            .Select(piece => new FirstCourseBlock(wall, piece, Footprint(wall, piece), wall.Frame.Origin.Z + piece.Bottom.Mm))),
+            .Select(piece => new FirstCourseBlock(wall, piece, Footprint(wall, piece), wall.Frame.Origin.Z + piece.Bottom.Mm))
+            .Where(block => new Facet([.. block.Loop.Select(corner => new SlabVertex(corner - block.Loop[0], 0))]).Area > 0)),
     ];
 
     /// <summary>Whether a place lies on it.</summary>

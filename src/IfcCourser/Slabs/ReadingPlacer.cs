@@ -29,6 +29,9 @@ internal sealed class ReadingPlacer
     /// <summary>What distances between control points may differ by, in proportion, before units are wrong.</summary>
     private const double OffScale = 0.01;
 
+    /// <summary>More readings than this take longer than they tell.</summary>
+    private const int Most = 20_000;
+
     private readonly ReadingsFile _file;
     private readonly Layout _layout;
     private readonly ImmutableArray<FirstCourseBlock> _blocks;
@@ -48,6 +51,11 @@ internal sealed class ReadingPlacer
     /// <param name="code">Slab or top: which level readings count.</param>
     public Outcome<PlacedReadings> Place(ReadingCode code)
     {
+        if (_file.Readings.Length > Most)
+        {
+            return Messages.ReadingsTooMany(_file.File, _file.Readings.Length, Most);
+        }
+
         var here = _file.Readings.Where(reading => !IsElsewhere(reading)).ToArray();
         var fit = Fit([.. here.Where(reading => reading.Code == ReadingCode.Control)]);
         if (_fault is not null)

@@ -20,6 +20,9 @@ public static class SlabRemedies
     /// <summary>mm: beds that pass a limit by less do not.</summary>
     private const double Dust = 1e-6;
 
+    /// <summary>mm: how finely the cheapest level is sought.</summary>
+    private const double Finest = 1e-9;
+
     public static ImmutableArray<SlabRemedy> Of(BedField field, Catalog catalog)
     {
         if (field.LowestClear <= field.HighestThin + Dust)
@@ -42,12 +45,12 @@ public static class SlabRemedies
 
     /// <summary>
     /// Where the course is raised to so that what is taken off highs and filled into lows costs least. The cost is convex in the height (its slope
-    /// is the weighted area of lows less that of highs, which grows), so the least is where that changes its sign: halved to a nanometre.
+    /// is the weighted area of lows less that of highs, which grows), so the least is where that changes its sign: halved to a thousandth of a nanometre.
     /// </summary>
     public static double LeastEffort(BedField field, double high, double low)
     {
         var (from, to) = (field.HighestThin, field.LowestClear);
-        while (to - from > Dust)
+        while (to - from > Finest)
         {
             var middle = (from + to) / 2;
             (from, to) = (low * field.Low(middle).Area) - (high * field.High(middle).Area) < 0 ? (middle, to) : (from, middle);

@@ -43,6 +43,11 @@ public static class SlabSurveys
         }
 
         var limits = layout.Rules.Catalog.LevellingBed;
+        if (thickest < limits.Min)
+        {
+            return Messages.BedMaxTooThin(limits.Min, layout.Rules.Catalog.Units);
+        }
+
         limits = limits with { Max = thickest ?? limits.Max };
         var field = new BedField([.. blocks.Select(block => BlockFacets.Of(block, surface))], limits);
         var remedies = SlabRemedies.Of(field, layout.Rules.Catalog);

@@ -16,6 +16,7 @@ internal sealed record StoreyBlocks(string? Storey, ImmutableArray<FirstCourseBl
             .GroupBy(wall => wall.Identity.Storey, StringComparer.Ordinal)
             .OrderBy(storey => storey.Min(wall => wall.Frame.Origin.Z)).ThenBy(storey => storey.Key, StringComparer.Ordinal)
             .Select(storey => new StoreyBlocks(storey.Key, FirstCourseBlock.Of(storey)))
+            .Where(storey => !storey.Blocks.IsEmpty)
             .ToArray();
         if (storeys.Length == 0)
         {

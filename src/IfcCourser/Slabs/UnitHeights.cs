@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 
 namespace IfcCourser.Slabs;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
@@ -8,7 +7,6 @@ using IfcCourser.Runs;
 using IfcCourser.Slabs;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Slabs;
 
@@ -19,14 +17,16 @@ internal static class SlabCase
 
     public static readonly Layout Metric = LayOut("eu", "aac-mm", Length.FromMm(4999), Length.FromMm(3749), Length.FromMm(240));
 
-    /// <summary>Readings every so far, mm, over the box and a little beyond.</summary>
+    /// <summary>Readings at most so far apart, mm, over the box and a little beyond; so much less where negative.</summary>
     public static IEnumerable<Vector2> Grid(double step, double margin = 100)
     {
-        for (var x = -margin; x <= 5000 + margin; x += step)
+        var (width, height) = (5000 + (2 * margin), 4000 + (2 * margin));
+        var (columns, rows) = ((int)Math.Ceiling(width / step), (int)Math.Ceiling(height / step));
+        for (var i = 0; i <= columns; i++)
         {
-            for (var y = -margin; y <= 4000 + margin; y += step)
+            for (var j = 0; j <= rows; j++)
             {
-                yield return new Vector2(x, y);
+                yield return new Vector2((width * i / columns) - margin, (height * j / rows) - margin);
             }
         }
     }

@@ -59,6 +59,19 @@ public sealed class SlabSurveyTests
         Assert.Equal(spread * 25.4, survey.Spread, 1e-5);
     }
 
+    /// <summary>ACI 117-10 4.4.1: the top of a slab on ground lies within 3/4 in of its level.</summary>
+    [Theory]
+    [InlineData(0.74, true)]
+    [InlineData(-0.74, true)]
+    [InlineData(0.76, false)]
+    [InlineData(-0.76, false)]
+    public void A_slab_off_its_level_is_told(double inches, bool isWithin)
+    {
+        var survey = SlabCase.Survey(SlabCase.Inch, SlabCase.Csv(SlabCase.Grid(800), _ => inches * 25.4));
+        Assert.Equal(isWithin, survey.Findings.All(finding => finding.Code.Id != "slab-off-level"));
+        Assert.Equal((inches + 0.25 - 0.5) * 25.4, survey.Chosen.Raised, Close);
+    }
+
     [Fact]
     public void A_hump_is_named_where_it_lies()
     {

@@ -26,6 +26,11 @@ internal static class WallNotes
         }
 
         yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
+        if (facts.Layout.SlabLevels.FirstOrDefault(level => string.Equals(level.Storey, wall.Identity.Storey, StringComparison.Ordinal)) is { } level)
+        {
+            yield return SheetText.SlabRead(level, facts.Text);
+        }
+
         yield return SheetText.Drift(catalog, facts.Text);
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
         if (!wall.BondBeams.IsEmpty)

@@ -1,5 +1,4 @@
 using IfcCourser.Output.Sheets.Panels;
-using IfcCourser.Slabs;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.Slabs;
