@@ -56,7 +56,7 @@ public static class FindingsJson
         json.Member("length", wall.Frame.Length);
         if (wall.LengthCheck is { } check)
         {
-            json.Line("lengthOnModule", line => CheckJson.Length(line, check));
+            json.Line("lengthOnModule", line => CheckJson.WallLength(line, check));
         }
 
         json.Lines("openings", wall.Openings, Opening);
