@@ -1,5 +1,6 @@
 """The files of order/ of one run against the pieces of layout.json, and the workbook as openpyxl and LibreOffice read it."""
 import csv
+import math
 import re
 import shutil
 import subprocess
@@ -83,14 +84,14 @@ def saw_problems(layout, rows, pieces, inch, kerf):
 
 
 def fits(sawn, catalog, kerf):
-    """Area and, strip by strip of one height, length with the kerf: necessary for any way of sawing; for up to one strip of each height also enough."""
+    """Whether the strips that the pieces of each height need by their lengths, kerf included, go into the unit's height."""
     strips = defaultdict(list)
     for _, length, height, *_ in sawn:
         strips[round(height, 3)].append(length)
     high = 0
     for height, lengths in strips.items():
-        used = sum(lengths) + kerf * (len(lengths) - 1)
-        high += -int(-used // (catalog["unitLength"] + 0.01)) * (height + kerf)
+        used = (sum(lengths) + kerf * len(lengths)) / (catalog["unitLength"] + kerf)
+        high += math.ceil(used - 1e-6) * (height + kerf)
     return high - kerf <= catalog["unitHeight"] + 0.01
 
 

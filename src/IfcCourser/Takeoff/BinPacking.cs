@@ -219,7 +219,7 @@ internal sealed class BinPacking
     {
         var most = 0L;
         var half = _capacity / 2;
-        foreach (var least in _sizes.Where((size, i) => size <= half && counts[i] > 0).Append(half + 1))
+        foreach (var least in _sizes.Where((size, i) => size <= half && counts[i] > 0).Append(0))
         {
             var (alone, large, largeSum, smallSum) = (0L, 0L, 0L, 0L);
             for (var i = 0; i < _sizes.Length; i++)

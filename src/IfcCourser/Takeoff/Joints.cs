@@ -12,7 +12,8 @@ internal sealed class Joints
 {
     private readonly WallLayout _wall;
     private readonly Catalog _catalog;
-    private readonly ImmutableArray<ElevationRect> _laid;
+    private readonly ImmutableArray<ElevationRect> _pieces;
+    private readonly ImmutableArray<ElevationRect> _lintels;
     private readonly ILookup<Length, ElevationRect> _byTop;
     private readonly ImmutableArray<Length> _tops;
     private readonly ILookup<Length, ElevationRect> _byLeft;
@@ -28,19 +29,24 @@ internal sealed class Joints
     {
         _wall = wall;
         _catalog = wall.Frame.Curve is { } curve ? rules.Around(curve.Radius, wall.Frame.Thickness).Catalog : rules.Catalog;
-        var lintels = wall.Lintels.Where(lintel => lintel.Kind != LintelKind.Formed).Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
-        _laid = [.. wall.Courses.SelectMany(course => course.Pieces).Select(Box).Concat(lintels)];
-        (_byTop, _byLeft) = (_laid.ToLookup(box => box.Top), _laid.ToLookup(box => box.Left));
+        _pieces = [.. wall.Courses.SelectMany(course => course.Pieces).Select(piece => new ElevationRect(piece.From, piece.To, piece.Bottom, piece.Top))];
+        _lintels = [.. wall.Lintels.Where(lintel => lintel.Kind != LintelKind.Formed).Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top))];
+        (_byTop, _byLeft) = (_pieces.Concat(_lintels).ToLookup(box => box.Top), _pieces.Concat(_lintels).ToLookup(box => box.Left));
         (_tops, _lefts) = ([.. _byTop.Select(group => group.Key).Order()], [.. _byLeft.Select(group => group.Key).Order()]);
     }
 
     public static JointSums Of(WallLayout wall, LayoutRules rules)
     {
         var joints = new Joints(wall, rules);
-        foreach (var box in joints._laid)
+        foreach (var box in joints._pieces)
         {
-            var right = joints.HeadJoint(box);
-            joints.Under(box with { Right = box.Right + right });
+            joints.UnderPiece(box with { Right = box.Right + joints.HeadJoint(box) });
+        }
+
+        foreach (var lintel in joints._lintels)
+        {
+            joints.HeadJoint(lintel);
+            joints.UnderLintel(lintel);
         }
 
         joints.AgainstWalls();
@@ -87,27 +93,25 @@ internal sealed class Joints
         }
     }
 
-    /// <summary>What the underside lies on: mortar on pieces or lintels under it, or the levelling bed.</summary>
-    private void Under(ElevationRect box)
+    /// <summary>A piece lies on mortar all along: on this wall's pieces, at a corner on the other wall's, or on the levelling bed.</summary>
+    private void UnderPiece(ElevationRect box)
     {
-        var covered = Length.Zero;
-        var at = box.Left;
-        foreach (var support in Supports(box).OrderBy(support => support.Left).ThenBy(support => support.Right))
-        {
-            var from = Length.Max(at, support.Left);
-            // Over a head joint the mortar goes on.
-            from = from - at <= _catalog.HeadJoint.Max && covered > Length.Zero ? at : from;
-            var to = Length.Min(box.Right, support.Right);
-            if (to > from)
-            {
-                AddBed(to - from, box.Bottom - support.Top);
-                (covered, at) = (covered + (to - from), to);
-            }
-        }
-
-        if (covered == Length.Zero && Ground(box) is { } ground && box.Bottom >= ground)
+        var tops = Supports(box).Select(support => support.Top).ToList();
+        if (tops.Count == 0 && Ground(box) is { } ground)
         {
             AddGround(box.Width, box.Bottom - ground);
+            return;
+        }
+
+        AddBed(box.Width, tops.Count > 0 ? box.Bottom - tops.Max() : _catalog.BedJoint.Nominal);
+    }
+
+    /// <summary>A lintel lies on mortar where something stands under it.</summary>
+    private void UnderLintel(ElevationRect box)
+    {
+        foreach (var support in Supports(box))
+        {
+            AddBed(Length.Min(box.Right, support.Right) - Length.Max(box.Left, support.Left), box.Bottom - support.Top);
         }
     }
 
@@ -171,6 +175,4 @@ internal sealed class Joints
     private Length Bedded => Length.Min(_catalog.Ordering.JointMortar.Bedded ?? _wall.Frame.Thickness, _wall.Frame.Thickness);
 
     private Length Spread(Length joint) => Length.Max(joint, _catalog.Ordering.JointMortar.Spread ?? Length.Zero);
-
-    private static ElevationRect Box(Piece piece) => new(piece.From, piece.To, piece.Bottom, piece.Top);
 }

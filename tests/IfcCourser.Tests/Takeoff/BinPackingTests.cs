@@ -5,8 +5,8 @@ namespace IfcCourser.Tests.Takeoff;
 
 public sealed class BinPackingTests
 {
-    /// <summary>Sizes of sawn pieces with their kerf in a unit of 626: most more than half, some a third or less.</summary>
-    private static readonly Gen<long> _size = Gen.OneOf(Gen.Long[300, 626], Gen.Long[100, 330], Gen.Long[20, 120]);
+    /// <summary>Sizes of sawn pieces with their kerf in a unit of 626: most more than half, some just half, some a third or less.</summary>
+    private static readonly Gen<long> _size = Gen.OneOf(Gen.Const(313L), Gen.Long[300, 626], Gen.Long[100, 330], Gen.Long[20, 120]);
 
     [Fact]
     public void Short_lists_take_as_few_bins_as_the_best_of_all_fillings() =>
@@ -32,6 +32,15 @@ public sealed class BinPackingTests
     /// <summary>By hand: 400 + 226 and 313 + 313 fill bins of 626, 300 + 200 + 126 another.</summary>
     [Fact]
     public void A_list_worked_by_hand() => Assert.Equal(3, BinPacking.Fill([226, 313, 126, 400, 200, 313, 300], 626).Bins.Length);
+
+    /// <summary>By hand: 313 + 313, 313 + 200 + 112, 314 + 200 + 112.</summary>
+    [Fact]
+    public void Halves_share_a_bin_in_the_bound_too()
+    {
+        var plan = BinPacking.Fill([.. Enumerable.Repeat(313L, 3), 314, 200, 200, 112, 112], 626);
+
+        Assert.Equal((3, 3), (plan.Bins.Length, plan.Least));
+    }
 
     /// <summary>The fewest bins, by putting each size into every open bin or a new one.</summary>
     private static int Fewest(long[] sizes, long capacity)
