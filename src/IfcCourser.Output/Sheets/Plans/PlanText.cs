@@ -1,5 +1,3 @@
-using IfcCourser.Layouts;
-
 namespace IfcCourser.Output.Sheets.Plans;
 
 /// <summary>Every word that a storey sheet prints beside those of <see cref="SheetText"/>.</summary>

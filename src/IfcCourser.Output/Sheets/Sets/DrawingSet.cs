@@ -45,7 +45,7 @@ public static class DrawingSet
     private static IEnumerable<Draft> StoreyPlans(Layout layout)
     {
         var courses = from storey in layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal)
-                      from index in new[] { 0, 1 }
+                      from index in Enumerable.Range(0, 2)
                       where layout.Walls.Any(wall => string.Equals(wall.Identity.Storey, storey, StringComparison.Ordinal) && wall.Courses.Length > index)
                       select (Storey: storey, Index: index);
         return courses.Select((course, i) => new Draft(
