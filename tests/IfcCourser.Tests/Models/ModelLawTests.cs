@@ -4,6 +4,7 @@ using FixtureMaker.Design;
 using FixtureMaker.Ifc;
 using IfcCourser.Catalogs;
 using IfcCourser.Comparing;
+using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
@@ -80,7 +81,7 @@ public sealed class ModelLawTests
         {
             var derived = SitedLayout.Of(LayOut(given.House, given.Rules), LotSiting.Of(isMirrored, degrees));
             var drawn = LayOut((isMirrored ? given.House.Mirrored() : given.House).Placed(new PlanMap(degrees, 0, 0), 0), given.Rules);
-            AssertSame(drawn, derived);
+            AssertSame(drawn, derived with { Findings = [.. derived.Findings.Where(finding => finding.Code != FindingCodes.PlanSited)] });
             foreach (var (a, b) in drawn.Walls.Zip(derived.Walls))
             {
                 Assert.True((a.Frame.Origin - b.Frame.Origin).Length < Near, $"{a.Frame} became {b.Frame}");
