@@ -91,7 +91,10 @@ internal static class Samples
     private static OpeningLayout Opening(string name, OpeningKind kind, ElevationRect placed, Length shift)
     {
         var design = placed.ShiftedBy(-shift, Length.Zero);
-        return new OpeningLayout(new WallOpening("0Open" + name, 200, name, kind, null, null, design, null), design, placed, true);
+        return new OpeningLayout(new WallOpening("0Open" + name, 200, name, kind, null, null, design, null), design, placed, true)
+        {
+            Check = new OpeningCheck(shift == Length.Zero ? ModuleState.OnModule : ModuleState.Cured, new OpeningDeviation(shift, shift, Length.Zero, Length.Zero), shift, shift, null),
+        };
     }
 
     private static Lintel LintelOver(string id, OpeningLayout opening, SampleWall wall, int course, Length left, Length right) => new(
