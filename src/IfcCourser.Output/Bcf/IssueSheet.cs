@@ -96,7 +96,7 @@ internal sealed class IssueSheet
     }
 
     /// <summary>What it is about, in red: where the opening was drawn or would stand, with its shift; else the place.</summary>
-    private IEnumerable<SheetItem> Place()
+    private SheetItem[] Place()
     {
         if (_issue.Opening is not { } opening)
         {
@@ -160,8 +160,20 @@ internal sealed class IssueSheet
 
     private static TitleBlock Untitled() => new()
     {
-        LegalOwner = string.Empty, IdentificationNumber = string.Empty, DateOfIssue = string.Empty, SheetNumber = string.Empty, Title = string.Empty,
-        ApprovalPerson = string.Empty, Creator = string.Empty, DocumentType = string.Empty, Revision = string.Empty, SupplementaryTitle = string.Empty,
-        DocumentStatus = string.Empty, Project = string.Empty, Client = string.Empty, Scale = string.Empty, PaperSize = string.Empty,
+        LegalOwner = string.Empty,
+        IdentificationNumber = string.Empty,
+        DateOfIssue = string.Empty,
+        SheetNumber = string.Empty,
+        Title = string.Empty,
+        ApprovalPerson = string.Empty,
+        Creator = string.Empty,
+        DocumentType = string.Empty,
+        Revision = string.Empty,
+        SupplementaryTitle = string.Empty,
+        DocumentStatus = string.Empty,
+        Project = string.Empty,
+        Client = string.Empty,
+        Scale = string.Empty,
+        PaperSize = string.Empty,
     };
 }

@@ -18,21 +18,21 @@ internal static class MarkupReader
         return new BcfTopic
         {
             Guid = guid,
-            ServerAssignedId = topic.Attribute("ServerAssignedId")?.Value,
-            Type = topic.Attribute("TopicType")?.Value,
-            Status = topic.Attribute("TopicStatus")?.Value,
-            Title = topic.Element("Title")?.Value ?? string.Empty,
-            Priority = topic.Element("Priority")?.Value,
-            Index = topic.Element("Index")?.Value,
+            ServerAssignedId = Attribute(topic, "ServerAssignedId"),
+            Type = Attribute(topic, "TopicType"),
+            Status = Attribute(topic, "TopicStatus"),
+            Title = Text(topic, "Title") ?? string.Empty,
+            Priority = Text(topic, "Priority"),
+            Index = Text(topic, "Index"),
             Labels = Texts(isOld ? topic.Elements("Labels") : topic.Elements("Labels").Elements("Label")),
-            CreationDate = topic.Element("CreationDate")?.Value ?? string.Empty,
-            CreationAuthor = topic.Element("CreationAuthor")?.Value ?? string.Empty,
-            ModifiedDate = topic.Element("ModifiedDate")?.Value,
-            ModifiedAuthor = topic.Element("ModifiedAuthor")?.Value,
-            DueDate = topic.Element("DueDate")?.Value,
-            AssignedTo = topic.Element("AssignedTo")?.Value,
-            Stage = topic.Element("Stage")?.Value,
-            Description = topic.Element("Description")?.Value,
+            CreationDate = Text(topic, "CreationDate") ?? string.Empty,
+            CreationAuthor = Text(topic, "CreationAuthor") ?? string.Empty,
+            ModifiedDate = Text(topic, "ModifiedDate"),
+            ModifiedAuthor = Text(topic, "ModifiedAuthor"),
+            DueDate = Text(topic, "DueDate"),
+            AssignedTo = Text(topic, "AssignedTo"),
+            Stage = Text(topic, "Stage"),
+            Description = Text(topic, "Description"),
             ReferenceLinks = Texts(isOld ? topic.Elements("ReferenceLink") : topic.Elements("ReferenceLinks").Elements("ReferenceLink")),
             RelatedTopics = [.. (isOld ? topic.Elements("RelatedTopic") : topic.Elements("RelatedTopics").Elements("RelatedTopic")).Select(GuidOf).OfType<string>()],
             Files = [.. (isOld ? markup.Elements("Header") : markup.Elements("Header").Elements("Files")).Elements("File").Select(file => HeaderFile(file, isOld))],
@@ -65,7 +65,11 @@ internal static class MarkupReader
         view.Element("Snapshot")?.Value,
         int.TryParse(view.Element("Index")?.Value, NumberStyles.Integer, CultureInfo.InvariantCulture, out var index) ? index : null);
 
-    private static string? GuidOf(XElement element) => element.Attribute("Guid")?.Value;
+    private static string? GuidOf(XElement element) => Attribute(element, "Guid");
+
+    private static string? Text(XElement element, string name) => element.Element(name)?.Value;
+
+    private static string? Attribute(XElement element, string name) => element.Attribute(name)?.Value;
 
     private static ImmutableArray<string> Texts(IEnumerable<XElement> elements) => [.. elements.Select(element => element.Value)];
 }

@@ -65,7 +65,7 @@ internal static class MarkupXml
         Text("Viewpoint", view.View), Text("Snapshot", view.Snapshot), Text("Index", view.Index?.ToString(CultureInfo.InvariantCulture)));
 
     /// <summary>Elements, in one of their own where it is named; nothing where there are none.</summary>
-    private static IEnumerable<XElement> Many(string? name, IEnumerable<XElement?> elements)
+    private static List<XElement> Many(string? name, IEnumerable<XElement?> elements)
     {
         var all = elements.OfType<XElement>().ToList();
         return name is null || all.Count == 0 ? all : [new XElement(name, all)];

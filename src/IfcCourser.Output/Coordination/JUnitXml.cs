@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using System.Xml;
 using IfcCourser.Findings;
-using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Coordination;
 

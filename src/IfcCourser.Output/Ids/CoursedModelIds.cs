@@ -6,6 +6,8 @@ namespace IfcCourser.Output.Ids;
 /// <summary>An IDS file that states what a coursed model carries, so that any checker can tell one from a plain model.</summary>
 public static class CoursedModelIds
 {
+    private static readonly string[] _edges = ["Left", "Right", "Bottom", "Top"];
+
     private const string Label = "IFCLABEL";
     private const string Count = "IFCCOUNTMEASURE";
     private const string LengthMeasure = "IFCLENGTHMEASURE";
@@ -63,7 +65,7 @@ public static class CoursedModelIds
     private static IEnumerable<XElement> Counts(params string[] names) => names.Select(name => Coursing(name, Count));
 
     private static IEnumerable<XElement> Jambs(string rectangle) =>
-        new[] { "Left", "Right", "Bottom", "Top" }.Select(edge => Opening(rectangle + edge, LengthMeasure));
+        _edges.Select(edge => Opening(rectangle + edge, LengthMeasure));
 
     private static XElement Coursing(string name, string type, XElement? value = null) => IdsXml.Property(IdsXml.Is(SetNames.Coursing), name, type, value);
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace IfcCourser.Output.Packing;
 
 /// <summary>The check of PNG chunks and zip entries (ISO 3309; polynomial EDB88320 as RFC 1952, 8 has it).</summary>

@@ -80,7 +80,7 @@ internal sealed class PlanDrawing
         html.Line($"</a>");
         foreach (var opening in wall.Openings.Where(opening => opening.State is OpeningState.Moved or OpeningState.Off))
         {
-            Mark(html, facts, opening);
+            Mark(html, opening);
         }
     }
 
@@ -114,7 +114,7 @@ internal sealed class PlanDrawing
     }
 
     /// <summary>An arrow the way the opening moved along the wall, a diamond where it did not; a link to its row.</summary>
-    private void Mark(Html html, PageFacts facts, PageOpening opening)
+    private void Mark(Html html, PageOpening opening)
     {
         var frame = opening.Wall.Wall.Frame;
         var way = opening.Left + opening.Right;

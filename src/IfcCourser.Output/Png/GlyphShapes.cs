@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Text;
 using IfcCourser.Output.Pdf;
 using IfcCourser.Output.Sheets;
 

@@ -96,7 +96,7 @@ public sealed class LayoutComparisonTests
         var comparison = LayoutComparison.Of(LayOut(drawn), WallSketch.LayOut(Model(drawn), moving));
 
         Assert.Contains("opening-placed", Assert.Single(comparison.Changed, change => change.New.GlobalId == "W1").Changes.Select(change => change.What), StringComparer.Ordinal);
-        Assert.All(comparison.Changed.SelectMany(wall => wall.Changes), change => Assert.NotEqual("opening-moved", change.What));
+        Assert.All(comparison.Changed.SelectMany(wall => wall.Changes), change => Assert.NotEqual("opening-moved", change.What, StringComparer.Ordinal));
     }
 
     /// <summary>Wall 1 is changed; of the kinds named the first must be found, the others may follow from it.</summary>

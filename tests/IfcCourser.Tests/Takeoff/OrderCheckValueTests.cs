@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Takeoff;

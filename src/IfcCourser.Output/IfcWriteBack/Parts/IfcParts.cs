@@ -1,4 +1,3 @@
-using IfcCourser.Geometry;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
 

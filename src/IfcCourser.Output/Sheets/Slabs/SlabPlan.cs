@@ -1,5 +1,4 @@
 using IfcCourser.Output.Sheets.Plans;
-using IfcCourser.Output.Sheets.SetOut;
 using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Slabs;
 
