@@ -39,7 +39,7 @@ internal sealed class PlanDrawing
 
         foreach (var wall in storey.Walls)
         {
-            plan.Wall(html, facts, wall);
+            plan.Wall(html, wall);
         }
 
         plan.Axes(html, -margin, height + margin);
@@ -66,7 +66,7 @@ internal sealed class PlanDrawing
         }
     }
 
-    private void Wall(Html html, PageFacts facts, PageWall wall)
+    private void Wall(Html html, PageWall wall)
     {
         // Begins with what is written on the plan.
         var name = $"{wall.Number}, {wall.Mark} {wall.Name}";
