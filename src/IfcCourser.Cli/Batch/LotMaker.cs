@@ -12,7 +12,8 @@ namespace IfcCourser.Cli.Batch;
 /// <param name="done">Told of each lot as it is done or has failed, with the time it took.</param>
 internal sealed class LotMaker(BatchFolder folder, Action<PlannedLot, LotResult, TimeSpan> done)
 {
-    private const string Ifc = "ifc";
+    /// <summary>Formats that speak of places in the model itself.</summary>
+    private static readonly string[] _ofModel = ["ifc", "bcf"];
 
     // What a lot's files say is not said again.
     private static readonly Terminal _silent = new(TextWriter.Null, TextWriter.Null, ErrorIsTerminal: false) { Quiet = true };
@@ -97,7 +98,7 @@ internal sealed class LotMaker(BatchFolder folder, Action<PlannedLot, LotResult,
         using (var output = staged.Value)
         {
             // A model can't be mirrored in place, and one that stands otherwise than its lot would mislead.
-            var settings = layout.Model.Siting == LotSiting.AsDrawn ? model.Settings : model.Settings with { Formats = model.Settings.Formats.Remove(Ifc) };
+            var settings = layout.Model.Siting == LotSiting.AsDrawn ? model.Settings : model.Settings with { Formats = model.Settings.Formats.Except(_ofModel) };
             var added = LayoutFiles.Add(output, layout, model, settings, _silent);
             if ((added.Fault ?? output.Commit()) is { } fault)
             {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using IfcCourser.Takeoff;
 
 namespace IfcCourser.Cli.Commands;
 
@@ -44,7 +43,7 @@ internal static class LayoutCommand
 
         using var folder = opening.Value;
         terminal.Step(Messages.LayingOut);
-        var layout = LayoutFiles.Add(folder, Orders.With(model.LayOut(), settings.Offcuts), model, settings, terminal);
+        var layout = LayoutFiles.Add(folder, model.LayOut(), model, settings, terminal);
         if ((layout.Fault ?? folder.Commit()) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);

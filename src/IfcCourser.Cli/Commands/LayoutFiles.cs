@@ -7,6 +7,7 @@ using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Tables;
+using IfcCourser.Takeoff;
 
 namespace IfcCourser.Cli.Commands;
 
@@ -28,6 +29,8 @@ internal static class LayoutFiles
     /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
+        layout = Orders.With(layout, settings.Offcuts);
+
         // First, so that what can't be printed is in the lists of findings that the others write.
         var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, settings.Paper, settings.DxfPerSheet), ModelName(layout)).Add(terminal) : layout;
         return printed.IsOk && AddOthers(folder, printed.Value, model, settings, terminal) is { } fault ? fault : printed;

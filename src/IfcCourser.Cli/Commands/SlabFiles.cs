@@ -7,6 +7,7 @@ using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tables;
 using IfcCourser.Slabs;
+using IfcCourser.Takeoff;
 
 namespace IfcCourser.Cli.Commands;
 
@@ -37,7 +38,8 @@ internal static class SlabFiles
     /// <summary>The layout with datum and beds, and the sheets of its walls.</summary>
     private static Fault? Applied(OutputFolder folder, SlabSurvey survey, SlabSettings settings, Terminal terminal)
     {
-        var layout = AppliedSurvey.Of(survey, SlabJson.NameOf(survey.Chosen.Kind));
+        var applied = AppliedSurvey.Of(survey, SlabJson.NameOf(survey.Chosen.Kind));
+        var layout = applied.Order is { } order ? Orders.With(applied, order.Saw.Reuse) : applied;
         return folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))
             ?? (settings.Formats.Overlaps([LayoutFiles.Dxf, LayoutFiles.Svg, LayoutFiles.Pdf])
                 ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, Paper: null, DxfPerSheet: false), LayoutFiles.ModelName(layout)).Add(terminal).Fault

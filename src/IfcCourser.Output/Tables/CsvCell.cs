@@ -1,11 +1,25 @@
+using System.Globalization;
+
 namespace IfcCourser.Output.Tables;
 
 /// <summary>A cell of a CSV file (RFC 4180).</summary>
 public static class CsvCell
 {
-    /// <summary>The text, in quotes where it needs them.</summary>
-    public static string Of(string? text) =>
-        text is null ? string.Empty
-        : text.AsSpan().ContainsAny(",\"\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
-        : text;
+    /// <summary>
+    /// The text, in quotes where it needs them. What a spreadsheet would take for a formula, and is no number, gets an apostrophe before it: names come out of
+    /// models that strangers made.
+    /// </summary>
+    public static string Of(string? text)
+    {
+        if (text is null)
+        {
+            return string.Empty;
+        }
+
+        var safe = IsFormula(text) ? "'" + text : text;
+        return safe.AsSpan().ContainsAny(",\"\r\n") ? $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : safe;
+    }
+
+    private static bool IsFormula(string text) => text.Length > 0 && (text[0] is '=' or '+' or '-' or '@' or '\t' or '\r')
+        && !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
 }

@@ -22,6 +22,8 @@ internal sealed class Joints
     private double _headArea;
     private double _bedVolume;
     private double _headVolume;
+    /// <summary>Mean beds by the readings of the slab, by the corner of the piece over them.</summary>
+    private readonly Dictionary<(Length Left, Length Bottom), Length> _beds;
     private double _levellingArea;
     private double _levellingVolume;
 
@@ -30,6 +32,7 @@ internal sealed class Joints
         _wall = wall;
         _catalog = wall.Frame.Curve is { } curve ? rules.Around(curve.Radius, wall.Frame.Thickness).Catalog : rules.Catalog;
         _pieces = [.. wall.Courses.SelectMany(course => course.Pieces).Select(piece => new ElevationRect(piece.From, piece.To, piece.Bottom, piece.Top))];
+        _beds = wall.Courses.Take(1).SelectMany(course => course.Pieces).Where(piece => piece.Bed is not null).ToDictionary(piece => (piece.From, piece.Bottom), piece => piece.Bed!.Mean);
         _lintels = [.. wall.Lintels.Where(lintel => lintel.Kind != LintelKind.Formed).Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top))];
         (_byTop, _byLeft) = (_pieces.Concat(_lintels).ToLookup(box => box.Top), _pieces.Concat(_lintels).ToLookup(box => box.Left));
         (_tops, _lefts) = ([.. _byTop.Select(group => group.Key).Order()], [.. _byLeft.Select(group => group.Key).Order()]);
@@ -99,7 +102,7 @@ internal sealed class Joints
         var tops = Supports(box).Select(support => support.Top).ToList();
         if (tops.Count == 0 && Ground(box) is { } ground)
         {
-            AddGround(box.Width, box.Bottom - ground);
+            AddGround(box.Width, _beds.TryGetValue((box.Left, box.Bottom), out var read) ? read : box.Bottom - ground);
             return;
         }
 

@@ -35,11 +35,11 @@ public sealed class LayoutCommandTests
         string[] others =
         [
             "coordination/findings.csv", "coordination/findings.html", "coordination/issues.bcf", "layout.json", $"model/{house}.coursed.ifc", "order/saw-list.csv", "order/takeoff.csv",
-            "order/takeoff.xlsx", "report.html", $"walls/{house}.dxf", $"walls/{house}.pdf",
+            "order/takeoff.xlsx", "report.html", "set-out/readings.csv", $"walls/{house}.dxf", $"walls/{house}.pdf",
             .. hasBars ? ["order/bars.csv"] : Array.Empty<string>(),
             .. storeys > 0 ? [$"set-out/{house}.dxf", $"set-out/{house}.pdf", "set-out/points.csv"] : Array.Empty<string>(),
         ];
-        Assert.Equal(others.Order(StringComparer.Ordinal), files.Where(file => !file.EndsWith(".svg", StringComparison.Ordinal)));
+        Assert.Equal(others.Order(StringComparer.Ordinal), files.Where(file => !file.EndsWith(".svg", StringComparison.Ordinal)), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public sealed class LayoutCommandTests
         Assert.Equal(
             "S01-Level-1.svg S02-Attic.svg points.csv readings.csv yarrow.dxf",
             string.Join(' ', Directory.GetFiles(folder.File("with", "set-out")).Select(Path.GetFileName).Order(StringComparer.Ordinal)));
-        Assert.Equal(["readings.csv"], Directory.GetFiles(folder.File("without", "set-out")).Select(Path.GetFileName));
+        Assert.Equal(["readings.csv"], Directory.GetFiles(folder.File("without", "set-out")).Select(Path.GetFileName), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -201,9 +201,9 @@ public sealed class LayoutCommandTests
         Assert.Equal("aac-600", (string?)Json(folder.File("file", "layout.json"))["catalog"]!["name"]);
         Assert.Equal("aac-mm", (string?)Json(folder.File("both", "layout.json"))["catalog"]!["name"]);
         var (file, both) = (Sheets(folder.File("file", "walls")), Sheets(folder.File("both", "walls")));
-        Assert.Contains("W008-Upper-south.svg", file.Keys);
-        Assert.DoesNotContain("W001-Ground-south.svg", file.Keys);
-        Assert.Contains("W001-Ground-south.svg", both.Keys);
+        Assert.Contains("W008-Upper-south.svg", file.Keys, StringComparer.Ordinal);
+        Assert.DoesNotContain("W001-Ground-south.svg", file.Keys, StringComparer.Ordinal);
+        Assert.Contains("W001-Ground-south.svg", both.Keys, StringComparer.Ordinal);
         Assert.All(file.Values, svg => Assert.All(["width=\"841mm\"", "Plot 7", "2026-03-31"], word => Assert.Contains(word, svg, StringComparison.Ordinal)));
         Assert.All(both.Values, svg => Assert.Contains("width=\"594mm\"", svg, StringComparison.Ordinal));
     }

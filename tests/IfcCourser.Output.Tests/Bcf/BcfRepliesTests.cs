@@ -25,7 +25,7 @@ public sealed class BcfRepliesTests
             Assert.Equal(before.Comments, after.Comments);
             Assert.Equal(before.Viewpoints, after.Viewpoints);
             Assert.Equal(before.Files, after.Files);
-            Assert.Equal(before.Attachments.Keys, after.Attachments.Keys);
+            Assert.Equal(before.Attachments.Keys, after.Attachments.Keys, StringComparer.Ordinal);
         }
     }
 
@@ -43,7 +43,7 @@ public sealed class BcfRepliesTests
         var again = BcfSamples.Read(entries).Value!;
         var topic = again.Topics.Single(topic => topic.Status == "Closed");
         Assert.Equal(("2026-03-01T08:00:00Z", "architect@example.org"), (topic.CreationDate, topic.AssignedTo));
-        Assert.Equal(["Accepted, \"will be moved\"", "Ask the designer to accept the shift, or lay out with --openings keep."], topic.Comments.Select(comment => comment.Text).Order());
+        Assert.Equal(["Accepted, \"will be moved\"", "Ask the designer to accept the shift, or lay out with --openings keep."], topic.Comments.Select(comment => comment.Text).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(markups[Foreign], Encoding.UTF8.GetString(entries[$"{Foreign}/markup.bcf"]));
         Assert.Equal("a note", Encoding.UTF8.GetString(entries[$"{Foreign}/note.txt"]));
         Assert.Empty(entries.Where(entry => entry.Key.EndsWith(".bcf", StringComparison.Ordinal) || entry.Key.EndsWith(".bcfv", StringComparison.Ordinal) || entry.Key.EndsWith(".xml", StringComparison.Ordinal))

@@ -154,18 +154,19 @@ internal static partial class BcfSchema
     private static double? Number(string value) => double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static Dictionary<string, List<Part>> Rules(string lines) => lines.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-        .ToDictionary(line => line[..line.IndexOf(':')], line => line[(line.IndexOf(':') + 1)..].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Part.Of).ToList());
+        .Select(line => line.Split(':', 2))
+        .ToDictionary(line => line[0], line => line[1].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Part.Of).ToList(), StringComparer.Ordinal);
 
-    [GeneratedRegex("^[a-fA-F0-9]{8}-([a-fA-F0-9]{4}-){3}[a-fA-F0-9]{12}$")]
+    [GeneratedRegex("^[a-fA-F0-9]{8}-([a-fA-F0-9]{4}-){3}[a-fA-F0-9]{12}$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Guid21();
 
-    [GeneratedRegex("^[a-f0-9]{8}-([a-f0-9]{4}-){3}[a-f0-9]{12}$")]
+    [GeneratedRegex("^[a-f0-9]{8}-([a-f0-9]{4}-){3}[a-f0-9]{12}$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Guid30();
 
-    [GeneratedRegex("^[0-9A-Za-z_$]{22}$")]
+    [GeneratedRegex("^[0-9A-Za-z_$]{22}$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex IfcGuid();
 
-    [GeneratedRegex(@"^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?(Z|[+-]\d\d:\d\d)?$")]
+    [GeneratedRegex(@"^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?(Z|[+-]\d\d:\d\d)?$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex DateTime();
 
     private sealed record Part(string Name, bool IsAttribute, string Type, int Least, int Most)

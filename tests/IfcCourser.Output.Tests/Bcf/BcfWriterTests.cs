@@ -20,7 +20,7 @@ public sealed class BcfWriterTests
             var entries = BcfSamples.Entries(bcf);
             Assert.Equal(version == BcfVersion.V21 ? "2.1" : "3.0", BcfSamples.Xml(entries["bcf.version"]).Attribute("VersionId")!.Value);
             Assert.Equal(version == BcfVersion.V30, entries.ContainsKey("extensions.xml"));
-            Assert.Contains("project.bcfp", entries.Keys);
+            Assert.Contains("project.bcfp", entries.Keys, StringComparer.Ordinal);
             var breaches = entries.Where(entry => !entry.Key.EndsWith(".png", StringComparison.Ordinal))
                 .SelectMany(entry => BcfSchema.Breaches(BcfSamples.Xml(entry.Value), version).Select(breach => $"{entry.Key}: {breach}"));
             Assert.Empty(breaches);
@@ -47,14 +47,14 @@ public sealed class BcfWriterTests
         var entries = BcfSamples.Entries(BcfSamples.Written(BcfSamples.Layout, version));
         var read = BcfSamples.Read(entries).Value!;
 
-        Assert.Equal(["Front: A pier is short", "Window <1> & \u0001 moved +10 mm".Replace("\u0001", string.Empty, StringComparison.Ordinal), "wall #500: no unit is 183 mm wide"], read.Topics.Select(topic => topic.Title).Order(StringComparer.Ordinal));
+        Assert.Equal(["Front: A pier is short", "Window <1> & \u0001 moved +10 mm".Replace("\u0001", string.Empty, StringComparison.Ordinal), "wall #500: no unit is 183 mm wide"], read.Topics.Select(topic => topic.Title).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         foreach (var topic in read.Topics)
         {
             var file = Assert.Single(topic.Files);
             Assert.Equal(("3Lll7opEVXd4croeixKhM2", "haus.ifc", "2026-03-01T08:00:00Z", true), (file.IfcProject, file.Name, file.Date, file.IsExternal));
-            Assert.All(topic.Viewpoints, view => Assert.Contains(view.View!, topic.Attachments.Keys));
-            Assert.All(topic.Viewpoints.Where(view => view.Snapshot is not null), view => Assert.Contains(view.Snapshot!, topic.Attachments.Keys));
-            Assert.Equal(FindingCodes.All.Single(code => topic.Labels.Contains(code.Id)).Remedy, Assert.Single(topic.Comments).Text);
+            Assert.All(topic.Viewpoints, view => Assert.Contains(view.View!, topic.Attachments.Keys, StringComparer.Ordinal));
+            Assert.All(topic.Viewpoints.Where(view => view.Snapshot is not null), view => Assert.Contains(view.Snapshot!, topic.Attachments.Keys, StringComparer.Ordinal));
+            Assert.Equal(FindingCodes.All.Single(code => topic.Labels.Contains(code.Id, StringComparer.Ordinal)).Remedy, Assert.Single(topic.Comments).Text);
             Assert.Equal(topic.Guid.ToLowerInvariant(), topic.Guid);
         }
 
@@ -85,8 +85,8 @@ public sealed class BcfWriterTests
             Walls = [wall with { Findings = [.. wall.Findings.Skip(1), wall.Findings[0] with { Message = "other words", At = wall.Findings[0].At! with { S = Length.FromMm(1234) } }] }],
         };
         var (first, second) = (BcfReplies.Join(layout, BcfVersion.V30, null).File.Topics, BcfReplies.Join(later, BcfVersion.V30, null).File.Topics);
-        Assert.Equal(3, first.Select(topic => topic.Guid).Distinct().Count());
-        Assert.Equal(first.Select(topic => topic.Guid).Order(), second.Select(topic => topic.Guid).Order());
+        Assert.Equal(3, first.Select(topic => topic.Guid).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(first.Select(topic => topic.Guid).Order(StringComparer.Ordinal), second.Select(topic => topic.Guid).Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     /// <summary>PNG, ISO/IEC 15948, 11.2.2: width and height follow the first chunk's name; BCF 3.0, topic folder: at most 1500 pixels.</summary>

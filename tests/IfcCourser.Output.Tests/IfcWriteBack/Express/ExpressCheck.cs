@@ -1,6 +1,5 @@
 using System.Reflection;
 using IfcCourser.Ifc;
-using IfcCourser.Step21;
 
 namespace IfcCourser.Output.Tests.IfcWriteBack.Express;
 

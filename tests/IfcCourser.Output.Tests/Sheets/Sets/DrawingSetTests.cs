@@ -10,7 +10,10 @@ public static class DrawingSetTests
 {
     private static readonly JobFacts _job = new()
     {
-        Project = "Plot 7", Client = "An invented client", Author = "An office", CheckedBy = "A checker",
+        Project = "Plot 7",
+        Client = "An invented client",
+        Author = "An office",
+        CheckedBy = "A checker",
         Revisions = [new Revision("A", "2026-03-12", "First issue", "NE"), new Revision("B", "2026-03-31", "Hall door moved", "NE")],
     };
 
@@ -45,9 +48,9 @@ public static class DrawingSetTests
     public static void Sheets_are_numbered_through_and_the_cover_names_each(string house)
     {
         var set = _sets[house].Value;
-        Assert.Equal(set.Select(sheet => sheet.Entry.Number), set.Select(sheet => sheet.Sheet.Title.IdentificationNumber));
+        Assert.Equal(set.Select(sheet => sheet.Entry.Number), set.Select(sheet => sheet.Sheet.Title.IdentificationNumber), StringComparer.Ordinal);
         Assert.Equal(set.Length, set.Select(sheet => sheet.Entry.Number).Distinct(StringComparer.Ordinal).Count());
-        Assert.Equal(Enumerable.Range(1, set.Length).Select(i => FormattableString.Invariant($"{i}/{set.Length}")), set.Select(sheet => sheet.Sheet.Title.SheetNumber));
+        Assert.Equal(Enumerable.Range(1, set.Length).Select(i => FormattableString.Invariant($"{i}/{set.Length}")), set.Select(sheet => sheet.Sheet.Title.SheetNumber), StringComparer.Ordinal);
         Assert.Equal(CoverSheet.Number, set[0].Entry.Number);
         var cover = Texts(set[0].Sheet).Select(text => text.Text).ToHashSet(StringComparer.Ordinal);
         Assert.All(set, sheet => Assert.Contains(sheet.Entry.Number, cover));

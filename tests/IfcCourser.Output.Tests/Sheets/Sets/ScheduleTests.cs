@@ -48,7 +48,7 @@ public static class ScheduleTests
     public static void Details_are_drawn_of_each_kind_that_occurs()
     {
         var names = _sheets.Single(sheet => sheet.Title.Title == "Details").Views.Select(view => view.Name.Split([':', ','])[0]).Order(StringComparer.Ordinal);
-        Assert.Equal(["Bearing of a lintel", "Bond beam", "Corner", "First course", "Jamb and sill", "Movement joint", "Tee"], names);
+        Assert.Equal(["Bearing of a lintel", "Bond beam", "Corner", "First course", "Jamb and sill", "Movement joint", "Tee"], names, StringComparer.Ordinal);
     }
 
     private static IEnumerable<string> Texts(string number) => Lowering.Lower(_sheets.Single(sheet => sheet.Title.IdentificationNumber == number)).OfType<TextItem>().Select(text => text.Text);
