@@ -1,5 +1,5 @@
-using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Panels;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Slabs;
 using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Slabs;
