@@ -109,10 +109,13 @@ internal static partial class Messages
         $"The wall is {Text(height, units)} high, too low for a bed and a course, which take {Text(least, units)}";
 
     public static string OpeningMoved(string name, Length along, Length sill, Length head, UnitSystem units) =>
-        FormattableString.Invariant($"{name} moved {Signed(along, units)} along the wall, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
+        $"{name} moved: {Ways(units, ("along the wall", along), ("at the sill", sill), ("at the head", head))}; awaits the designer's consent";
 
     public static string OpeningResized(string name, Length left, Length right, Length sill, Length head, UnitSystem units) =>
-        FormattableString.Invariant($"{name} changed: left jamb {Signed(left, units)}, right jamb {Signed(right, units)}, sill {Signed(sill, units)}, head {Signed(head, units)}; awaits the designer's consent");
+        $"{name} changed: {Ways(units, ("at the left jamb", left), ("at the right jamb", right), ("at the sill", sill), ("at the head", head))}; awaits the designer's consent";
+
+    private static string Ways(UnitSystem units, params (string Where, Length Way)[] ways) =>
+        string.Join(", ", ways.Where(way => way.Way != Length.Zero).Select(way => $"{Signed(way.Way, units)} {way.Where}"));
 
     public static string OffModule(string name, Length move, Length widen, string why, UnitSystem units) =>
         (move == Length.Zero, widen == Length.Zero) switch

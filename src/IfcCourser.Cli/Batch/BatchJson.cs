@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 namespace IfcCourser.Cli.Batch;
 
 /// <summary>The JSON of a lot's result.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n", IndentSize = 1)]
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, UseStringEnumConverter = true, NewLine = "\n", IndentSize = 1)]
 [JsonSerializable(typeof(LotResult))]
 internal sealed partial class BatchJson : JsonSerializerContext
 {

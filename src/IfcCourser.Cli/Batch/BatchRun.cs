@@ -77,10 +77,10 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
     private LotRow Row(PlannedLot lot, BatchFolder folder) =>
         _made.TryGetValue(lot.Number, out var made) ? new LotRow(lot, made.Result, made.Time)
         : folder.Recorded(lot.Lot.Name) is { } result && result.Key == lot.Key ? new LotRow(lot, result, null)
-        : new LotRow(lot, new LotResult(lot.Key, Messages.NotDone, LotCounts.None), null);
+        : new LotRow(lot, new LotResult(lot.Key, Messages.NotDone, LotCounts.None, []), null);
 
     private Fault? Tables(List<LotRow> rows, BatchFolder folder) =>
-        folder.Write("batch.csv", BatchTables.Csv(rows, settings.Timings)) ?? folder.Write("totals.json", BatchTables.Totals(rows));
+        folder.Write("batch.csv", BatchTables.Csv(rows, settings.Timings)) ?? folder.Write("totals.json", BatchTables.Totals(rows)) ?? folder.Write("order.csv", BatchTables.Order(rows));
 
     private void Print(List<LotRow> rows, List<string> others)
     {
@@ -107,7 +107,7 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
         }
 
         terminal.Result(Messages.Written(settings.Out));
-        terminal.Result(Messages.WrittenFile(settings.Shard == Shard.Whole ? "batch.csv, totals.json, lots/" : "lots/"));
+        terminal.Result(Messages.WrittenFile(settings.Shard == Shard.Whole ? "batch.csv, totals.json, order.csv, lots/" : "lots/"));
         if (others.Count > 0)
         {
             terminal.Result(Messages.NotOfBatch(others));

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Tables;
 
 namespace IfcCourser.Cli.Batch;
@@ -34,6 +35,10 @@ internal static class BatchTables
 
         return text.ToString();
     }
+
+    /// <summary>order.csv: what each delivery phase takes, packs rounded once for all its lots.</summary>
+    public static string Order(IReadOnlyList<LotRow> rows) => CombinedOrderCsv.Of(
+        rows.GroupBy(row => row.Lot.Lot.Phase, StringComparer.Ordinal).Select(phase => (phase.Key, CombinedOrder.Of(phase.Select(row => row.Result.Order)))));
 
     /// <summary>totals.json: all lots together, then each delivery phase and each plan, in the order of the manifest, and what failed.</summary>
     public static string Totals(IReadOnlyList<LotRow> rows)

@@ -77,6 +77,14 @@ internal sealed class OrderText(LayoutRules rules)
         _ => Description(line, _noOrder),
     };
 
+    /// <summary>What a line is, so that the same words mean the same thing in every lot.</summary>
+    public string Plain(OrderLine line) => line.Key.Item switch
+    {
+        OrderItem.Pallet => Size(line.Key),
+        OrderItem.Bar => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
+        _ => Short(line),
+    };
+
     /// <summary>What a line is, with what a buyer must know of it.</summary>
     public string Description(OrderLine line, Order order) => line.Key.Item switch
     {

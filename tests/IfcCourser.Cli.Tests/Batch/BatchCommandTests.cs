@@ -45,6 +45,23 @@ public sealed class BatchCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_order_of_a_phase_adds_its_lots_and_rounds_pallets_once()
+    {
+        Manifest("1,corner-butted.ifc,,,A\n2,corner-butted.ifc,yes,,A\n3,corner-butted.ifc,,,A\n4,corner-butted.ifc,,,B\n5,broken.ifc,,,B\n");
+        Batch("--formats", "json");
+        var lines = JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "1", "layout.json")))!["takeoff"]!["lines"]!.AsArray();
+        var units = lines.Where(line => (string?)line!["item"] is "full-unit" or "cut-unit" or "unit-waste").Sum(line => (double)line!["gross"]!);
+        var content = (double)Assert.Single(lines, line => (string?)line!["item"] == "pallet")!["packContent"]!;
+
+        var rows = File.ReadAllLines(_folder.File("out", "order.csv"));
+        Assert.Equal("phase,catalog,item,description,width,unit,net,waste,gross,packs", rows[0]);
+        int Pallets(string phase) => int.Parse(Assert.Single(rows, row => row.StartsWith($"{phase},aac-mm,pallet,", StringComparison.Ordinal)).Split(',')[^1], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal((int)Math.Ceiling(units * 3 / content), Pallets("A"));
+        Assert.Equal((int)Math.Ceiling(units / content), Pallets("B"));
+        Assert.NotEqual(3 * Pallets("B"), Pallets("A"));
+    }
+
+    [Fact]
     public void Totals_are_the_sums_of_the_lots()
     {
         Manifest("1,corner-butted.ifc,,,A\n2,broken.ifc,,,A\n3,tee-on-face.ifc,,,B\n4,corner-butted.ifc,yes,,B\n");
