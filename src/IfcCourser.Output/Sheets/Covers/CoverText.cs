@@ -43,4 +43,7 @@ internal static class CoverText
             yield return caution;
         }
     }
+
+    /// <summary>Walls of a key plan that have no number there.</summary>
+    public static string NotNumbered(int walls) => FormattableString.Invariant($"{walls} more {(walls == 1 ? "wall" : "walls")}: numbered in the storey plan");
 }

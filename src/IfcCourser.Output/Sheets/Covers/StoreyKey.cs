@@ -10,6 +10,7 @@ internal static class StoreyKey
 {
     private const double Margin = 7;
     private const double Highest = 70;
+    private const double LineHeight = 5;
 
     public static IEnumerable<Panel> Of(Layout layout) =>
         layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal).Select(storey => Of(new PlanFacts(layout, storey, 0)));
@@ -33,12 +34,9 @@ internal static class StoreyKey
         canvas.Take(new Box(Panel.Width, -Far, Far, Far));
         canvas.Take(new Box(-Far, 0, Far, Far));
         canvas.Take(new Box(-Far, -Far, Far, -height));
-        foreach (var wall in facts.Walls)
-        {
-            PlanTag.Place(canvas, Placed(facts.At(wall, wall.Frame.Length / 2, wall.Frame.Thickness / 2)), facts.NumberOf(wall), Pen.Text);
-        }
-
-        return new Panel([Table.Heading(facts.Storey ?? SheetText.UnnamedStorey)], [new PanelRow(height, [.. canvas.Items])]);
+        var crowded = facts.Walls.Count(wall => !PlanTag.TryPlace(canvas, Placed(facts.At(wall, wall.Frame.Length / 2, wall.Frame.Thickness / 2)), facts.NumberOf(wall), Pen.Text));
+        var more = new PanelRow(LineHeight, [new TextItem(Pen.Text, new Point(1, -LineHeight + 1), CoverText.NotNumbered(crowded), Table.TextHeight)]);
+        return new Panel([Table.Heading(facts.Storey ?? SheetText.UnnamedStorey)], [new PanelRow(height, [.. canvas.Items]), .. crowded > 0 ? [more] : ImmutableArray<PanelRow>.Empty]);
 
         Point Placed(Point p) => middle + ((p - real.Middle) * factor);
     }

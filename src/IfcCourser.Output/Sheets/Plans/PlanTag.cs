@@ -11,6 +11,9 @@ internal static class PlanTag
     private static readonly double[] _distances = [2.6, 3.4, 4.4, 5.6, 7, 9, 11, 14, 17, 21, 26, 32, 40];
     private const double Leader = 3.5;
 
+    /// <summary>As far as a leader can be followed in a small plan, paper millimetres.</summary>
+    private const double Near = 9;
+
     /// <summary>Between a number and what stands beside it, paper millimetres, so that two numbers don't read as one.</summary>
     private const double Clear = 1.2;
 
@@ -18,13 +21,36 @@ internal static class PlanTag
     public static void Place(Canvas canvas, Point at, string text, Pen pen)
     {
         var mm = canvas.PerPaper;
-        var width = TextMetrics.Width(text, TextHeight) / 2;
-        var candidates = _distances.SelectMany(distance => Ways(distance, width).Select(way => (distance, Item: new TextItem(pen, at + (way * mm), text, TextHeight, TextAnchor.Middle)))).ToArray();
+        var candidates = Candidates(canvas, at, text, pen);
         var chosen = Array.Find(candidates, c => canvas.IsFree(ItemBox.Of(c.Item, mm).Grown(Clear * mm)));
         chosen = chosen.Item is null ? Array.Find(candidates, c => canvas.IsFreeOfText(ItemBox.Of(c.Item, mm).Grown(Clear * mm))) : chosen;
-        chosen = chosen.Item is null ? Outside(canvas, at, text, pen) : chosen;
+        Write(canvas, at, chosen.Item is null ? Outside(canvas, at, text, pen) : chosen);
+    }
+
+    /// <summary>Free of texts and lines; false, and nothing written, where there is no such place near by.</summary>
+    public static bool TryPlace(Canvas canvas, Point at, string text, Pen pen)
+    {
+        var chosen = Array.Find(Candidates(canvas, at, text, pen), c => c.Distance <= Near && canvas.IsFree(ItemBox.Of(c.Item, canvas.PerPaper).Grown(Clear * canvas.PerPaper)));
+        if (chosen.Item is null)
+        {
+            return false;
+        }
+
+        Write(canvas, at, chosen);
+        return true;
+    }
+
+    private static (double Distance, TextItem Item)[] Candidates(Canvas canvas, Point at, string text, Pen pen)
+    {
+        var width = TextMetrics.Width(text, TextHeight) / 2;
+        return [.. _distances.SelectMany(distance => Ways(distance, width).Select(way => (distance, new TextItem(pen, at + (way * canvas.PerPaper), text, TextHeight, TextAnchor.Middle))))];
+    }
+
+    private static void Write(Canvas canvas, Point at, (double Distance, TextItem Item) chosen)
+    {
+        var mm = canvas.PerPaper;
         canvas.Write(chosen.Item);
-        if (chosen.distance > Leader)
+        if (chosen.Distance > Leader)
         {
             canvas.Add(new LineItem(Pen.Dimension, at, Nearest(ItemBox.Of(chosen.Item, mm), at)));
         }
