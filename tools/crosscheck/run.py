@@ -80,8 +80,7 @@ def parse():
 
 def all_tasks(arguments):
     for number, model in enumerate(sorted((arguments.fixtures / "ifc").glob("*/*.ifc"))):
-        yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, [], repeated=is_house(model) or number % REPEATED == 0)
-        is_more = model.stem == model.parent.name or number % REPEATED == 0
+        is_more = is_house(model) or number % REPEATED == 0
         yield job.Task(model, "fixture", arguments.work / "fixture" / model.stem, MORE_MODELS if is_more else [], repeated=is_more)
     for model in sorted((arguments.shared / "models").glob("*.ifc")):
         yield job.Task(model, "real", arguments.work / "real" / model.stem, ANY_WALL, repeated=False)
