@@ -34,7 +34,8 @@ def problems_of(layout, out: Path, with_office):
     workbook = out / "order" / "takeoff.xlsx"
     yield from workbook_problems(layout, workbook)
     if with_office:
-        yield from office_problems(workbook, out / "office")
+        # Beside the run, so that two runs can be compared.
+        yield from office_problems(workbook, out.parent.parent / "office" / out.name)
 
 
 def read(file):
