@@ -9,7 +9,7 @@ import { chromium } from 'playwright-core';
 
 const AXE = fs.readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const VIEWS = [['light', 1400], ['dark', 1400], ['light', 390], ['dark', 390]];
-const WALLS = 4, MANY = 200, READY = 5000;
+const WALLS = 4, MANY = 200;
 const wantsFaults = process.argv[2] === '--faults';
 const folders = process.argv.slice(wantsFaults ? 3 : 2);
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox'] });
@@ -36,7 +36,8 @@ async function judge(file, layout) {
   for (const [scheme, width] of layout.walls.length > MANY ? VIEWS.slice(0, 1) : VIEWS) {
     const page = await open(file, scheme, width, say);
     ready = Math.max(ready, await page.evaluate(() => performance.getEntriesByName('ready')[0]?.startTime ?? Infinity));
-    if (ready > READY) say(`ready after ${ready} ms`);
+    // How soon is printed, not judged: the machine may be busy.
+    if (!Number.isFinite(ready)) say('never says that it is ready');
     await page.evaluate(AXE);
     const found = await page.evaluate(() => axe.run());
     for (const rule of found.violations) say(`axe, ${scheme} ${width}: ${rule.id}: ${rule.nodes.length}, first ${rule.nodes[0].html.slice(0, 120)}`);
