@@ -6,8 +6,8 @@ namespace IfcCourser.Reinforcement;
 
 /// <summary>
 /// The best bars of a wall, exactly: all demands met, no gap over the largest spacing, clear of joints, then the fewest. Goes from left to right
-/// over every place; of the beginnings that reach a place only those are kept that no other one beats in cost, in the places of the last bars
-/// (further on leaves more room) and in the demands met.
+/// over every place, which may hold a bar under an opening and one over it; of the beginnings that reach a place only those are kept that no other
+/// one beats in cost, in the places of the last bars (further on leaves more room) and in the demands met.
 /// </summary>
 internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing)
 {
@@ -32,7 +32,7 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
             {
                 if (candidate.Spots[spot].MayStand)
                 {
-                    reached.AddRange(beginnings.ConvertAll(beginning => With(beginning, c, spot)));
+                    reached.AddRange(reached.ConvertAll(beginning => With(beginning, c, spot)));
                 }
             }
 

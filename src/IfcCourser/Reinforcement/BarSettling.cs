@@ -72,10 +72,11 @@ internal sealed class BarSettling
         var others = bars.RemoveAt(i).SelectMany(bar => Spot(bar).Serves).ToHashSet();
         var needed = Spot(bars[i]).Serves.Where(demand => !others.Contains(demand)).ToList();
         var middle = needed.Count > 0 ? MiddleOf(needed) : Even(bars, i);
-        var (from, to) = (i == 0 ? 0 : bars[i - 1].Candidate + 1, i == bars.Length - 1 ? _field.Candidates.Length - 1 : bars[i + 1].Candidate - 1);
+        var (from, to) = (i == 0 ? (Candidate: 0, Spot: -1) : bars[i - 1], i == bars.Length - 1 ? (Candidate: _field.Candidates.Length - 1, Spot: int.MaxValue) : bars[i + 1]);
         var cost = Cost(bars);
-        return Enumerable.Range(from, Math.Max(0, to - from + 1))
+        return Enumerable.Range(from.Candidate, to.Candidate - from.Candidate + 1)
             .SelectMany(c => Enumerable.Range(0, _field.Candidates[c].Spots.Length).Select(s => (Candidate: c, Spot: s)))
+            .Where(place => place.CompareTo(from) > 0 && place.CompareTo(to) < 0)
             .Where(place => Spot(place).MayStand && Clearance(place).OnJoint <= Clearance(bars[i]).OnJoint && needed.TrueForAll(Spot(place).Serves.Contains))
             .OrderByDescending(place => Clearance(place).Distance)
             .ThenBy(place => Length.Abs(_field.Candidates[place.Candidate].At - middle))

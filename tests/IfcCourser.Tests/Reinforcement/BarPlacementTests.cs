@@ -71,6 +71,20 @@ public sealed class BarPlacementTests
         Assert.Equal(below, placed.Select(bar => bar.At));
     }
 
+    /// <summary>
+    /// Worked by hand: end bars 4 to 8 in from the ends of 1200 mm are more than 600 mm apart, so that one more stands between them at every height; an opening
+    /// 400 mm wide, too small for jamb bars, and its lintel part that one in two, which may stand in line.
+    /// </summary>
+    [Fact]
+    public void A_bar_under_an_opening_and_one_over_it_may_stand_in_line()
+    {
+        var wall = WallSketch.Straight(_grid * 6, Length.FromMm(2400), Length.FromMm(200)) with { Openings = [WallSketch.Opening(0, 400, 800, 1200, 2000)] };
+        var bars = _rules.Set.Bars! with { LargestSpacing = _grid * 3, SpacingFromHeight = Length.Zero };
+        var placed = new BarPlacement(Site(wall), Rules(_rules.Catalog, bars), bars).SettleAll([]);
+        Assert.Equal([(0, 1200), (2200, 2400)], placed.Where(bar => bar.At == Length.FromMm(600)).Select(bar => (bar.Heights.From.Mm, bar.Heights.To.Mm)));
+        Assert.Equal(4, placed.Length);
+    }
+
     private static BarSite Site(Wall wall) => new(
         wall, [.. wall.Openings.Select(opening => new OpeningLayout(opening, opening.Model, opening.Model, OnModule: true))], Lintels(wall), [], [], [], []);
 
