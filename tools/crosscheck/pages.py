@@ -30,8 +30,8 @@ def problems_of_set(path: Path, drawings: dict[str, Path]):
     yield from problems_of_fonts(path)
     boxes = [(float(w), float(h)) for _, w, h in BOX.findall(run("pdfinfo", "-box", "-f", "1", "-l", "999999", path).stdout)]
     texts = run("pdftotext", "-raw", "-enc", "UTF-8", path, "-").stdout.split("\f")[:-1]
-    told = json.loads(run("qpdf", "--json", "--json-key=outlines", "--json-key=pagelabels", "--json-key=pages", "--json-key=objects", path).stdout)
-    units = [told["objects"][page["object"]].get("/UserUnit", 1) for page in told["pages"]]
+    told = json.loads(run("qpdf", "--json", "--json-key=outlines", "--json-key=pagelabels", "--json-key=pages", "--json-key=qpdf", path).stdout)
+    units = [told["qpdf"][1][f"obj:{page['object']}"]["value"].get("/UserUnit", 1) for page in told["pages"]]
     names = dict(bookmarks(told["outlines"]))
     labels = [entry["label"]["/P"].removeprefix("u:") for entry in told["pagelabels"]]
     if not len(boxes) == len(units) == len(texts) == len(names) == len(labels) == len(drawings):
