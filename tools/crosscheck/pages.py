@@ -7,7 +7,7 @@ import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
 POINTS_PER_MM = 72 / 25.4
-SIZE = re.compile(r"^Page +(\d+) size: +([\d.]+) x ([\d.]+) pts", re.M)
+BOX = re.compile(r"^Page +(\d+) MediaBox: +0.00 +0.00 +([\d.]+) +([\d.]+)", re.M)
 SVG = "{http://www.w3.org/2000/svg}"
 
 
@@ -28,13 +28,14 @@ def problems_of_set(path: Path, drawings: dict[str, Path]):
         yield f"qpdf finds {(checked.stdout + checked.stderr).strip()[-300:]}"
         return
     yield from problems_of_fonts(path)
-    sizes = [(float(w), float(h)) for _, w, h in SIZE.findall(run("pdfinfo", "-f", "1", "-l", "999999", path).stdout)]
+    boxes = [(float(w), float(h)) for _, w, h in BOX.findall(run("pdfinfo", "-box", "-f", "1", "-l", "999999", path).stdout)]
     texts = run("pdftotext", "-raw", "-enc", "UTF-8", path, "-").stdout.split("\f")[:-1]
-    told = json.loads(run("qpdf", "--json", "--json-key=outlines", "--json-key=pagelabels", path).stdout)
+    told = json.loads(run("qpdf", "--json", "--json-key=outlines", "--json-key=pagelabels", "--json-key=pages", "--json-key=qpdf", path).stdout)
+    units = [told["qpdf"][1][f"obj:{page['object']}"]["value"].get("/UserUnit", 1) for page in told["pages"]]
     names = dict(bookmarks(told["outlines"]))
     labels = [entry["label"]["/P"].removeprefix("u:") for entry in told["pagelabels"]]
-    if not len(sizes) == len(texts) == len(names) == len(labels) == len(drawings):
-        yield f"{len(sizes)} pages, {len(texts)} with text, {len(names)} bookmarks, {len(labels)} labels, {len(drawings)} sheets"
+    if not len(boxes) == len(units) == len(texts) == len(names) == len(labels) == len(drawings):
+        yield f"{len(boxes)} pages, {len(texts)} with text, {len(names)} bookmarks, {len(labels)} labels, {len(drawings)} sheets"
         return
     for page, name in sorted(names.items()):
         drawing = drawings.get(name)
@@ -43,7 +44,7 @@ def problems_of_set(path: Path, drawings: dict[str, Path]):
             continue
         if not name.startswith(labels[page - 1] + " "):
             yield f"page {page} is labelled {labels[page - 1]}, its bookmark says {name}"
-        yield from (f"page {page}: {text}" for text in problems_of_page(sizes[page - 1], texts[page - 1], drawing))
+        yield from (f"page {page}: {text}" for text in problems_of_page(boxes[page - 1], units[page - 1], texts[page - 1], drawing))
 
 
 def problems_of_fonts(path: Path):
@@ -62,11 +63,14 @@ def bookmarks(entries):
             yield entry["destpageposfrom1"], entry["title"]
 
 
-def problems_of_page(size, text, drawing: Path):
+def problems_of_page(box, unit, text, drawing: Path):
+    """A page's box is in units of so many points each (ISO 32000-1, table 30); poppler tells it to two decimals. No reader need take more than 14,400 units."""
     root = ElementTree.parse(drawing).getroot()
     wanted = tuple(float(root.get(side).removesuffix("mm")) * POINTS_PER_MM for side in ("width", "height"))
-    if any(abs(a - b) > 0.01 for a, b in zip(size, wanted)):
-        yield f"{size} points, {drawing.name} has {wanted}"
+    if any(abs(a * unit - b) > 0.01 * unit for a, b in zip(box, wanted)):
+        yield f"{box} units of {unit} points, {drawing.name} has {wanted} points"
+    if max(box) > 14400:
+        yield f"{box} units: more than 14,400"
     said = spaceless(text)
     drawn = [spaceless("".join(element.itertext())) for element in root.iter(f"{SVG}text")]
     more, fewer = (collections.Counter(said), collections.Counter("".join(drawn)))

@@ -10,6 +10,8 @@ internal sealed class PageContent
 {
     private const double PointsPerMm = 72 / 25.4;
 
+    private const double MostUnits = 14400;
+
     /// <summary>The least that a dot is long.</summary>
     private const double Dot = 0.2;
 
@@ -23,7 +25,8 @@ internal sealed class PageContent
     private PageContent(Sheet sheet, EmbeddedFont font)
     {
         (_sheet, _font) = (sheet, font);
-        _out.Append(CultureInfo.InvariantCulture, $"{PointsPerMm:0.########} 0 0 {PointsPerMm:0.########} 0 0 cm 4 M\n");
+        var scale = PointsPerMm / UserUnit(sheet.Paper);
+        _out.Append(CultureInfo.InvariantCulture, $"{scale:0.########} 0 0 {scale:0.########} 0 0 cm 4 M\n");
     }
 
     public static byte[] Of(Sheet sheet, EmbeddedFont font)
@@ -38,7 +41,19 @@ internal sealed class PageContent
         return Encoding.ASCII.GetBytes(page._out.ToString());
     }
 
-    public static string MediaBox(PaperSize paper) => $"[0 0 {Number(paper.Width * PointsPerMm)} {Number(paper.Height * PointsPerMm)}]";
+    /// <summary>Entries of the page's dictionary that say how large it is.</summary>
+    public static string SizeOf(PaperSize paper)
+    {
+        var unit = UserUnit(paper);
+        var box = $"/MediaBox [0 0 {Number(paper.Width * PointsPerMm / unit)} {Number(paper.Height * PointsPerMm / unit)}]";
+        return unit == 1 ? box : $"{box} /UserUnit {Number(unit)}";
+    }
+
+    /// <summary>
+    /// Points in a unit of the page (ISO 32000-1, table 30, UserUnit): pages of more than 14,400 units are beyond what readers must take (annex C, from memory),
+    /// and rolls can be longer than those 5.08 m.
+    /// </summary>
+    private static int UserUnit(PaperSize paper) => (int)Math.Ceiling(Math.Max(paper.Width, paper.Height) * PointsPerMm / MostUnits);
 
     private void Draw(SheetItem item)
     {

@@ -25,7 +25,7 @@ public static class PdfWriter
         {
             var content = file.AddStream(PageContent.Of(sheet, font));
             var page = file.Add(
-                $"<< /Type /Page /Parent {Reference(tree)} /MediaBox {PageContent.MediaBox(sheet.Paper)} "
+                $"<< /Type /Page /Parent {Reference(tree)} {PageContent.SizeOf(sheet.Paper)} "
                 + $"/Resources << /Font << /F {Reference(fontNumber)} >> >> /Contents {Reference(content)} >>");
             labels.Add($"{Number(bookmarks.Count)} << /P {Text(sheet.Title.IdentificationNumber)} >>");
             bookmarks.Add((sheet.Name, section, page));

@@ -16,13 +16,13 @@ public static class CoverSheet
 
     private const double Head = 46;
 
-    /// <summary>A cover is one sheet: where no paper holds it, it takes one up to so many times as long and as wide.</summary>
-    private const int MostTimes = 40;
+    /// <summary>A cover is one sheet: where no paper holds it, it takes a roll, one of the first so many that can be tried.</summary>
+    private const int MostRolls = 400;
 
     /// <param name="sheets">All of the set, this one included.</param>
     public static Sheet Compose(Layout layout, ImmutableArray<SetSheet> sheets, SheetContext context)
     {
-        var (paper, pages) = PanelPages.Of([.. context.Papers, .. Enumerable.Range(2, MostTimes).Select(context.Papers[^1].Times)], CoverPanels.Of(layout, sheets), Head);
+        var (paper, pages) = PanelPages.Of([.. context.Papers, .. context.Papers[^1].Rolls().Take(MostRolls)], CoverPanels.Of(layout, sheets), Head);
         var title = SheetFrame.Title(layout) with { IdentificationNumber = Number, Title = Title, DocumentType = DocumentType };
         return PanelPages.Sheet(
             SheetText.SheetName(Number, Title), paper, [.. CoverHead.Of(layout, paper), .. pages[0]], layout.Rules.Catalog.Units, context, title);

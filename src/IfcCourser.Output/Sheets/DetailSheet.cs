@@ -21,7 +21,7 @@ public static class DetailSheet
         ImmutableArray<Panel> panels = [WordList.Of(SheetText.Notes, DetailText.Notes(units)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts)];
         var (number, scales) = (DetailText.Number(1), DrawingScale.LargeFor(units));
         var places = scales.Take(2).SelectMany(scale => context.Papers.Take(Math.Max(1, context.Papers.Length - 1)).Select(paper => (Scale: scale, Paper: paper)))
-            .Concat(Elongated(context.Papers[^1]).Select(paper => (Scale: scales[1], Paper: paper)));
+            .Concat(context.Papers[^1].Rolls().Prepend(context.Papers[^1]).Select(paper => (Scale: scales[1], Paper: paper)));
         foreach (var (scale, paper) in places)
         {
             // The highest first, so that rows are of like height.
@@ -36,8 +36,6 @@ public static class DetailSheet
 
         throw new InvalidOperationException("Papers grow without end.");
     }
-
-    private static IEnumerable<PaperSize> Elongated(PaperSize paper) => Enumerable.Range(1, int.MaxValue - 1).Select(paper.Times);
 
     /// <summary>Details left of the title block's column, notes over it.</summary>
     private static (ImmutableArray<Point> Views, ImmutableArray<SheetItem> Panels)? On(PaperSize paper, IReadOnlyList<Canvas> drawings, ImmutableArray<Panel> panels)

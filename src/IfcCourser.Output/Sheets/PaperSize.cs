@@ -40,9 +40,23 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     public static ImmutableArray<PaperSize> For(UnitSystem units) => units == UnitSystem.Inch ? Arch : Iso;
 
-    /// <summary>A roll as many times as long and as wide; the size itself for one.</summary>
-    public PaperSize Times(int times) =>
-        times == 1 ? this : new PaperSize(FormattableString.Invariant($"{Name} x {times}"), Width * times, Height * times);
+    /// <summary>
+    /// Rolls for what is too large for this size, in the order to try them: its own width and up to 40 times its length, then as wide as common plotters are
+    /// (841 mm; 36 in for sizes in inches; common practice, no source), then several such strips beside each other. Without end.
+    /// </summary>
+    public IEnumerable<PaperSize> Rolls()
+    {
+        const int MostLengths = 40;
+        var plotter = IsInch ? 36 * 25.4 : 841;
+        var strips = Enumerable.Range(1, int.MaxValue - 1).Select(count => plotter * count).Where(width => width > Height);
+        return strips.Prepend(Height).SelectMany(width => Enumerable.Range(width == Height ? 2 : 1, MostLengths).Select(times => Roll(Width * times, width)));
+    }
+
+    private bool IsInch => !Iso.Concat([All[0]]).Contains(this);
+
+    private PaperSize Roll(double length, double width) => IsInch
+        ? new(FormattableString.Invariant($"{width / 25.4:0.#} x {length / 25.4:0.#} in"), length, width)
+        : new(FormattableString.Invariant($"{width:0} x {length:0}"), length, width);
 
     private static string Plain(string name) => name.Replace(" ", string.Empty, StringComparison.Ordinal).Replace("-", string.Empty, StringComparison.Ordinal);
 }

@@ -26,15 +26,26 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
         foreach (var scale in scales)
         {
             var canvas = draw(scale);
-            var largest = scale.Denominator < FirstForLargest ? Math.Max(1, papers.Length - 1) : papers.Length;
-            var fit = papers.Take(largest).Select(paper => On(paper, scale, canvas, panels)).FirstOrDefault(a => a is not null);
+            var fit = For(papers, scale).Select(paper => On(paper, scale, canvas, panels)).FirstOrDefault(a => a is not null);
             if (fit is not null)
             {
                 return fit;
             }
         }
 
-        return Elongated(papers[^1], scales[^1], draw(scales[^1]), panels);
+        var smallest = draw(scales[^1]);
+        return papers[^1].Rolls().Select(paper => On(paper, scales[^1], smallest, panels)).First(fit => fit is not null)!;
+    }
+
+    /// <summary>The papers that are taken for a scale.</summary>
+    public static IEnumerable<PaperSize> For(ImmutableArray<PaperSize> papers, DrawingScale scale) =>
+        papers.Take(scale.Denominator < FirstForLargest ? Math.Max(1, papers.Length - 1) : papers.Length);
+
+    /// <summary>The view and its panels on a paper; null where it does not hold them.</summary>
+    public static SheetFit? On(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
+    {
+        var (width, height) = (canvas.Extent.Width / scale.Denominator, canvas.Extent.Height / scale.Denominator);
+        return Arrangement.TryFit(paper, width, height, panels) is { } arrangement ? new SheetFit(scale, canvas, arrangement) : null;
     }
 
     /// <summary>The sheet with its frame and title block.</summary>
@@ -50,22 +61,4 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
         SupplementaryTitle = string.Join(", ", new[] { layout.Model.Siting.Label, storey }.Where(part => !string.IsNullOrEmpty(part))),
         Scale = Scale.Label,
     };
-
-    private static SheetFit? On(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
-    {
-        var (width, height) = (canvas.Extent.Width / scale.Denominator, canvas.Extent.Height / scale.Denominator);
-        return Arrangement.TryFit(paper, width, height, panels) is { } arrangement ? new SheetFit(scale, canvas, arrangement) : null;
-    }
-
-    private static SheetFit Elongated(PaperSize largest, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
-    {
-        for (var times = 2; ; times++)
-        {
-            var paper = largest.Times(times);
-            if (On(paper, scale, canvas, panels) is { } fit)
-            {
-                return fit;
-            }
-        }
-    }
 }

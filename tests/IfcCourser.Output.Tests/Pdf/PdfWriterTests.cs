@@ -54,6 +54,16 @@ public static class PdfWriterTests
         Assert.Equal("0 0 1190.551 841.89", PdfReading.Value(PdfReading.Of(sheet).Pages[0], "MediaBox"));
     }
 
+    /// <summary>7112 mm are 20160 points, more than the 14,400 units that a page may have; in units of two points they are 10080.</summary>
+    [Fact]
+    public static void Longer_pages_count_in_larger_units()
+    {
+        var file = PdfReading.Of(EveryItem.Sheet with { Paper = new PaperSize("a roll", 7112, 914.4) });
+        Assert.Equal("0 0 10080 1296", PdfReading.Value(file.Pages[0], "MediaBox"));
+        Assert.Contains("/UserUnit 2 ", file.Pages[0], StringComparison.Ordinal);
+        Assert.StartsWith("1.41732283 0 0 1.41732283 0 0 cm", file.Content(0), StringComparison.Ordinal);
+    }
+
     [Fact]
     public static void Pages_are_labelled_with_their_sheets_numbers() => Assert.Equal(
         MetricSheets().Select(sheet => sheet.Title.IdentificationNumber),

@@ -9,8 +9,12 @@ namespace IfcCourser.Output.Sheets.Schedules;
 /// <param name="Walls">The tallest one included, by number.</param>
 internal sealed record Pole(int Number, WallLayout Tallest, ImmutableArray<WallLayout> Walls)
 {
+    public string? Storey => Tallest.Identity.Storey;
+
+    /// <summary>Storey by storey, in the order of their walls.</summary>
     public static ImmutableArray<Pole> Of(Layout layout)
     {
+        var storeys = layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal).ToList();
         var poles = new List<(WallLayout Tallest, List<WallLayout> Walls)>();
         foreach (var wall in layout.Walls.OrderByDescending(wall => wall.Courses.Length))
         {
@@ -27,7 +31,7 @@ internal sealed record Pole(int Number, WallLayout Tallest, ImmutableArray<WallL
 
         return
         [
-            .. poles.OrderBy(pole => pole.Walls.Min(wall => WallNumbers.Of(layout, wall)))
+            .. poles.OrderBy(pole => storeys.IndexOf(pole.Tallest.Identity.Storey)).ThenBy(pole => pole.Walls.Min(wall => WallNumbers.Of(layout, wall)))
                 .Select((pole, i) => new Pole(i + 1, pole.Tallest, [.. pole.Walls.OrderBy(wall => WallNumbers.Of(layout, wall))])),
         ];
     }

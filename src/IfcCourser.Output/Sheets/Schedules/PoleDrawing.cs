@@ -4,7 +4,7 @@ using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Schedules;
 
-/// <summary>Storey poles beside each other: courses with their numbers, their tops from the level line and from the base, edges of openings.</summary>
+/// <summary>Storey poles: courses with their numbers, their tops from the level line and from the base, edges of openings.</summary>
 internal static class PoleDrawing
 {
     private const double TextHeight = 2.5;
@@ -12,18 +12,24 @@ internal static class PoleDrawing
     /// <summary>Width of the lath, paper millimetres.</summary>
     private const double Lath = 9;
 
-    public static Canvas Draw(Layout layout, ImmutableArray<Pole> poles, SheetLengths text, DrawingScale scale)
+    public static Canvas Draw(Layout layout, Pole pole, SheetLengths text, DrawingScale scale)
     {
         var canvas = new Canvas(scale.Denominator);
+        Draw(canvas, layout, pole, text);
+        return canvas;
+    }
+
+    /// <summary>Poles beside each other, their level lines at one height.</summary>
+    public static Canvas Row(IEnumerable<Canvas> poles, DrawingScale scale)
+    {
+        var row = new Canvas(scale.Denominator);
         foreach (var pole in poles)
         {
-            var single = new Canvas(scale.Denominator);
-            Draw(single, layout, pole, text);
-            var left = canvas.Items.Count == 0 ? 0 : canvas.Extent.Right + (8 * canvas.PerPaper);
-            canvas.AddRange(single.Items.Select(item => item.MovedBy(new Point(left - single.Extent.Left, 0))));
+            var left = row.Items.Count == 0 ? 0 : row.Extent.Right + (8 * row.PerPaper);
+            row.AddRange(pole.Items.Select(item => item.MovedBy(new Point(left - pole.Extent.Left, 0))));
         }
 
-        return canvas;
+        return row;
     }
 
     private static void Draw(Canvas canvas, Layout layout, Pole pole, SheetLengths text)

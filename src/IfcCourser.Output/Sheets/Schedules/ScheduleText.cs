@@ -31,7 +31,9 @@ internal static class ScheduleText
 
     public static string Number(int number) => FormattableString.Invariant($"Q{number:00}");
 
-    public static string Page(int page, int count) => count == 1 ? Title : FormattableString.Invariant($"{Title}, page {page} of {count}");
+    public static string Page(int page, int count) => Page(Title, page, count);
+
+    public static string PolesPage(int page, int count) => Page(PolesTitle, page, count);
 
     public static string Pole(int number) => FormattableString.Invariant($"Pole {number}");
 
@@ -41,6 +43,8 @@ internal static class ScheduleText
         yield return "Counts are as laid: waste, breakage and offcuts that serve again are not in them. The bar schedule's lengths are as cut.";
         yield return "In: wall and mark of the piece in the table of the wall's sheet, with how many where it is more than one.";
     }
+
+    private static string Page(string title, int page, int count) => count == 1 ? title : FormattableString.Invariant($"{title}, page {page} of {count}");
 
     public static IEnumerable<string> PoleNotes(Catalogs.Catalog catalog, SheetLengths text)
     {

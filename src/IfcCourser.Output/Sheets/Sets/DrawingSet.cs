@@ -73,7 +73,7 @@ public static class DrawingSet
     private static IEnumerable<Draft> Schedules(Layout layout, ImmutableArray<PaperSize> papers)
     {
         var pages = ScheduleSheet.PagesOf(layout, papers);
-        var poles = ScheduleText.Number(pages + 1);
+        var poles = PolePage.Of(layout, papers);
         return Enumerable.Range(1, pages)
             .Select(page => new Draft(
                 ScheduleText.Number(page),
@@ -82,7 +82,13 @@ public static class DrawingSet
                 null,
                 SetFolder.Walls,
                 context => ScheduleSheet.Compose(layout, page, context)))
-            .Append(new Draft(poles, ScheduleText.PolesTitle, ScheduleText.PolesType, null, SetFolder.Walls, context => PoleSheet.Compose(layout, poles, context)));
+            .Concat(Enumerable.Range(1, poles.Length).Select(page => new Draft(
+                ScheduleText.Number(pages + page),
+                ScheduleText.PolesPage(page, poles.Length),
+                ScheduleText.PolesType,
+                null,
+                SetFolder.Walls,
+                context => PoleSheet.Compose(layout, poles, page, ScheduleText.Number(pages + page), context))));
     }
 
     private sealed record Draft(string Number, string Title, string DocumentType, string? Section, SetFolder Folder, Func<SheetContext, Sheet> Compose);
