@@ -41,7 +41,7 @@ internal sealed class BarBond(
         var (best, last, held) = (free, free, free.Held);
         for (var round = 0; round <= Rounds && best.Score.Breaches > 0; round++)
         {
-            held = held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Any(other => other.At == bar.At)));
+            held = held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Any(other => other.At == bar.At && other.Heights == bar.Heights)));
             last = Try(held, isDraft: true);
             best = Better(best, last);
         }
