@@ -191,8 +191,11 @@ internal static partial class Messages
         ? "rules as named; the model is in feet or inches (name another catalog with --catalog)"
         : "rules as named; the model is not in feet or inches (name another catalog with --catalog)";
 
-    /// <summary>Heads of check's columns: where edges are from their lines; + is to the right or up.</summary>
-    public static IReadOnlyList<string> OpeningColumns => ["opening", "state", "left to line", "right to line", "sill to course", "head to course", "least move", "kept, it costs", "findings"];
+    /// <summary>Heads of check's columns; the last is the state.</summary>
+    public static IReadOnlyList<string> OpeningColumns => ["opening", "left", "right", "sill", "head", string.Empty];
+
+    public static string OpeningKey(UnitSystem units) =>
+        $"Ways of jambs to their module lines, of sills and heads to their courses, {(units == UnitSystem.Inch ? "in" : "mm")}; + is to the right or up:";
 
     public const string StateOn = "on the module";
 
@@ -214,19 +217,13 @@ internal static partial class Messages
     /// <summary>How far the jambs move: one figure where the width is kept.</summary>
     public static string Move(OpeningCheck check, UnitSystem units) => (check.MoveLeft == check.MoveRight, check.MoveLeft == Length.Zero, check.MoveRight == Length.Zero) switch
     {
-        (true, _, _) => Signed(check.MoveLeft, units),
+        (true, _, _) => $"move {Signed(check.MoveLeft, units)}",
         (_, true, _) => $"widen {Signed(check.Widening, units)} to the right",
         (_, _, true) => $"widen {Signed(check.Widening, units)} to the left",
-        _ => $"{Signed(check.MoveLeft, units)}, then widen {Signed(check.Widening, units)} to the right",
+        _ => $"move {Signed(check.MoveLeft, units)}, then widen {Signed(check.Widening, units)} to the right",
     };
 
-    /// <summary>What more there is to cut and what breaks, the openings kept as drawn.</summary>
-    public static string Cost(KeepCost cost)
-    {
-        var parts = ((int Count, string One, string More)[])[(cost.CutPieces, "cut piece", "cut pieces"), (cost.ShortPieces, "short piece", "short pieces"), (cost.ShortLaps, "short lap", "short laps")];
-        var told = parts.Where(part => part.Count != 0).Select(part => Invariant($"{part.Count:+0;-0} {(Math.Abs(part.Count) == 1 ? part.One : part.More)}")).ToList();
-        return told.Count == 0 ? "nothing" : string.Join(", ", told);
-    }
+    public static string Kept(string cost) => $"kept, it costs {cost}";
 
     public static string Accepted(int accepted, int others) => Invariant($"accepted before: {accepted}; new: {others}");
 

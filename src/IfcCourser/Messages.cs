@@ -30,6 +30,22 @@ internal static partial class Messages
 
     public const string TeeNearAnother = "another wall meets the main wall, or it ends, too near";
 
+    public static string OpeningsOverlap(string one, string other, Length way, UnitSystem units) =>
+        $"{one} and {other} overlap; {other} {Aside(way, units)} would be clear of it";
+
+    public static string OpeningAtCorner(string opening, string wall, Length way, bool isMoved, UnitSystem units) =>
+        $"{opening}{MovedThere(isMoved)} reaches into the corner with {wall}; {Aside(way, units)} it would be clear of it";
+
+    public static string OpeningAtTee(string opening, string wall, Length way, bool isMoved, UnitSystem units) =>
+        $"{opening}{MovedThere(isMoved)} reaches behind {wall}, which meets this wall; {Aside(way, units)} it would be clear of it";
+
+    public static string LintelAtJoint(string opening, Length at, Length room, Length bearing, UnitSystem units) =>
+        $"The movement joint at {Text(at, units)} leaves the lintel over {opening} {Text(Length.Max(room, Length.Zero), units)} to bear on, {Text(bearing, units)} are asked for: {Text(bearing - room, units)} more would do";
+
+    private static string MovedThere(bool isMoved) => isMoved ? ", moved onto lines," : string.Empty;
+
+    private static string Aside(Length way, UnitSystem units) => $"{Text(Length.Abs(way), units)} to the {(way < Length.Zero ? "left" : "right")}";
+
     public static string NoCourseForLintel(string opening) =>
         FormattableString.Invariant($"No course of the wall stands above the head of {opening} to carry a lintel");
 

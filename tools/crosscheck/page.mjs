@@ -12,7 +12,11 @@ const VIEWS = [['light', 1400], ['dark', 1400], ['light', 390], ['dark', 390]];
 const WALLS = 4, MANY = 200;
 const wantsFaults = process.argv[2] === '--faults';
 const folders = process.argv.slice(wantsFaults ? 3 : 2);
-const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: ['--no-sandbox'] });
+// How long anything may take: a busy machine is slow, it is not wrong.
+const PATIENCE = 120_000;
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', timeout: PATIENCE, args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
+});
 let problems = [], inch = false;
 const near = (a, b) => Math.abs(a - b) < (inch ? 25.4 / 32 + 0.3 : 0.06);
 const shown = (page, table) => page.$$eval(`#${table} tbody tr`, rows => rows.filter(row => row.checkVisibility()).length);
@@ -56,12 +60,28 @@ async function judge(file, layout) {
 
 async function open(file, scheme, width, say) {
   const page = await browser.newPage({ viewport: { width, height: 900 }, colorScheme: scheme });
-  page.setDefaultTimeout(5000);
+  page.setDefaultTimeout(PATIENCE);
   page.on('console', message => say(`console ${message.type()}: ${message.text().slice(0, 200)}`));
   page.on('pageerror', error => say(`error: ${error.message}`));
   page.on('request', request => request.url() !== `file://${file}` && !request.url().startsWith(`file://${file}#`) && say(`request of ${request.url()}`));
   await page.goto(`file://${file}`);
   return page;
+}
+
+/** A key on what has the focus after it: what a handler does at once is done when this returns. */
+async function press(page, element, key) {
+  await element.evaluate(node => node.focus());
+  await page.keyboard.press(key);
+}
+
+/** Waits for what an event brings later, such as a changed address; false where it never comes. */
+function becomes(page, holds, argument) {
+  return page.waitForFunction(holds, argument, { polling: 50 }).then(() => true, () => false);
+}
+
+/** What the page has put off to its next turn is done. */
+function settled(page) {
+  return page.evaluate(() => new Promise(done => setTimeout(done)));
 }
 
 function findingsOf(layout) {
@@ -81,27 +101,32 @@ async function findingsHold(page, layout, say) {
     await expect(all.filter(finding => finding.code === codes[0]).length, `of code ${codes[0]}`);
   }
   await filter.getByRole('button', { name: 'Show all' }).click();
-  await page.waitForTimeout(20);
+  await settled(page);
   await filter.locator('[name=search]').fill('no such words anywhere');
   await expect(0, 'for words that are nowhere');
   await filter.getByRole('button', { name: 'Show all' }).click();
-  await page.waitForTimeout(20);
+  await settled(page);
   await expect(all.length, 'after the reset');
   // From a finding to its place and back.
   const link = page.locator('#findings-table [data-at]').first();
   if (await link.count() === 0) return;
   const at = await link.getAttribute('data-at');
-  await link.press('Enter');
-  if (!await page.evaluate(() => document.activeElement.id === 'viewer')) say('Enter on a finding does not go to its wall');
-  if (await page.locator(`#wall-findings [data-n=${at}].here`).count() !== 1) say(`finding ${at} is not marked in its wall's list`);
+  await press(page, link, 'Enter');
+  if (!await becomes(page, () => document.activeElement.id === 'viewer')) say('Enter on a finding does not go to its wall');
+  if (!await becomes(page, n => document.querySelectorAll(`#wall-findings [data-n=${n}].here`).length === 1, at)) say(`finding ${at} is not marked in its wall's list`);
   await page.locator(`#wall-findings [data-n=${at}] a`).click();
-  if (await page.evaluate(() => location.hash) !== `#${at}` || !await page.locator(`#${at}`).isVisible()) say(`no way back to finding ${at}`);
+  if (!await becomes(page, n => location.hash === `#${n}` && document.getElementById(n).checkVisibility(), at)) say(`no way back to finding ${at}`);
 }
 
 /** The row of each opening that was moved along the wall tells how far and which way. */
 async function openingsHold(page, layout, say) {
   const openings = layout.walls.flatMap(wall => wall.openings ?? []);
-  const rows = await page.$$eval('#openings-table tbody tr', rows => rows.map(row => row.innerText));
+  // Not by innerText, which knows no cells of what is far off the screen.
+  const rows = await page.$$eval('#openings-table tbody tr', rows => rows.map(row => [...row.cells].map(cell => {
+    const copy = cell.cloneNode(true);
+    for (const end of copy.querySelectorAll('br')) end.replaceWith('\n');
+    return copy.textContent;
+  }).join('\t')));
   if (rows.length !== openings.length) say(`${rows.length} rows for ${openings.length} openings`);
   const count = sign => openings.filter(o => Math.abs(o.placed[0] - o.design[0] - o.placed[1] + o.design[1]) < 1e-6 && Math.sign(Math.round((o.placed[0] - o.design[0]) * 1e6)) === sign)
     .map(o => Math.abs(o.placed[0] - o.design[0]));
@@ -127,9 +152,8 @@ async function wallsHold(page, layout, say) {
     const number = layout.walls.indexOf(wall) + 1, link = page.locator(`.plan a.wall[href="#w${number}"]`);
     const storey = page.locator('#storey');
     if (await storey.count()) await storey.selectOption(await page.locator(`.plan:has(a.wall[href="#w${number}"])`).getAttribute('id'));
-    await link.focus();
-    await page.keyboard.press('Enter');
-    await page.waitForFunction(n => document.getElementById('wall-name').textContent.startsWith(`W${String(n).padStart(3, '0')}`), number, { timeout: 2000 }).catch(() => say(`Enter on the plan does not show wall ${number}`));
+    await press(page, link, 'Enter');
+    if (!await becomes(page, n => document.getElementById('wall-name').textContent.startsWith(`W${String(n).padStart(3, '0')} `), number)) say(`Enter on the plan does not show wall ${number}`);
     if (wall.name && !(await page.locator('#wall-name').textContent()).includes(wall.name.trim().replace(/\s+/g, ' '))) say(`wall ${number} is not called ${wall.name}`);
     await elevationHolds(page, wall, number, say);
   }
@@ -137,13 +161,12 @@ async function wallsHold(page, layout, say) {
   if (await first.count()) {
     const href = await first.locator('..').getAttribute('href');
     await first.click();
-    if (await page.evaluate(() => location.hash) !== href) say(`a click on the plan does not go to ${href}`);
+    if (!await becomes(page, to => location.hash === to, href)) say(`a click on the plan does not go to ${href}`);
   }
 }
 
 /** What can be stepped through with the keyboard is what layout.json has, where it has it. */
 async function elevationHolds(page, wall, number, say) {
-  await page.locator('#pieces').focus();
   const labels = await page.$$eval('#pieces [role=option]', options => options.map(option => option.getAttribute('aria-label')));
   const pieces = wall.courses.flatMap(course => course.pieces.map(piece => ({ ...piece, course: course.n })));
   const others = wall.lintels.length + wall.openings.length + wall.bondBeams.length + wall.movementJoints.length + wall.cores.length;
@@ -154,11 +177,14 @@ async function elevationHolds(page, wall, number, say) {
       && labels[i].startsWith('Piece') === (piece.cut !== 'none' && !piece.trough);
     if (!holds) { say(`wall ${number}: piece ${piece.id} (${piece.from} to ${piece.to}) is called ${labels[i]}`); break; }
   }
-  await page.keyboard.press('Home');
+  const told = async () => (await page.locator('#readout').textContent()).trim();
+  await press(page, page.locator('#pieces'), 'Home');
   await page.keyboard.press('ArrowRight');
-  if (labels.length > 1 && await page.locator('#readout').innerText() !== labels[1].trim()) say(`wall ${number}: the arrow key does not tell of the second piece`);
+  if (labels.length > 1 && await told() !== labels[1].trim()) say(`wall ${number}: the arrow key does not tell of the second piece, but ${await told()}`);
+  // From elsewhere: a pointer that already rests there tells nothing new.
+  await page.mouse.move(1, 1);
   await page.locator('#pieces [role=option]').first().hover({ force: true });
-  if (await page.locator('#readout').innerText() !== labels[0].trim()) say(`wall ${number}: pointing at the first piece does not tell of it`);
+  if (await told() !== labels[0].trim()) say(`wall ${number}: pointing at the first piece does not tell of it, but ${await told()}`);
 }
 
 async function printed(page, layout, say) {
@@ -190,7 +216,7 @@ async function faults(folder) {
     'pale links': text => text.replaceAll(/--link: #\w+/g, '--link: #bbb'),
     'a piece elsewhere': text => text.replace(/("courses":\[\[1,"levelling",\d+,\d+,\d+,)(\d+)/, (_, before, at) => before + (Number(at) + 300)),
     'a finding less': text => text.replace(/<tr id="f1"[^]*?<\/tr>/, ''),
-    'a shift the other way': text => text.replace(/(<b class="way">)→/, '$1←'),
+    'a shift the other way': text => text.replace(/(<b class="way">)([→←])/, (_, before, arrow) => before + (arrow === '→' ? '←' : '→')),
     'an arrow key that does nothing': text => text.replaceAll('ArrowRight: () =>', 'Other: () =>'),
   };
   const copy = path.join(os.tmpdir(), `page-${process.pid}.html`);

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, openpyxl, LibreOffice, web-ifc,
-@ifc-lite/wasm and @parametricos/bcf-js.
+@ifc-lite/wasm, @parametricos/bcf-js, and Chromium with axe-core.
 
     run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 
@@ -20,6 +20,7 @@ import batch
 import faults
 import ids_files
 import job
+import page
 import report
 import sheets
 import slab
@@ -53,7 +54,11 @@ def main():
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
-    print("pages are not driven in a browser here: node page.mjs FOLDER... does it (DEVELOPERS.md)")
+    houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
+    if houses:
+        problems += [f"page of {text}" for text in page.problems(houses, arguments.work / "pages", tools)]
+    else:
+        print("no house among the models: pages are not opened in a browser")
     problems += bcf.problems([task.model for task in tasks if task.kind == "fixture" and task.model.stem == task.model.parent.name], arguments.work / "bcf", tools.command, tools.node)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,

@@ -1,5 +1,6 @@
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Coordination;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 
@@ -58,8 +59,7 @@ internal static class IssueText
 
     private static string Sentence(string text) => text.EndsWith('.') ? text : text + ".";
 
-    private static string Cost(KeepCost cost) => FormattableString.Invariant(
-        $"Kept as drawn it costs {cost.CutPieces:+0;-0;0} cut pieces, {cost.ShortPieces:+0;-0;0} short pieces, {cost.ShortLaps:+0;-0;0} short laps, against where it would stand.");
+    private static string Cost(KeepCost cost) => $"Kept as drawn, against where it would stand, it costs {CostText.Of(cost)}.";
 
     private static string Ways(OpeningDeviation deviation, UnitSystem units)
     {

@@ -15,7 +15,8 @@ internal static class Issues
         FindingCodes.SlabStep, FindingCodes.TeeInOpening, FindingCodes.NearMiss, FindingCodes.WallsOverlap, FindingCodes.CoincidentWall, FindingCodes.DoorWithoutOpening,
         FindingCodes.OpeningNotRead, FindingCodes.OpeningTakesWall, FindingCodes.WidthNotInCatalog, FindingCodes.WidthNearest, FindingCodes.LayerNotLocated,
         FindingCodes.LowerThanOneCourse, FindingCodes.ShorterThanLeastPiece, FindingCodes.BodyNotRead, FindingCodes.NoBody, FindingCodes.BarInDoorway,
-        FindingCodes.MovementJointMissing, FindingCodes.DuplicateGlobalId,
+        FindingCodes.MovementJointMissing, FindingCodes.DuplicateGlobalId, FindingCodes.OpeningsOverlap, FindingCodes.OpeningAtCorner, FindingCodes.OpeningAtTee,
+        FindingCodes.LintelAtJoint,
     ];
 
     /// <summary>In the order of the findings.</summary>

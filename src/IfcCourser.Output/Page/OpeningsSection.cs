@@ -1,3 +1,4 @@
+using IfcCourser.Output.Coordination;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Units;
 
@@ -15,11 +16,12 @@ internal static class OpeningsSection
         {
             html.Line($"<p class=\"lead\">{PageText.OpeningsLead}</p>");
             Filters.Write(html, "openings-table", "openings", [Filters.Choice("state", "State", States(openings.Select(pair => pair.State))), .. Filters.Places(facts)]);
+            var hasCosts = openings.Exists(pair => pair.Opening.Opening.Check?.Cost is not null);
             html.Line($"<div class=\"wide\"><table id=\"openings-table\" class=\"cards\"><caption class=\"hidden\">{PageText.OpeningsHeading}</caption>");
-            html.Line($"<thead><tr><th scope=\"col\">Opening</th><th scope=\"col\">Wall</th><th scope=\"col\">State</th><th scope=\"col\">How far, which way</th><th scope=\"col\">Masonry opening</th><th scope=\"col\">Findings</th></tr></thead><tbody>");
+            html.Line($"<thead><tr><th scope=\"col\">Opening</th><th scope=\"col\">Wall</th><th scope=\"col\">State</th><th scope=\"col\">How far, which way</th>{Kept(hasCosts, "<th scope=\"col\">Kept, it costs</th>")}<th scope=\"col\">Masonry opening</th><th scope=\"col\">Findings</th></tr></thead><tbody>");
             foreach (var (opening, state) in openings.OrderByDescending(pair => pair.State).ThenByDescending(pair => pair.Opening.Shift))
             {
-                Row(html, facts, opening, state);
+                Row(html, facts, opening, state, hasCosts);
             }
 
             html.Line($"</tbody></table></div>");
@@ -31,7 +33,7 @@ internal static class OpeningsSection
     private static IEnumerable<(string Value, string Text)> States(IEnumerable<OpeningState> states) =>
         states.Distinct().OrderDescending().Select(state => (state.ToString(), PageText.State(state)));
 
-    private static void Row(Html html, PageFacts facts, PageOpening opening, OpeningState state)
+    private static void Row(Html html, PageFacts facts, PageOpening opening, OpeningState state, bool hasCosts)
     {
         var wall = opening.Wall;
         var findings = facts.FindingsOf[wall.Number].Where(finding => string.Equals(finding.Finding.At?.Opening, opening.Opening.Opening.GlobalId, StringComparison.Ordinal));
@@ -40,9 +42,12 @@ internal static class OpeningsSection
         html.Line($"<td>{Cells.Wall(wall)} <small>{wall.Storey}</small></td>");
         html.Line($"<td class=\"state {state.ToString()}\">{PageText.State(state)}</td>");
         html.Line($"<td>{Way(facts, opening, state)}</td>");
-        html.Line($"<td class=\"number\">{Sizes(facts, opening)}</td>");
+        html.Line($"{Kept(hasCosts, $"<td class=\"cost\">{HtmlText.Escaped(opening.Opening.Check?.Cost is { } cost ? CostText.Of(cost) : string.Empty)}</td>")}<td class=\"number size\">{Sizes(facts, opening)}</td>");
         html.Line($"<td>{Markup.Joined(" ", findings.Select(Cells.Code))}</td></tr>");
     }
+
+    /// <summary>The column of costs, on pages of runs that worked them out.</summary>
+    private static Markup Kept(bool hasCosts, string cell) => hasCosts ? new Markup(cell) : Markup.None;
 
     /// <summary>Size wanted; where it is laid out in another, that too.</summary>
     private static Markup Sizes(PageFacts facts, PageOpening opening)

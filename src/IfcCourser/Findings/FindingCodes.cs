@@ -173,6 +173,20 @@ public static class FindingCodes
     public static readonly FindingCode TeeInOpening = new(
         "tee-in-opening", Severity.Warning, "A wall meets another one where that has an opening.", "Move the wall or the opening.");
 
+    public static readonly FindingCode OpeningsOverlap = new(
+        "openings-overlap", Severity.Warning, "Two openings of a wall stand in each other's way.", "Move one of them by the amount named, or make them one opening.");
+
+    public static readonly FindingCode OpeningAtCorner = new(
+        "opening-at-corner", Severity.Warning, "An opening reaches into the corner with another wall.",
+        "Move the opening by the amount named or further, so that a pier is left beside the corner.");
+
+    public static readonly FindingCode OpeningAtTee = new(
+        "opening-at-tee", Severity.Warning, "An opening reaches behind the end of a wall that meets this one, or into one that crosses it.",
+        "Move the opening or the other wall by the amount named.");
+
+    public static readonly FindingCode LintelAtJoint = new(
+        "lintel-at-joint", Severity.Warning, "A movement joint leaves a lintel too little to bear on.", "Move the opening or the joint by the amount named.");
+
     public static readonly FindingCode OpeningCutsRim = new(
         "opening-cuts-rim", Severity.Note, "A void takes off the wall's end or top; it is taken as the wall's outline.",
         "Nothing, if the wall is meant to end there.");

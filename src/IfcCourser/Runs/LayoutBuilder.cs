@@ -8,6 +8,7 @@ using IfcCourser.Panels;
 using IfcCourser.Reinforcement;
 using IfcCourser.Rules;
 using IfcCourser.SettingOut;
+using IfcCourser.Units;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Runs;
@@ -86,12 +87,19 @@ public static class LayoutBuilder
     [
         .. plan.JunctionsOf(wall)
             .Select(j => model.Junctions[j])
-            .Select(junction => new MetWall(
-                junction.Kind,
-                JunctionPlan.PlaceOn(junction, wall),
-                model.Walls[junction.First == wall ? junction.Second : junction.First].Frame.Thickness,
-                junction.Second == wall)),
+            .Select(junction =>
+            {
+                var other = model.Walls[junction.First == wall ? junction.Second : junction.First];
+                return new MetWall(
+                    junction.Kind, JunctionPlan.PlaceOn(junction, wall), other.Frame.Thickness, junction.Second == wall, other.Identity.Label, HeightsOver(model.Walls[wall], other));
+            }),
     ];
+
+    private static Interval HeightsOver(Wall wall, Wall other)
+    {
+        var step = Length.FromModelMm(other.Frame.Origin.Z - wall.Frame.Origin.Z);
+        return new Interval(step + other.Outline.Min(point => point.Z), step + other.Outline.Max(point => point.Z));
+    }
 
     private static ImmutableArray<string> CrossedBy(WallModel model, int wall) =>
     [

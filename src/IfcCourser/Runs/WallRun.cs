@@ -82,6 +82,7 @@ internal sealed class WallRun
                 .. new OpeningHeightFindings(heights, lintels, _rules).Of(openings),
                 .. new PierFindings(_lines, _around.Taken, _rules, _tables.Piers).Of(openings),
                 .. ArchFindings.Of(openings, _rules),
+                .. new ConflictFindings(_wall, [.. openings.Where(opening => opening.Interrupts)], _rules).Of(_around.Met, joints),
                 .. jointFindings,
                 .. lintelFindings,
                 .. HeightFindings.Of(_lines, _rules),

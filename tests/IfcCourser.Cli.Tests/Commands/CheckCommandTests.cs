@@ -35,6 +35,19 @@ public sealed class CheckCommandTests
         Assert.Contains("  " + Messages.StateOn, run.Output, StringComparison.Ordinal);
     }
 
+    /// <summary>What scripts and people read on the narrowest terminal; names and codes are never cut off.</summary>
+    [Theory]
+    [InlineData("sorrel")]
+    [InlineData("teasel")]
+    [InlineData("yarrow")]
+    public void The_table_fits_into_80_columns(string house)
+    {
+        var run = CommandRun.Of("check", Fixtures.House(house));
+        var table = run.Output.Split(Environment.NewLine).TakeWhile(line => !line.StartsWith(house + ".ifc", StringComparison.Ordinal)).ToList();
+        Assert.True(table.Count > 20, $"{table.Count} lines");
+        Assert.DoesNotContain(table, line => line.Length > 80 || line.EndsWith(' '));
+    }
+
     [Fact]
     public void Verbose_says_of_every_wall_why_it_was_taken_or_not()
     {
@@ -66,7 +79,7 @@ public sealed class CheckCommandTests
 
         Assert.Equal(["coordination/findings.csv", "coordination/findings.html", "coordination/findings.json", "coordination/issues.bcf"], folder.Files());
         Assert.StartsWith(
-            "code,severity,wall,opening,storey,at_s,at_z,message,remedy\r\n", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
+            "code,severity,wall,opening,storey,at_s,at_z,message,remedy,move_left,move_right,cut_pieces,short_pieces,short_laps\r\n", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
     }
 
     /// <summary>Accepted findings fail no more; one that is taken out of the file again does.</summary>

@@ -11,7 +11,8 @@ class Viewer {
     byId('next').onclick = () => this.go(1);
     byId('closer').onclick = () => this.scale(1.5);
     byId('farther').onclick = () => this.scale(1 / 1.5);
-    this.host.addEventListener('pointerover', event => this.point(event));
+    // Not pointerover, which also comes when the keyboard scrolls the drawing under a pointer at rest.
+    this.host.addEventListener('pointermove', event => this.point(event));
     this.host.addEventListener('click', event => this.point(event));
     this.host.addEventListener('keydown', event => this.key(event));
     new ResizeObserver(() => this.resized()).observe(this.host);
@@ -89,7 +90,7 @@ class Viewer {
 
   point(event) {
     const option = event.target.closest('[role=option]');
-    if (option) this.activate(Number(option.id.slice(1)));
+    if (option && Number(option.id.slice(1)) !== this.active) this.activate(Number(option.id.slice(1)));
   }
 
   key(event) {
