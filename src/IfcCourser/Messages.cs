@@ -271,6 +271,12 @@ internal static partial class Messages
     public static string BeamFormed(ImmutableArray<int> courses, Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"No trough unit of the catalog is made for a wall of {Text(thickness, units)}; the bond beam in {(courses.Length == 1 ? "course" : "courses")} {string.Join(", ", courses)} is formed in place of laid");
 
+    public static string BeamBarsCrowded(string beam, string bars) =>
+        $"{bars} have not the cover or the clear distance in bond beam {beam} that the rules ask for";
+
+    public static string BarLongerThanStock(IEnumerable<string> marks, string size, Length longest, UnitSystem units) =>
+        $"Bars {string.Join(", ", marks)} ({size}) are longer than the longest stock length, {Text(longest, units)}";
+
     private static string OverOrUnder(string why) => string.Equals(why, "over-opening", StringComparison.Ordinal) ? "over" : "under";
 
     public static string TeeNotBonded(string abutting, string host, string why) =>

@@ -13,7 +13,7 @@ import openpyxl
 TAKEOFF = "item description width unit net waste gross packs".split()
 SAW_LIST = "mark wall course piece product width length height angle cut quantity from_unit offcut_used_by".split()
 WHOLE = {"full-unit", "part-unit", "trough-unit", "cored-unit"}
-SHEETS = ["Order", "By storey", "By wall", "Saw list", "Bars"]
+SHEETS = ["Order", "By storey", "By wall", "Saw list", "Bars", "Bar stock"]
 KERF = {"aac-in": 3.175, "block-in": 3.175, "octametric": 3.0}
 NEAR = 1e-6
 SHARE_OF_JOINTS = 0.03
@@ -31,6 +31,8 @@ def problems_of(layout, out: Path, with_office):
     yield from takeoff_problems(layout, takeoff[1], pieces)
     yield from saw_problems(layout, saw[1], pieces, inch, KERF.get(layout["catalog"]["name"], 2.0))
     yield from joint_problems(layout)
+    if layout["barSchedule"]:
+        yield from stock_problems(layout, read(out / "order" / "bar-stock.csv")[1])
     workbook = out / "order" / "takeoff.xlsx"
     yield from workbook_problems(layout, workbook)
     if with_office:
@@ -42,6 +44,34 @@ def read(file):
     with file.open(encoding="utf-8", newline="") as stream:
         rows = csv.DictReader(stream)
         return rows.fieldnames, list(rows)
+
+
+def stock_problems(layout, rows):
+    """Every bar of the schedule is cut once from a stock length that holds it; offcuts are what is left; no fewer bars than their lengths add up to."""
+    length, number, of = {}, defaultdict(int), {}
+    for row in layout["barSchedule"]:
+        of[row["mark"]], length[row["mark"]] = (row["size"], row["steel"]), row["length"]
+        number[row["mark"]] += row["number"]
+    cut, bars, steel, too_long = defaultdict(int), defaultdict(int), defaultdict(float), {mark for line in layout["takeoff"]["barStock"] for mark in line["tooLong"]}
+    for row in rows:
+        marks = [(int(part.split()[0]), part.split()[1]) if " " in part else (1, part) for part in row["cut_into"].split(" + ")]
+        unit = 25.4 if row["unit"] == "in" else 1.0
+        left = float(row["stock"]) * unit - sum(count * length[mark] for count, mark in marks)
+        if left < -NEAR or abs(left - float(row["offcut"]) * unit) > 0.01:
+            yield f"bar-stock.csv: {row['cut_into']} leaves {left} mm of {row['stock']} {row['unit']}, not {row['offcut']}"
+        for count, mark in marks:
+            cut[mark] += count * int(row["number"])
+            if of[mark] != (row["size"], row["steel"]):
+                yield f"bar-stock.csv: {mark} is cut from {row['size']}, {row['steel']}"
+        key = row["size"], row["steel"], float(row["stock"]) * unit, int(row["bars_of_stock"]), int(row["least"])
+        bars[key] += int(row["number"])
+        steel[key] += int(row["number"]) * (float(row["stock"]) * unit - left)
+    for mark in number.keys() - too_long:
+        if cut[mark] != number[mark] and any(line["stock"] for line in layout["takeoff"]["barStock"] if (line["size"], line["steel"]) == of[mark]):
+            yield f"bar-stock.csv: {cut[mark]} of {number[mark]} bars {mark}"
+    for (size, _, stock, count, least), counted in bars.items():
+        if counted != count or not math.ceil(steel[size, _, stock, count, least] / stock - NEAR) <= least <= count:
+            yield f"bar-stock.csv: {count} bars of {size}, {counted} listed, {least} at least, the steel of {steel[size, _, stock, count, least] / stock}"
 
 
 def takeoff_problems(layout, rows, pieces):

@@ -95,10 +95,14 @@ def bar_problems(wall, seen):
         if starter:
             heights.append((core["bottom"] - starter["embedment"], core["bottom"] + starter["stickUp"], starter))
         wanted += [(core, bars["diameter"], *height) for height in heights for _ in range(bars["count"])]
-    if len(wanted) != len(seen):
-        yield f"{len(seen)} bars, the layout has {len(wanted)}"
-        return
+    corners = sum(len(corner["bars"]) for beam in wall["bondBeams"] for corner in beam["cornerBars"])
+    along = [(beam, bar) for beam in wall["bondBeams"] for bar in beam["steel"]]
     left = list(seen)
+    if len(wanted) + len(along) + corners != len(seen):
+        yield f"{len(seen)} bars, the layout has {len(wanted)} upright, {len(along)} along beams, {corners} around corners"
+        return
+    if "curve" not in wall["frame"]:
+        yield from beam_bar_problems(wall, along, left)
     for core, diameter, low, high, starter in wanted:
         found = next((part for part in left if part["tag"] == core["id"] and abs(part["box"][4] - low) < NEAR and abs(part["box"][5] - high) < NEAR), None)
         if found is None:
@@ -114,3 +118,33 @@ def bar_problems(wall, seen):
             volume = math.pi / 4 * diameter ** 2 * (high - low) / 1e9
             if abs(found["volume"] / volume - 1) > ROUND:
                 yield f"a bar of core {core['id']}: {found['volume']} m3, not {volume}"
+
+
+def beam_bar_problems(wall, along, left):
+    """A bar along a beam where the layout lays it and as long; those around corners stay at its height, in the wall or its neighbour."""
+    for beam, bar in along:
+        level = "outline" not in beam
+        z = beam["bottom"] + bar["height"]
+        found = next((part for part in left if part["tag"] == beam["id"] and part["name"] == bar["mark"] and part["box"]
+                      and abs(part["box"][0] - bar["from"]) < 15 and abs(part["box"][1] - bar["to"]) < 15
+                      and abs((part["box"][2] + part["box"][3]) / 2 - bar["across"]) < 0.5 and (not level or abs((part["box"][4] + part["box"][5]) / 2 - z) < 0.5)), None)
+        if found is None:
+            yield f"no bar {bar['mark']} of {beam['id']} from {bar['from']} to {bar['to']}"
+            continue
+        left.remove(found)
+        diameter = found["box"][3] - found["box"][2]
+        volume = math.pi / 4 * diameter ** 2 * bar["size"] / 1e9
+        if abs(found["volume"] / volume - 1) > 2 * ROUND:
+            yield f"bar {bar['mark']} of {beam['id']}: {found['volume']} m3, not {volume}"
+    for beam in wall["bondBeams"]:
+        for corner in beam["cornerBars"]:
+            for bar in corner["bars"]:
+                z = beam["bottom"] + bar["height"]
+                found = next((part for part in left if part["tag"] == beam["id"] and part["name"] == bar["mark"] and part["box"] and abs((part["box"][4] + part["box"][5]) / 2 - z) < 0.5), None)
+                if found is None:
+                    yield f"no bar {bar['mark']} around the corner at {corner['at']} of {beam['id']}"
+                    continue
+                left.remove(found)
+                s_from, s_to = found["box"][:2]
+                if s_to - s_from < corner["leg"] or not s_from - wall["frame"]["thickness"] <= corner["at"] <= s_to + wall["frame"]["thickness"]:
+                    yield f"bar {bar['mark']} of {beam['id']} goes from {s_from} to {s_to}, its corner is at {corner['at']}"

@@ -43,6 +43,7 @@ internal static class LayoutFiles
             ([Json], () => folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))),
             ([Csv], () => folder.Add("coordination/findings.csv", stream => FindingsCsv.Write(layout, stream))),
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
+            ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bar-stock.csv", stream => BarStockCsv.Write(layout, stream))),
             ([Csv], () => folder.Add("order/takeoff.csv", stream => TakeoffCsv.Write(layout, stream))),
             ([Csv], () => folder.Add("order/saw-list.csv", stream => SawListCsv.Write(layout, stream))),
             ([Xlsx], () => folder.Add("order/takeoff.xlsx", stream => TakeoffWorkbook.Write(layout, stream))),

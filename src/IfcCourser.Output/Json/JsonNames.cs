@@ -43,6 +43,8 @@ internal static class JsonNames
         _ => Lower(kind),
     };
 
+    public static string Of(BarUse use) => Lower(use);
+
     public static string Of(BarFoot foot) => foot is BarFoot.BarBelow ? "bar-below" : Lower(foot);
 
     public static string Of(ControlLineKind kind) => kind switch

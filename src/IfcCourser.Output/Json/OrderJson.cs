@@ -21,6 +21,7 @@ internal static class OrderJson
         json.WriteString("offcuts", JsonNames.Of(order.Saw.Reuse));
         json.WriteNumber("leastSawnUnits", order.Saw.LeastUnits);
         json.Lines("sawnUnits", order.Saw.Units, Sawn);
+        json.Lines("barStock", order.Bars, BarStock);
         json.WriteEndObject();
     }
 
@@ -98,6 +99,27 @@ internal static class OrderJson
         json.Member("headVolume", joints.HeadVolume);
         json.Member("levellingArea", joints.LevellingArea);
         json.Member("levellingVolume", joints.LevellingVolume);
+    }
+
+    private static void BarStock(Utf8JsonWriter json, BarsOfStock bars)
+    {
+        json.WriteString("size", bars.Size.Name);
+        json.WriteString("steel", bars.Steel);
+        json.Member("stock", bars.Stock);
+        json.WriteNumber("count", bars.Count);
+        json.WriteNumber("least", bars.Least);
+        json.WriteStartArray("cuts");
+        foreach (var cut in bars.Cuts)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("count", cut.Count);
+            json.Member("marks", cut.Marks);
+            json.Member("offcut", cut.Offcut);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.Member("tooLong", bars.TooLong);
     }
 
     private static void Sawn(Utf8JsonWriter json, SawnUnit unit)

@@ -23,6 +23,7 @@ internal static class ReinforcementJson
         json.WriteString("wall", row.Wall);
         json.WriteString("size", row.Size.Name);
         json.WriteString("steel", row.Steel);
+        json.WriteString("use", JsonNames.Of(row.Use));
         json.WriteNumber("number", row.Number);
         json.WriteString("shape", row.Shape);
         json.Member("a", row.A);
@@ -134,6 +135,7 @@ internal static class ReinforcementJson
         json.WriteString("barSize", beam.BarSize);
         json.Member("lap", beam.Lap);
         json.Lines("laps", beam.Laps, BarLap);
+        json.Lines("steel", beam.Steel, BeamBar);
         json.Lines("cornerBars", beam.Corners, BeamCorner);
         json.Member("grout", beam.GroutVolume);
     }
@@ -145,12 +147,35 @@ internal static class ReinforcementJson
         json.Member("to", lap.To);
     }
 
+    private static void BeamBar(Utf8JsonWriter json, BeamBar bar)
+    {
+        json.WriteNumber("bar", bar.Bar);
+        json.Member("from", bar.From);
+        json.Member("to", bar.To);
+        json.Member("size", bar.Size);
+        json.Member("across", bar.Across);
+        json.Member("height", bar.Height);
+        json.WriteString("mark", bar.Mark);
+    }
+
     private static void BeamCorner(Utf8JsonWriter json, BeamCorner corner)
     {
         json.WriteString("with", corner.With);
         json.Member("at", corner.At);
         json.WriteNumber("count", corner.Count);
         json.Member("leg", corner.Leg);
+        json.WriteStartArray("bars");
+        foreach (var bar in corner.Bars)
+        {
+            json.WriteStartObject();
+            json.Member("across", bar.Across);
+            json.Member("otherAcross", bar.OtherAcross);
+            json.Member("height", bar.Height);
+            json.WriteString("mark", bar.Mark);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void MovementJoint(Utf8JsonWriter json, MovementJoint joint)

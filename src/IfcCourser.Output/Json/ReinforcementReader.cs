@@ -17,7 +17,10 @@ internal static class ReinforcementReader
         row["a"].Length(),
         row["b"].Length(),
         row["radius"].Length(),
-        row["length"].Length());
+        row["length"].Length())
+    {
+        Use = row["use"].Choice<BarUse>(JsonNames.Of),
+    };
 
     public static Lintel Lintel(JsonPlace lintel) => new(
         lintel["id"].Text(),
@@ -68,7 +71,15 @@ internal static class ReinforcementReader
         BarSize = beam["barSize"].Text(),
         Lap = beam["lap"].Length(),
         Laps = beam["laps"].List(lap => new BarLap(lap["bar"].Whole(), lap["from"].Length(), lap["to"].Length())),
-        Corners = beam["cornerBars"].List(corner => new BeamCorner(corner["with"].Text(), corner["at"].Length(), corner["count"].Whole(), corner["leg"].Length())),
+        Steel = beam["steel"].List(bar => new BeamBar(
+            bar["bar"].Whole(), bar["from"].Length(), bar["to"].Length(), bar["size"].Length(), bar["across"].Length(), bar["height"].Length())
+        {
+            Mark = bar["mark"].Text(),
+        }),
+        Corners = beam["cornerBars"].List(corner => new BeamCorner(corner["with"].Text(), corner["at"].Length(), corner["count"].Whole(), corner["leg"].Length())
+        {
+            Bars = corner["bars"].List(bar => new BeamCornerBar(bar["across"].Length(), bar["otherAcross"].Length(), bar["height"].Length()) { Mark = bar["mark"].Text() }),
+        }),
         GroutVolume = beam["grout"].Number(),
     };
 

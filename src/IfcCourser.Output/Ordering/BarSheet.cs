@@ -5,7 +5,7 @@ using static System.FormattableString;
 
 namespace IfcCourser.Output.Ordering;
 
-/// <summary>The vertical bars of the schedule by mark, then the bars of bond beams; lengths in mm or inches.</summary>
+/// <summary>The bars of the schedule by mark; lengths in mm or inches.</summary>
 internal static class BarSheet
 {
     public static WorkbookSheet Of(Layout layout, OrderText text)
@@ -38,15 +38,9 @@ internal static class BarSheet
         return rows.Sheet("Bars", 8, 14, 22, 26, 10, 10, 9, 9, 11, 13, 11, 11);
     }
 
-    private static IEnumerable<Bar> Bars(Layout layout)
-    {
-        var scheduled = layout.BarSchedule.GroupBy(row => row.Mark, StringComparer.Ordinal).Select(mark => mark.First() with { Number = mark.Sum(row => row.Number) })
-            .Select(row => new Bar(row.Mark, row.Size.Name, row.Steel, row.Shape, row.A, row.B, row.Radius, row.Number, row.Length, row.Size.Mass(row.Length)));
-        var beams = layout.Order!.Lines.Where(line => line.Key.Item is OrderItem.BeamBar or OrderItem.CornerBar).Select(line => line.Key.Item is OrderItem.CornerBar
-            ? new Bar(string.Empty, line.Key.Product, string.Empty, "corner of bond beams", line.Key.Length!.Value / 2, line.Key.Length.Value / 2, null, (int)line.Net!.Value, line.Key.Length.Value, line.MassEach ?? 0)
-            : new Bar(string.Empty, line.Key.Product, string.Empty, "along bond beams, in all", null, null, null, 1, Length.FromMm(line.Net!.Value * 1000), (line.MassEach ?? 0) * line.Net.Value));
-        return scheduled.Concat(beams);
-    }
+    private static IEnumerable<Bar> Bars(Layout layout) => layout.BarSchedule.GroupBy(row => row.Mark, StringComparer.Ordinal)
+        .Select(mark => mark.First() with { Number = mark.Sum(row => row.Number) })
+        .Select(row => new Bar(row.Mark, row.Size.Name, row.Steel, row.Shape, row.A, row.B, row.Radius, row.Number, row.Length, row.Size.Mass(row.Length)));
 
     /// <param name="Length">Of one.</param>
     /// <param name="MassEach">kg.</param>

@@ -81,7 +81,7 @@ internal sealed class OrderText(LayoutRules rules)
     public string Plain(OrderLine line) => line.Key.Item switch
     {
         OrderItem.Pallet => Size(line.Key),
-        OrderItem.Bar => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
+        OrderItem.Bar or OrderItem.BeamBar or OrderItem.CornerBar => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
         _ => Short(line),
     };
 
@@ -100,14 +100,32 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.Form => $"forms, sides and underside, of {line.Key.Product}",
         OrderItem.Shoring => $"shoring under {line.Key.Product}",
         OrderItem.Bar => $"{line.Key.Mark}: {line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
-        OrderItem.BeamBar => $"{line.Key.Product} along bond beams, laps included",
-        OrderItem.CornerBar => $"{line.Key.Product} bent around corners of bond beams, {_lengths.Dimension(line.Key.Length!.Value)} long",
+        OrderItem.BeamBar => $"{line.Key.Mark}: {line.Key.Product}, along bond beams, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
+        OrderItem.CornerBar => $"{line.Key.Mark}: {line.Key.Product}, around corners of bond beams, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
         OrderItem.Coupler => $"coupler for {line.Key.Product}",
         OrderItem.Tie => "flat tie at tied tees, one a bed",
         OrderItem.NotchPiece => "piece cut out of an inspection notch, kept to close it",
         OrderItem.CoreHole => $"hole of {_lengths.WithUnit(line.Key.Length!.Value)} for a bar, to bore on site through a {line.Key.Product}",
         _ => line.Key.Product,
     };
+
+    /// <summary>Bars of a size: the stock that holds them, what is left, and whether fewer would do.</summary>
+    public string Nested(BarsOfStock bars)
+    {
+        var tooLong = bars.TooLong.IsEmpty ? string.Empty : $" {string.Join(", ", bars.TooLong)}: longer than any stock length.";
+        if (bars.Cuts.IsEmpty)
+        {
+            return $"{bars.Size.Name}, {bars.Steel}: {(tooLong.Length > 0 ? tooLong.TrimStart() : "stock lengths are not known.")}";
+        }
+
+        var share = Figure(100 * bars.Offcuts.Mm / (bars.Stock.Mm * bars.Count), 1);
+        var gap = bars.Gap == 0 ? "no fewer of that length would do" : Invariant($"{bars.Least} at least are needed, fewer than {bars.Count} were not found");
+        return Invariant($"{bars.Size.Name}, {bars.Steel}: {bars.Count} bars of {_lengths.Dimension(bars.Stock)}; {gap}; offcuts {share} %.") + tooLong;
+    }
+
+    /// <summary>Marks cut from a bar: 2 V1 + V4.</summary>
+    public static string Marks(BarCut cut) => string.Join(
+        " + ", cut.Marks.GroupBy(mark => mark, StringComparer.Ordinal).Select(mark => mark.Count() == 1 ? mark.Key : Invariant($"{mark.Count()} {mark.Key}")));
 
     /// <summary>Size and product: trough unit 624 x 249 mm.</summary>
     public string Size(OrderKey key) => $"{key.Product} {_lengths.Piece(key.Length!.Value)} x {_lengths.WithUnit(key.Height!.Value)}";

@@ -10,7 +10,7 @@ internal static class WallSheet
     [
         ("Whole units", [OrderItem.FullUnit]), ("Part units", [OrderItem.PartUnit]), ("Trough units", [OrderItem.TroughUnit]), ("Cored units", [OrderItem.CoredUnit]),
         ("Units to saw", [OrderItem.CutUnit]), ("Lintels", [OrderItem.Lintel, OrderItem.FormedLintel]), ("Joint mortar", [OrderItem.JointMortar]),
-        ("Levelling mortar", [OrderItem.LevellingMortar]), ("Grout, concrete", [OrderItem.Grout, OrderItem.Concrete]), ("Bars of the schedule", [OrderItem.Bar]), ("Ties", [OrderItem.Tie]),
+        ("Levelling mortar", [OrderItem.LevellingMortar]), ("Grout, concrete", [OrderItem.Grout, OrderItem.Concrete]), ("Bars of the schedule", [OrderItem.Bar, OrderItem.BeamBar, OrderItem.CornerBar]), ("Ties", [OrderItem.Tie]),
     ];
 
     public static WorkbookSheet Of(Layout layout, OrderText text)

@@ -16,6 +16,8 @@ internal static class WorkbookWords
 
     public const string SawHint = "U7: a unit taken from the pallet. U7 offcut: sawn from what is left of it. Marks are those of the wall sheets.";
 
+    public const string Stock = "Order the stock lengths, or the bars cut to length by the supplier, not both. Stock lengths come from the rule set's bar-list: replace them by the supplier's.";
+
     public const string Total = "Total";
 
     public static string Title(Layout layout) => $"Take-off: {layout.Model.ProjectName ?? layout.Model.File}";

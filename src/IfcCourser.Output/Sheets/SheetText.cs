@@ -30,6 +30,8 @@ public static class SheetText
 
     public const string BarScheduleOfSet = "Bar schedule";
 
+    public const string BeamBarScheduleOfSet = "Bars of bond beams";
+
     public const string KeyPlan = "Key plan, not to scale";
     public const string Legend = "How to read it";
     public const string Notes = "Notes";

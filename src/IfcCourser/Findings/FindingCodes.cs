@@ -250,6 +250,10 @@ public static class FindingCodes
         "bond-beam-formed", Severity.Warning, "A bond beam is formed in place of laid with trough units.",
         "Have its boards and concrete planned, or add a trough unit of the wall's width to the catalog.");
 
+    public static readonly FindingCode BeamBarsCrowded = new(
+        "beam-bars-crowded", Severity.Warning, "The bars of a bond beam lie nearer to its faces, or to each other, than the rules ask for.",
+        "Take fewer or thinner bars, or a trough unit with a wider hollow.");
+
     public static readonly FindingCode OutlineNotFilled = new(
         "outline-not-filled", Severity.Warning, "A part of the wall's elevation is left without masonry.",
         "Close it with mortar, packing or another material, or change the height.");
@@ -346,6 +350,10 @@ public static class FindingCodes
     public static readonly FindingCode CouplerHidden = new(
         "coupler-hidden", Severity.Warning, "A coupler can't be reached through the inspection notch at the core's foot.",
         "Let the starter stick up less, or make the notch higher.");
+
+    public static readonly FindingCode BarLongerThanStock = new(
+        "bar-longer-than-stock", Severity.Warning, "A bar of the schedule is longer than any stock length of its size.",
+        "Set lengths = \"lift\" in the rules' bars so that bars are spliced, or add the length that is delivered to stock in bar-list.");
 
     // Setting out
     public static readonly FindingCode SlabOutlineAssumed = new(

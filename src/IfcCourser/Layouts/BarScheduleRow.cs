@@ -9,14 +9,16 @@ namespace IfcCourser.Layouts;
 /// <param name="Size">Of the tables.</param>
 /// <param name="Steel">Standard and grade.</param>
 /// <param name="Number">How many.</param>
-/// <param name="Shape">00 and 11 of BS 8666; straight or hook 90 in the inch form.</param>
+/// <param name="Shape">00 and 11 of BS 8666; straight, hook 90 or corner in the inch form.</param>
 /// <param name="A">Longer leg, to its outside; the length of a straight bar.</param>
-/// <param name="B">Hook, to its outside; zero of a straight bar.</param>
+/// <param name="B">Hook or other leg, to its outside; zero of a straight bar.</param>
 /// <param name="Radius">Of the bend, inside; zero of a straight bar.</param>
 /// <param name="Length">Of the bar as cut.</param>
 public sealed record BarScheduleRow(
     string Mark, string Wall, BarSize Size, string Steel, int Number, string Shape, Length A, Length B, Length Radius, Length Length)
 {
+    public BarUse Use { get; init; }
+
     /// <summary>Of all, kg.</summary>
     public double Mass => Number * Size.Mass(Length);
 }

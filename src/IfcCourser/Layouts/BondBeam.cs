@@ -39,6 +39,9 @@ public sealed record BondBeam
     /// <summary>Where bars go on in others, bar by bar, along the wall also where it slopes; laps of neighbouring bars don't lie beside each other.</summary>
     public required ImmutableArray<BarLap> Laps { get; init; }
 
+    /// <summary>What is laid in: bar by bar, from start to end.</summary>
+    public ImmutableArray<BeamBar> Steel { get; init; } = [];
+
     /// <summary>Bent bars that tie it to the beams of walls that share a corner; listed in one of the two walls.</summary>
     public required ImmutableArray<BeamCorner> Corners { get; init; }
 

@@ -23,4 +23,7 @@ public sealed record Order
     public required ImmutableArray<OrderGroup> Walls { get; init; }
 
     public required SawList Saw { get; init; }
+
+    /// <summary>What bars of the schedule are cut from, size by size.</summary>
+    public ImmutableArray<BarsOfStock> Bars { get; init; } = [];
 }

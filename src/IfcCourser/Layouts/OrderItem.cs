@@ -44,7 +44,7 @@ public enum OrderItem
     /// <summary>A vertical bar of the schedule.</summary>
     Bar,
 
-    /// <summary>Bars along bond beams.</summary>
+    /// <summary>A bar of the schedule along bond beams.</summary>
     BeamBar,
 
     /// <summary>A bent bar around a corner of bond beams.</summary>

@@ -17,7 +17,7 @@ internal static class BeamLaps
     /// <param name="bars">Bars, lap and stock.</param>
     public static ImmutableArray<BarLap> Of(Length from, Length to, BeamBars bars)
     {
-        var (start, length) = (from + bars.EndCover, to - from - (bars.EndCover * 2));
+        var (start, length) = (from + bars.Cover.End, to - from - (bars.Cover.End * 2));
         if (length <= bars.Stock)
         {
             return [];

@@ -55,8 +55,6 @@ public sealed record BarRule
     /// <summary>Most height of grout placed at once.</summary>
     public required Length GroutLift { get; init; }
 
-    public required BarListForm ListForm { get; init; }
-
     /// <summary>Places that the user gives, under a girder for one.</summary>
     public required ImmutableArray<GivenBar> Given { get; init; }
 

@@ -30,7 +30,7 @@ internal static class BarRuleReader
             LeastWall = table.LengthFromZero("least-wall"),
             LeastShell = table.LengthFromZero("least-shell"),
             LeastCore = table.LengthFromZero("least-core"),
-            Bar = Size(table, "bar"),
+            Bar = BarListReader.Size(table, "bar"),
             BarsInCore = table.Whole("bars-in-core", 1, MostBarsInCore),
             Steel = table.Text("steel"),
             Splice = Splice(table),
@@ -41,7 +41,6 @@ internal static class BarRuleReader
                 starter.LengthFromZero("coupler-stick-up")),
             Lengths = table.Choice("lengths", ("storey", BarLengths.Storey), ("lift", BarLengths.Lift)),
             GroutLift = table.PositiveLength("grout-lift"),
-            ListForm = table.Choice("list-form", ("bs-8666", BarListForm.Bs8666), ("aci-315", BarListForm.Aci315)),
             Given = [.. table.Tables("given").Select(Given)],
             NotFor = table.Texts("not-for"),
             Sources = [.. table.Tables("sources").Select(Source)],
@@ -56,7 +55,7 @@ internal static class BarRuleReader
         var lap = table.Table("lap");
         var ways = (lap.Has("diameters") ? 1 : 0) + (lap.Has("table") ? 1 : 0) + (lap.Has("length") ? 1 : 0);
         table.Check(ways == 1 || !table.Has("lap"), "lap", "must have one of diameters, table and length");
-        var rows = lap.Has("table") ? lap.Tables("table").Select(row => (Size(row, "bar"), row.PositiveLength("lap"))).ToImmutableArray() : [];
+        var rows = lap.Has("table") ? lap.Tables("table").Select(row => (BarListReader.Size(row, "bar"), row.PositiveLength("lap"))).ToImmutableArray() : [];
         var least = lap.Has("length") ? lap.PositiveLength("length") : lap.Has("least") ? lap.LengthFromZero("least") : Length.Zero;
         return new BarSplice(
             lap.Has("diameters") ? lap.Whole("diameters", 1, MostDiameters) : 0,
@@ -73,15 +72,6 @@ internal static class BarRuleReader
             "certainty", ("read", Certainty.Read), ("from-memory", Certainty.FromMemory), ("derived", Certainty.Derived), ("practice", Certainty.Practice));
         var standard = certainty == Certainty.Practice && !table.Has("standard") ? string.Empty : table.Text("standard");
         return new RuleSource(table.Texts("keys"), standard, table.Has("clause") ? table.Text("clause") : string.Empty, certainty);
-    }
-
-    private static BarSize Size(SettingsTable table, string key)
-    {
-        var name = table.Text(key);
-        var size = BarSizes.Find(name);
-        var nearest = NearestName.Of(name, BarSizes.All.Select(known => known.Name)) ?? "No. 4, 12 mm or 1/2 in threaded rod";
-        table.Check(size is not null || name.Length == 0, key, $"is \"{name}\", which is no bar or rod in the tables; write it as {nearest}");
-        return size ?? BarSizes.All[0];
     }
 
     private static Interval<Length> Interval(SettingsTable table)

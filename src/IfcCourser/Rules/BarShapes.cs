@@ -30,5 +30,13 @@ public static class BarShapes
         ? a + b - (Radius(bar, form) / 2) - bar.Diameter
         : a + b).CeilingTo(Step(form));
 
+    /// <summary>
+    /// Leg of a bar around a corner, to its outside: not shorter than asked for. In steps of 5 mm, BS 8666 4.2 (from memory), or 1/2 in, common practice, no source.
+    /// </summary>
+    public static Length Leg(Length length, BarListForm form) => length.CeilingTo(form == BarListForm.Bs8666 ? Length.FromMm(5) : Length.FromInches(0.5));
+
+    /// <summary>A straight bar that may be longer than asked for, as where it laps, but not than the stock.</summary>
+    public static Length Lapped(Length length, Length stock, BarListForm form) => Length.Min(length.CeilingTo(Step(form)), Length.Max(length, stock));
+
     private static Length Step(BarListForm form) => form == BarListForm.Bs8666 ? _metricStep : _inchStep;
 }

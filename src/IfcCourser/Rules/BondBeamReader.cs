@@ -29,7 +29,12 @@ internal static class BondBeamReader
     private static BeamBars Bars(SettingsTable table)
     {
         var bars = new BeamBars(
-            table.Whole("bars", 1, MostBars), table.Text("bar"), table.PositiveLength("lap"), table.PositiveLength("stock"), table.LengthFromZero("end-cover"));
+            table.Whole("bars", 1, MostBars),
+            BarListReader.Size(table, "bar"),
+            table.Text("steel"),
+            table.PositiveLength("lap"),
+            table.PositiveLength("stock"),
+            new BeamCover(table.LengthFromZero("end-cover"), table.LengthFromZero("grout-cover"), table.LengthFromZero("concrete-cover")));
         table.Check(bars.Stock >= bars.Lap * 5 || !table.Has("stock"), "stock", "must be at least five laps, so that laps can be staggered");
         return bars;
     }

@@ -49,6 +49,9 @@ public sealed record LayoutRules
         CoreClearance = catalog.Cores.IsEmpty ? Length.Zero : catalog.Cores.Max(core => core.Clearance),
     };
 
+    /// <summary>Of bar lists: the set's, else metric beside a metric catalog.</summary>
+    public BarListForm BarListForm => Set.BarList.Form ?? (Catalog.Units == UnitSystem.Metric ? BarListForm.Bs8666 : BarListForm.Aci315);
+
     /// <summary>
     /// The lap a layout man would choose for a wall of this thickness: as corners bond, where what is left of the pitch
     /// laps enough as well.

@@ -84,6 +84,9 @@ public sealed record RuleSet
     /// <summary>Bond beams; null where the set asks for none.</summary>
     public required BondBeamRule? BondBeams { get; init; }
 
+    /// <summary>How bars are listed and delivered.</summary>
+    public BarList BarList { get; init; } = BarList.Plain;
+
     /// <summary>Usual distances of cast-in bars from a slab's edges; null where the set names none.</summary>
     public EdgeDistanceRule? EdgeDistances { get; init; }
 

@@ -76,6 +76,7 @@ public static class RuleSetReader
             PartitionHeadGap = heights.LengthFromZero("partition-head-gap"),
             Bars = root.OptionalTable("bars") is { } bars ? BarRuleReader.Read(bars) : null,
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
+            BarList = root.OptionalTable("bar-list") is { } list ? BarListReader.Read(list) : BarList.Plain,
             EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
             Aims = BondWeights(root.Table("aims")),
         };

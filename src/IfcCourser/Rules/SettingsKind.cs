@@ -9,7 +9,7 @@ internal static class SettingsKind
 {
     private static readonly string[] _ofCatalogs = ["unit", "joints", "cutting", "layout", "words", "lintels", "troughs", "cores"];
 
-    private static readonly string[] _ofRuleSets = ["bond", "openings", "junctions", "bars", "bond-beams", "cautions"];
+    private static readonly string[] _ofRuleSets = ["bond", "openings", "junctions", "bars", "bond-beams", "bar-list", "cautions"];
 
     /// <summary>Whether a file has more of a rule set's tables than of a catalog's.</summary>
     public static bool IsRuleSet(TomlValue root)

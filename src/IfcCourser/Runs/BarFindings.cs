@@ -36,6 +36,15 @@ internal static class BarFindings
         }
     }
 
+    /// <summary>Bars that no stock length holds.</summary>
+    public static IEnumerable<Finding> TooLong(IEnumerable<BarScheduleRow> rows, LayoutRules rules) => rows
+        .GroupBy(row => (row.Size, row.Steel))
+        .Select(bars => (Bars: bars, Stock: rules.Set.BarList.StockOf(bars.Key.Size, bars.Key.Steel)))
+        .Where(bars => !bars.Stock.IsEmpty)
+        .Select(bars => (bars.Bars.Key.Size, Longest: bars.Stock[^1], Marks: bars.Bars.Where(row => row.Length > bars.Stock[^1]).Select(row => row.Mark).Distinct(StringComparer.Ordinal).ToList()))
+        .Where(bars => bars.Marks.Count > 0)
+        .Select(bars => new Finding(FindingCodes.BarLongerThanStock, Messages.BarLongerThanStock(bars.Marks, bars.Size.Name, bars.Longest, rules.Catalog.Units)));
+
     /// <summary>Of the model as a whole.</summary>
     public static IEnumerable<Finding> Of(IReadOnlyCollection<WallLayout> walls, BarRule rule)
     {

@@ -7,21 +7,27 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Runs;
 
-/// <summary>The vertical bars of all walls as they are ordered: equal bars share a mark.</summary>
+/// <summary>The bars of all walls as they are ordered: equal bars of one use share a mark.</summary>
 internal sealed class BarSchedules
 {
-    private readonly BarRule _rule;
+    private readonly LayoutRules _rules;
+    private readonly BarListForm _form;
+    private readonly ImmutableArray<(Shape Shape, string Mark)> _order;
     private readonly Dictionary<Shape, string> _marks;
 
-    /// <param name="walls">With their cores' bars.</param>
-    /// <param name="rule">Size, steel and list form.</param>
-    public BarSchedules(ImmutableArray<WallLayout> walls, BarRule rule)
+    /// <param name="walls">With the bars of their cores and bond beams.</param>
+    /// <param name="rules">Sizes, steel and list form.</param>
+    public BarSchedules(ImmutableArray<WallLayout> walls, LayoutRules rules)
     {
-        _rule = rule;
-        _marks = walls.SelectMany(wall => wall.Cores).SelectMany(core => Shapes(core.Bars!)).Distinct()
-            .OrderByDescending(shape => shape.B).ThenBy(shape => shape.Length).ThenBy(shape => shape.A)
-            .Select((shape, i) => (shape, Mark: "V" + (i + 1).ToString(CultureInfo.InvariantCulture))).ToDictionary(pair => pair.shape, pair => pair.Mark);
-        Walls = [.. walls.Select(wall => wall with { Cores = [.. wall.Cores.Select(core => core with { Bars = Marked(core.Bars!) })] })];
+        (_rules, _form) = (rules, rules.BarListForm);
+        _order =
+        [
+            .. walls.SelectMany(Shapes).Distinct().GroupBy(shape => shape.Use).OrderBy(use => use.Key)
+                .SelectMany(use => use.OrderByDescending(shape => shape.B).ThenBy(shape => shape.Length).ThenBy(shape => shape.A)
+                    .Select((shape, i) => (shape, Prefix(use.Key) + (i + 1).ToString(CultureInfo.InvariantCulture)))),
+        ];
+        _marks = _order.ToDictionary(pair => pair.Shape, pair => pair.Mark);
+        Walls = [.. walls.Select(Marked)];
     }
 
     /// <summary>Their bars bear their marks.</summary>
@@ -30,14 +36,42 @@ internal sealed class BarSchedules
     /// <summary>By mark, then in the walls' order.</summary>
     public ImmutableArray<BarScheduleRow> Rows()
     {
-        var bars = Walls.SelectMany((wall, w) => wall.Cores.SelectMany(core => Shapes(core.Bars!)).Select(shape => (Wall: w, Shape: shape))).ToLookup(bar => bar.Shape);
+        var bars = Walls.SelectMany((wall, w) => Shapes(wall).Select(shape => (Wall: w, Shape: shape))).ToLookup(bar => bar.Shape);
         return
         [
-            .. _marks.SelectMany(mark => bars[mark.Key].GroupBy(bar => bar.Wall).OrderBy(group => group.Key).Select(group => new BarScheduleRow(
-                mark.Value, Walls[group.Key].Identity.GlobalId, _rule.Bar, _rule.Steel, group.Count() * _rule.BarsInCore, Code(mark.Key),
-                mark.Key.A, mark.Key.B, mark.Key.B == Length.Zero ? Length.Zero : BarShapes.Radius(_rule.Bar, _rule.ListForm), mark.Key.Length))),
+            .. _order.SelectMany(mark => bars[mark.Shape].GroupBy(bar => bar.Wall).OrderBy(group => group.Key)
+                .Select(group => Row(mark.Shape, mark.Mark, Walls[group.Key].Identity.GlobalId, group.Count()))),
         ];
     }
+
+    private static string Prefix(BarUse use) => use switch
+    {
+        BarUse.Vertical => "V",
+        BarUse.Beam => "H",
+        _ => "HC",
+    };
+
+    private BarScheduleRow Row(Shape shape, string mark, string wall, int number)
+    {
+        var (size, steel, each) = shape.Use == BarUse.Vertical
+            ? (_rules.Set.Bars!.Bar, _rules.Set.Bars.Steel, _rules.Set.Bars.BarsInCore)
+            : (_rules.Set.BondBeams!.Bars.Size, _rules.Set.BondBeams.Bars.Steel, 1);
+        var radius = shape.B == Length.Zero ? Length.Zero : BarShapes.Radius(size, _form);
+        return new BarScheduleRow(mark, wall, size, steel, number * each, Code(shape), shape.A, shape.B, radius, shape.Length) { Use = shape.Use };
+    }
+
+    private WallLayout Marked(WallLayout wall) => wall with
+    {
+        Cores = [.. wall.Cores.Select(core => core.Bars is { } bars ? core with { Bars = Marked(bars) } : core)],
+        BondBeams =
+        [
+            .. wall.BondBeams.Select(beam => beam with
+            {
+                Steel = [.. beam.Steel.Select(bar => bar with { Mark = _marks[Of(bar, beam)] })],
+                Corners = [.. beam.Corners.Select(corner => corner with { Bars = [.. corner.Bars.Select(bar => bar with { Mark = _marks[Of(corner)] })] })],
+            }),
+        ],
+    };
 
     private CoreBars Marked(CoreBars bars) => bars with
     {
@@ -45,31 +79,45 @@ internal sealed class BarSchedules
         Marks = [.. bars.Set.Select(bar => _marks[Of(bar)])],
     };
 
+    private IEnumerable<Shape> Shapes(WallLayout wall) => wall.Cores.Select(core => core.Bars).OfType<CoreBars>().SelectMany(Shapes)
+        .Concat(wall.BondBeams.SelectMany(beam => beam.Steel.Select(bar => Of(bar, beam))))
+        .Concat(wall.BondBeams.SelectMany(beam => beam.Corners).SelectMany(corner => corner.Bars.Select(_ => Of(corner))));
+
     private IEnumerable<Shape> Shapes(CoreBars bars) =>
         (bars.Starter is { } starter ? [Of(starter)] : Enumerable.Empty<Shape>()).Concat(bars.Set.Select(Of));
 
     private Shape Of(StarterBar starter)
     {
         var a = starter.Embedment + starter.StickUp;
-        return new Shape(a, starter.HookLeg, starter.IsHooked ? BarShapes.Bent(a, starter.HookLeg, _rule.Bar, _rule.ListForm) : a);
+        return new Shape(BarUse.Vertical, a, starter.HookLeg, starter.IsHooked ? BarShapes.Bent(a, starter.HookLeg, _rules.Set.Bars!.Bar, _form) : a);
     }
 
-    private Shape Of(Interval bar)
+    private Shape Of(Interval bar) => Straight(BarUse.Vertical, BarShapes.Straight(bar.Size, _form));
+
+    /// <summary>Bars that lap may be longer; one that goes through from cover to cover may not.</summary>
+    private Shape Of(BeamBar bar, BondBeam beam) => Straight(BarUse.Beam, beam.Steel.Count(other => other.Bar == bar.Bar) > 1
+        ? BarShapes.Lapped(bar.Size, _rules.Set.BondBeams!.Bars.Stock, _form)
+        : BarShapes.Straight(bar.Size, _form));
+
+    private Shape Of(BeamCorner corner)
     {
-        var length = BarShapes.Straight(bar.Size, _rule.ListForm);
-        return new Shape(length, Length.Zero, length);
+        var size = _rules.Set.BondBeams!.Bars.Size;
+        var leg = BarShapes.Leg(corner.Leg + (size.Diameter / 2), _form);
+        return new Shape(BarUse.Corner, leg, leg, BarShapes.Bent(leg, leg, size, _form));
     }
 
-    private string Code(Shape shape) => (_rule.ListForm, shape.B == Length.Zero) switch
+    private static Shape Straight(BarUse use, Length length) => new(use, length, Length.Zero, length);
+
+    private string Code(Shape shape) => (_form, shape.B == Length.Zero) switch
     {
         (BarListForm.Bs8666, true) => "00",
         (BarListForm.Bs8666, false) => "11",
         (_, true) => "straight",
-        _ => "hook 90",
+        _ => shape.Use == BarUse.Corner ? "corner" : "hook 90",
     };
 
     /// <param name="A">Longer leg, to its outside.</param>
-    /// <param name="B">Hook, to its outside; zero of a straight bar.</param>
+    /// <param name="B">Hook or other leg, to its outside; zero of a straight bar.</param>
     /// <param name="Length">As cut.</param>
-    private readonly record struct Shape(Length A, Length B, Length Length);
+    private readonly record struct Shape(BarUse Use, Length A, Length B, Length Length);
 }

@@ -32,7 +32,7 @@ internal sealed class BeamFindings(WallLines lines, BondBeamRule rule, Immutable
             yield break;
         }
 
-        var (cover, wanted) = (rule.Bars.EndCover, rule.Openings!.Extension);
+        var (cover, wanted) = (rule.Bars.Cover.End, rule.Openings!.Extension);
         var left = Length.Max(request.Jambs!.Value.From - near.Min(part => part.Run.From) - cover, Length.Zero);
         var right = Length.Max(near.Max(part => part.Run.To) - request.Jambs.Value.To - cover, Length.Zero);
         if (Length.Min(left, right) < wanted)

@@ -89,7 +89,7 @@ internal sealed class BondBeams
         foreach (var request in requests.Where(request => request.Opening is not null))
         {
             var jambs = request.Jambs!.Value;
-            var past = _rule.Openings!.Extension + _rule.Bars.EndCover;
+            var past = _rule.Openings!.Extension + _rule.Bars.Cover.End;
             var stretch = new Interval(jambs.From - past, jambs.To + past);
             var near = runs.Where(run => run[0].Run.From < jambs.To && run[^1].Run.To > jambs.From).SelectMany(run => run).Where(part => part.Run.Overlaps(stretch)).ToList();
             near.ForEach(part => why[part].Add(request.Why));
@@ -125,7 +125,7 @@ internal sealed class BondBeams
             To = to,
             Why = why,
             BarCount = _rule.Bars.Count,
-            BarSize = _rule.Bars.Size,
+            BarSize = _rule.Bars.Size.Name,
             Lap = _rule.Bars.Lap,
             Laps = BeamLaps.Of(from, to, _rule.Bars),
             Corners = course.Kind == CourseKind.BondBeam ? Corners(_lines.Bands[course.Number - 1].Line, from, to) : [],
@@ -149,7 +149,7 @@ internal sealed class BondBeams
             Outline = raked.Outline,
             Why = ["top"],
             BarCount = _rule.Bars.Count,
-            BarSize = _rule.Bars.Size,
+            BarSize = _rule.Bars.Size.Name,
             Lap = _rule.Bars.Lap,
             Laps = [.. BeamLaps.Of(Length.Zero, raked.Slope, _rule.Bars).Select(lap => lap with { From = Place(lap.From), To = Place(lap.To) })],
             Corners = [],

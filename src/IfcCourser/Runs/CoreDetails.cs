@@ -13,15 +13,18 @@ internal sealed class CoreDetails
 
     private readonly ImmutableArray<WallLayout> _walls;
     private readonly BarRule _rule;
+    private readonly BarListForm _form;
     private readonly Dictionary<CoreBelow, CoreBelow> _below = [];
     private readonly Dictionary<CoreBelow, Length> _slabAbove = [];
 
     /// <param name="walls">All walls laid out.</param>
     /// <param name="rule">The rules of their bars.</param>
-    public CoreDetails(ImmutableArray<WallLayout> walls, BarRule rule)
+    /// <param name="form">Whose bends they have.</param>
+    public CoreDetails(ImmutableArray<WallLayout> walls, BarRule rule, BarListForm form)
     {
         _walls = walls;
         _rule = rule;
+        _form = form;
         foreach (var wall in walls)
         {
             foreach (var (other, core, at) in BarsBelow.Of(wall.Wall, walls))
@@ -55,7 +58,7 @@ internal sealed class CoreDetails
             ? new StarterBar(
                 _rule.Starter.IsHooked,
                 _rule.Starter.Embedment,
-                _rule.Starter.IsHooked ? BarShapes.HookLeg(_rule.Bar, _rule.ListForm, _rule.Starter.HookExtension) : Length.Zero,
+                _rule.Starter.IsHooked ? BarShapes.HookLeg(_rule.Bar, _form, _rule.Starter.HookExtension) : Length.Zero,
                 stickUp)
             : null;
         var lifts = Lifts(core);

@@ -53,19 +53,21 @@ public static class LayoutBuilder
         }
 
         ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
-        walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
-        var schedule = rules.Set.Bars is { } ordered ? new BarSchedules(walls, ordered) : null;
-        walls = schedule?.Walls ?? walls;
+        walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars, rules.BarListForm).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
+        walls = rules.Set.BondBeams is { } beams ? new BeamDetails(walls, beams.Bars, rules).Fill() : walls;
+        var schedule = new BarSchedules(walls, rules);
+        walls = schedule.Walls;
+        var listed = schedule.Rows();
         var layout = new Layout
         {
             Model = facts,
             Rules = rules,
             Walls = walls,
-            BarSchedule = schedule?.Rows() ?? [],
+            BarSchedule = listed,
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],
             Junctions = JunctionLayouts.Of(model, lines, plan, turns, rules),
-            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : []],
+            Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : [], .. BarFindings.TooLong(listed, rules)],
         };
         return RoundedLayout.Of(SetOuts.With(layout, model.Site));
     }

@@ -28,6 +28,7 @@ public static class Orders
                 Storeys = [.. storeys.Select(storey => storey with { Lines = totals.Weighed(storey.Lines) })],
                 Walls = [.. LayingOrder.Of(layout).Select(wall => walls[wall.Identity.GlobalId]).Select(wall => wall with { Lines = totals.Weighed(wall.Lines) })],
                 Saw = saw,
+                Bars = BarStocks.Of(layout),
             },
         };
     }

@@ -1,6 +1,5 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Layouts;
-using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Takeoff;
@@ -82,26 +81,22 @@ internal sealed class WallLines
 
     private IEnumerable<OrderLine> Steel(WallLayout wall)
     {
-        var rows = _bars[wall.Identity.GlobalId].Select(row => Weighing(
-            row.Size.Mass(row.Length), new OrderKey(OrderItem.Bar, $"{row.Size.Name}, {row.Steel}, {row.Shape}", QuantityUnit.Piece, Length: row.Length, Mark: row.Mark), row.Number));
+        var rows = _bars[wall.Identity.GlobalId].Select(row => new OrderLine(
+            new OrderKey(Item(row.Use), $"{row.Size.Name}, {row.Steel}, {row.Shape}", QuantityUnit.Piece, Length: row.Length, Mark: row.Mark), row.Number)
+        {
+            MassEach = row.Size.Mass(row.Length),
+        });
         var couplers = wall.Cores.Select(core => core.Bars).OfType<CoreBars>().Where(bars => bars.IsCoupled)
             .Select(bars => new OrderLine(new OrderKey(OrderItem.Coupler, _layout.Rules.Set.Bars?.Bar.Name ?? string.Empty, QuantityUnit.Piece), bars.Count * bars.Splices.Length));
-        return rows.Concat(couplers).Concat(wall.BondBeams.SelectMany(BeamSteel)).Where(line => line.Net > 0);
+        return rows.Concat(couplers).Where(line => line.Net > 0);
     }
 
-    private IEnumerable<OrderLine> BeamSteel(BondBeam beam)
+    private static OrderItem Item(BarUse use) => use switch
     {
-        var mass = BarSizes.Find(beam.BarSize)?.MassPerMetre;
-        var cover = _layout.Rules.Set.BondBeams?.Bars.EndCover ?? Length.Zero;
-        var along = (beam.BarCount * (beam.To - beam.From - (cover * 2)).Mm) + beam.Laps.Sum(lap => (lap.To - lap.From).Mm);
-        yield return Weighing(mass, new OrderKey(OrderItem.BeamBar, beam.BarSize, QuantityUnit.Metre), Math.Max(0, along / 1000));
-        foreach (var corner in beam.Corners)
-        {
-            yield return Weighing(mass * corner.Leg.Mm * 2 / 1000, new OrderKey(OrderItem.CornerBar, beam.BarSize, QuantityUnit.Piece, Length: corner.Leg * 2), corner.Count);
-        }
-    }
-
-    private static OrderLine Weighing(double? massEach, OrderKey key, double amount) => new(key, amount) { MassEach = massEach };
+        BarUse.Vertical => OrderItem.Bar,
+        BarUse.Beam => OrderItem.BeamBar,
+        _ => OrderItem.CornerBar,
+    };
 
     private IEnumerable<OrderLine> BuiltIn(WallLayout wall) =>
         _ties[wall.Identity.GlobalId].Select(junction => new OrderLine(new OrderKey(OrderItem.Tie, "flat tie", QuantityUnit.Piece), junction.Ties.Length))

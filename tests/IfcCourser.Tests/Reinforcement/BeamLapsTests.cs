@@ -14,7 +14,7 @@ public sealed class BeamLapsTests
     [Fact]
     public void Bars_are_equal_and_laps_of_neighbours_lie_half_a_pitch_apart()
     {
-        var laps = BeamLaps.Of(Length.Zero, Inches(479.625), new BeamBars(2, "No. 4", Inches(20), Inches(240), Inches(2)));
+        var laps = BeamLaps.Of(Length.Zero, Inches(479.625), new BeamBars(2, BarSizes.Find("No. 4")!, "steel", Inches(20), Inches(240), new BeamCover(Inches(2), Inches(0.5), Inches(1.5))));
         Assert.Equal(
             [(1, 153.875), (1, 305.75), (2, 77.9375), (2, 229.8125), (2, 381.6875)],
             laps.Select(lap => (lap.Bar, lap.From.Inches)));
@@ -23,7 +23,7 @@ public sealed class BeamLapsTests
 
     [Fact]
     public void A_bar_of_the_stock_length_has_no_lap() =>
-        Assert.Empty(BeamLaps.Of(Inches(4), Inches(248), new BeamBars(2, "No. 4", Inches(20), Inches(240), Inches(2))));
+        Assert.Empty(BeamLaps.Of(Inches(4), Inches(248), new BeamBars(2, BarSizes.Find("No. 4")!, "steel", Inches(20), Inches(240), new BeamCover(Inches(2), Inches(0.5), Inches(1.5)))));
 
     /// <summary>No bar is longer than the stock, none has a lap more than the length asks for, and no lap lies beside one of the next bar.</summary>
     [Fact]
@@ -31,7 +31,7 @@ public sealed class BeamLapsTests
         .Select(Gen.Int[1000, 60000], Gen.Int[200, 900], Gen.Int[0, 5000], Gen.Int[1, 4])
         .Sample((length, lap, more, count) =>
         {
-            var bars = new BeamBars(count, "12 mm", Length.FromMm(lap), Length.FromMm((5 * lap) + more), Length.FromMm(50));
+            var bars = new BeamBars(count, BarSizes.Find("12 mm")!, "steel", Length.FromMm(lap), Length.FromMm((5 * lap) + more), new BeamCover(Length.FromMm(50), Length.FromMm(20), Length.FromMm(30)));
             var laps = BeamLaps.Of(Length.Zero, Length.FromMm(length), bars);
             for (var bar = 1; bar <= count; bar++)
             {

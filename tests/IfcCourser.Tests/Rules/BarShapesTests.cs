@@ -29,6 +29,14 @@ public sealed class BarShapesTests
     public void Standard_hooks_are_as_long_as_the_tables_say(string bar, double inches) =>
         Assert.Equal(inches, BarShapes.HookLeg(BarSizes.Find(bar)!, BarListForm.Aci315, 12).Inches);
 
+    /// <summary>The catalog's units decide whose form it is: common practice, no source.</summary>
+    [Theory]
+    [InlineData("us", "aac-in", BarListForm.Aci315)]
+    [InlineData("us", "aac-mm", BarListForm.Bs8666)]
+    [InlineData("eu", "aac-mm", BarListForm.Bs8666)]
+    public void A_metric_catalog_has_the_metric_list(string rules, string catalog, BarListForm form) =>
+        Assert.Equal(form, LayoutRules.For(BuiltInRuleSets.Get(rules), IfcCourser.Catalogs.BuiltInCatalogs.Get(catalog), OpeningPolicy.Move).BarListForm);
+
     [Theory]
     [InlineData(2449, BarListForm.Bs8666, 2425)]
     [InlineData(2450, BarListForm.Bs8666, 2450)]

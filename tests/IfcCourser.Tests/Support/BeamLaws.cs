@@ -11,7 +11,7 @@ namespace IfcCourser.Tests.Support;
 internal static class BeamLaws
 {
     public static IEnumerable<string> Breaches(Layout layout) => layout.Walls
-        .SelectMany(wall => AreNeverRipped(wall, layout.Rules).Concat(TopsHaveBeams(wall, layout.Rules)).Concat(AreNotTooFarApart(wall, layout.Rules)).Concat(BarsHaveTroughs(wall))
+        .SelectMany(wall => AreNeverRipped(wall, layout.Rules).Concat(TopsHaveBeams(wall, layout.Rules)).Concat(AreNotTooFarApart(wall, layout.Rules)).Concat(BarsHaveTroughs(wall)).Concat(BarsRunThrough(wall, layout))
             .Select(breach => $"{wall.Identity.GlobalId}: {breach}"))
         .Concat(layout.Junctions.Where(junction => junction is { Kind: JunctionKind.Corner, How: JunctionHow.Bonded }).SelectMany(junction => MeetAtCorners(layout, junction)));
 
@@ -57,6 +57,44 @@ internal static class BeamLaws
             {
                 yield return $"the slope from {from.S} to {to.S} has no beam";
             }
+        }
+    }
+
+    /// <summary>
+    /// Bars reach from cover to cover, each goes on in the next by a lap, none is longer than the stock; all lie within the wall and apart from each other; the
+    /// schedule has as many, none shorter by more than its step, an inch.
+    /// </summary>
+    private static IEnumerable<string> BarsRunThrough(WallLayout wall, Layout layout)
+    {
+        if (layout.Rules.Set.BondBeams?.Bars is not { } rule)
+        {
+            yield break;
+        }
+
+        foreach (var beam in wall.BondBeams.Where(beam => beam.Outline is null && beam.To - beam.From > rule.Cover.End * 2))
+        {
+            foreach (var bars in Enumerable.Range(1, rule.Count).Select(bar => beam.Steel.Where(piece => piece.Bar == bar).ToList()))
+            {
+                if (bars.Count == 0 || bars[0].From != beam.From + rule.Cover.End || bars[^1].To != beam.To - rule.Cover.End
+                    || bars.Zip(bars.Skip(1)).Any(pair => pair.First.To - pair.Second.From != rule.Lap) || bars.Exists(bar => bar.Size > rule.Stock))
+                {
+                    yield return $"bars of {beam.Id} don't run through";
+                }
+            }
+
+            if (beam.Steel.Any(bar => bar.Across < rule.Size.Diameter / 2 || bar.Across > wall.Frame.Thickness - (rule.Size.Diameter / 2) || bar.Height > beam.Top - beam.Bottom)
+                || beam.Steel.GroupBy(bar => bar.Bar).Select(bar => bar.First().Across).Order().Zip(beam.Steel.GroupBy(bar => bar.Bar).Select(bar => bar.First().Across).Order().Skip(1)).Any(pair => pair.Second - pair.First < rule.Size.Diameter))
+            {
+                yield return $"bars of {beam.Id} leave the wall or lie in each other";
+            }
+        }
+
+        var listed = layout.BarSchedule.Where(row => row.Use == BarUse.Beam && row.Wall == wall.Identity.GlobalId).ToList();
+        var laid = wall.BondBeams.SelectMany(beam => beam.Steel).ToList();
+        var missing = laid.Sum(bar => bar.Size.Inches) - listed.Sum(row => row.Number * row.Length.Inches);
+        if (listed.Sum(row => row.Number) != laid.Count || Math.Abs(missing) > laid.Count)
+        {
+            yield return $"{laid.Count} beam bars, {listed.Sum(row => row.Number)} in the schedule; {missing} in missing";
         }
     }
 

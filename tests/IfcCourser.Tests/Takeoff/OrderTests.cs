@@ -25,7 +25,7 @@ public sealed class OrderTests
             Assert.Equal(totals.PartUnits, order.Saw.Pieces);
             Assert.Equal(order.Saw.Units.Length, Net(OrderItem.CutUnit));
             Assert.Equal(totals.Lintels, Net(OrderItem.Lintel, OrderItem.FormedLintel));
-            Assert.Equal(layout.BarSchedule.Sum(row => row.Number), Net(OrderItem.Bar));
+            Assert.Equal(layout.BarSchedule.Sum(row => row.Number), Net(OrderItem.Bar, OrderItem.BeamBar, OrderItem.CornerBar));
             Assert.Equal(layout.Junctions.Sum(junction => junction.Ties.Length), Net(OrderItem.Tie));
             Assert.Equal(layout.Walls.Sum(wall => wall.Cores.Sum(core => core.Bars?.GroutVolume ?? 0)), Grout(layout, "cores") / 1000, 9);
             Assert.All(order.Walls.Zip(LayingOrder.Of(layout)), pair => Assert.Equal(

@@ -1,14 +1,12 @@
 using IfcCourser.Geometry;
-using IfcCourser.Ifc;
 using IfcCourser.Layouts;
-using IfcCourser.Rules;
 using IfcCourser.Step21;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.IfcWriteBack.Parts;
 
 /// <summary>
-/// The vertical bars of cores as IfcReinforcingBar, swept along their axes. The starter stands in the core's middle; where bars lap, every
+/// The bars of a wall as IfcReinforcingBar: those of bond beams by <see cref="BeamBarParts"/>, the vertical bars of cores here, swept along their axes. The starter stands in the core's middle; where bars lap, every
 /// second one stands beside it by its diameter. Bars of one core stand on a circle of half the core's diameter.
 /// </summary>
 internal sealed class BarParts
@@ -19,7 +17,8 @@ internal sealed class BarParts
     private readonly GeometryWriter _geometry;
     private readonly SharedShapes _shapes;
     private readonly PartSolids _solids;
-    private readonly Dictionary<string, BarScheduleRow> _rows;
+    private readonly BarEntities _bars;
+    private readonly BeamBarParts _beams;
     private readonly Dictionary<CoreBelow, Core> _cores;
 
     public BarParts(Addition addition, GeometryWriter geometry, SharedShapes shapes, Layout layout)
@@ -28,7 +27,8 @@ internal sealed class BarParts
         _geometry = geometry;
         _shapes = shapes;
         _solids = new PartSolids(geometry);
-        _rows = layout.BarSchedule.GroupBy(row => row.Mark, StringComparer.Ordinal).ToDictionary(rows => rows.Key, rows => rows.First(), StringComparer.Ordinal);
+        _bars = new BarEntities(addition, geometry, layout);
+        _beams = new BeamBarParts(_bars, shapes, _solids, layout);
         _cores = layout.Walls.SelectMany(wall => wall.Cores.Select(core => (Key: new CoreBelow(wall.Identity.GlobalId, core.Id), core)))
             .ToDictionary(pair => pair.Key, pair => pair.core);
     }
@@ -36,13 +36,13 @@ internal sealed class BarParts
     /// <summary>The bars of a wall, also as a group of their own.</summary>
     public List<StepValue> Add(WallLayout wall, WallPlace place)
     {
-        var bars = wall.Cores.Where(core => core.Bars is not null).SelectMany(core => Bars(wall, place, core, core.Bars!)).ToList();
+        var bars = wall.Cores.Where(core => core.Bars is not null).SelectMany(core => Bars(wall, place, core, core.Bars!)).Concat(_beams.Of(wall, place)).ToList();
         if (bars.Count > 0)
         {
             var group = _geometry.Add(
-                "IFCGROUP", Guid(wall, "bars"), _addition.Owner, StepValue.String($"Bars of {wall.Identity.Label}"), StepValue.Omitted, StepValue.Omitted);
+                "IFCGROUP", _bars.Guid(wall, "bars"), _addition.Owner, StepValue.String($"Bars of {wall.Identity.Label}"), StepValue.Omitted, StepValue.Omitted);
             _geometry.Add(
-                "IFCRELASSIGNSTOGROUP", Guid(wall, "bars relation"), _addition.Owner, StepValue.Omitted, StepValue.Omitted,
+                "IFCRELASSIGNSTOGROUP", _bars.Guid(wall, "bars relation"), _addition.Owner, StepValue.Omitted, StepValue.Omitted,
                 StepValue.List([.. bars]), StepValue.Omitted, group);
         }
 
@@ -94,14 +94,14 @@ internal sealed class BarParts
             () => _solids.Bar([default, new Vector3(0, 0, bar.Size.Mm)], bars.Diameter));
         var mark = i < bars.Marks.Length ? bars.Marks[i] : string.Empty;
         var role = FormattableString.Invariant($"bar {core.Id} {i} {n}");
-        return Bar(wall, core, mark, role, "MAIN", place.Point(along, across, bar.From), shape, bar.Size);
+        return _bars.Add(wall, role, new PartBar(mark, core.Bar, core.Id, "MAIN", bars.Diameter), place.Point(along, across, bar.From), shape, bar.Size);
     }
 
     /// <summary>A straight starter, or one whose foot is bent along the wall towards its middle.</summary>
     private StepValue Starter(WallLayout wall, WallPlace place, Core core, StarterBar starter, Length s, Length t, int n)
     {
         var diameter = core.Bars!.Diameter;
-        var bend = _rows.TryGetValue(starter.Mark, out var row) ? row.Radius.Mm + (diameter.Mm / 2) : 0;
+        var bend = _bars.Row(starter.Mark) is { } row ? row.Radius.Mm + (diameter.Mm / 2) : 0;
         var side = s < wall.Frame.Length / 2 ? 1 : -1;
         var length = starter.Embedment + starter.StickUp;
         Vector3[] line = starter.IsHooked && starter.HookLeg > diameter ? Hooked(starter, diameter, bend, side) : [default, new Vector3(0, 0, length.Mm)];
@@ -110,7 +110,8 @@ internal sealed class BarParts
             FormattableString.Invariant($"starter {diameter.Nanometres} {length.Nanometres} {starter.HookLeg.Nanometres} {bend} {side}"),
             () => _solids.Bar(line, diameter));
         var role = FormattableString.Invariant($"starter {core.Id} {n}");
-        return Bar(wall, core, starter.Mark, role, "ANCHORING", place.Point(s, t, core.Bottom - starter.Embedment), shape, length + starter.HookLeg);
+        return _bars.Add(
+            wall, role, new PartBar(starter.Mark, core.Bar, core.Id, "ANCHORING", diameter), place.Point(s, t, core.Bottom - starter.Embedment), shape, length + starter.HookLeg);
     }
 
     /// <summary>From the hook's end to the top; the origin is where the bar's upright axis meets the hook's underside.</summary>
@@ -124,32 +125,4 @@ internal sealed class BarParts
         Vector3[] end = reach > bend ? [new Vector3(side * reach, 0, half)] : [];
         return [.. end, .. around, new Vector3(0, 0, (starter.Embedment + starter.StickUp).Mm)];
     }
-
-    /// <summary>The last two attributes are role and surface in IFC2X3, type and surface later.</summary>
-    private StepValue Bar(
-        WallLayout wall, Core core, string mark, string role, string type, StepValue placement, StepValue shape, Length length)
-    {
-        var row = _rows.GetValueOrDefault(mark);
-        var diameter = core.Bars!.Diameter;
-        var mm2 = row?.Size.Area ?? Math.PI * diameter.Mm * diameter.Mm / 4;
-        var isOld = _addition.Model.Schema == IfcSchema.Ifc2X3;
-        return _geometry.Add(
-            "IFCREINFORCINGBAR",
-            Guid(wall, role),
-            _addition.Owner,
-            StepValue.String(mark.Length > 0 ? mark : core.Bar),
-            StepValue.Omitted,
-            StepValue.String(core.Bar),
-            placement,
-            shape,
-            StepValue.String(core.Id),
-            row is null ? StepValue.Omitted : StepValue.String(row.Steel),
-            _geometry.Number(diameter),
-            StepValue.Real(mm2 / 1e6 / _addition.Model.Units.AreaM2),
-            _geometry.Number(row?.Length ?? length),
-            StepValue.Enumeration(isOld ? "MAIN" : type),
-            StepValue.Enumeration(row?.Size.Kind == BarKind.PlainRod ? "PLAIN" : "TEXTURED"));
-    }
-
-    private StepValue Guid(WallLayout wall, string role) => StepValue.String(_addition.Guids.For(wall.Identity.GlobalId, role));
 }

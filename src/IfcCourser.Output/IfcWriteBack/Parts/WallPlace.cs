@@ -47,6 +47,19 @@ internal sealed class WallPlace
         return Placed(_frame.PointAt(s, t, z), along);
     }
 
+    /// <summary>The placement of what lies along a line, at its first point, and the line in the placement's axes, mm: x along the wall's direction at its start.</summary>
+    /// <param name="points">In model axes, mm.</param>
+    public (StepValue Placement, IReadOnlyList<Vector3> Line) Line(IReadOnlyList<Vector3> points)
+    {
+        var (origin, along) = (points[0], _frame.Direction);
+        var line = points.Select(point => point - origin)
+            .Select(to => new Vector3(Rounded(Vector2.Dot(to.Plan, along)), Rounded(Vector2.Dot(to.Plan, along.Left)), Rounded(to.Z)));
+        return (Placed(origin, along), [.. line]);
+    }
+
+    // Lines that differ by noise are one shape.
+    private static double Rounded(double mm) => Math.Round(mm, 4) + 0.0;
+
     private static Vector3 Raised(Vector2 point, double z) => new(point.X, point.Y, z);
 
     private StepValue Placed(Vector3 origin, Vector2 along) =>

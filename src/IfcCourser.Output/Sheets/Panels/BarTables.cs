@@ -35,18 +35,19 @@ internal static class BarTables
                     part.Key.Mark,
                     part.First().Core.Bar,
                     lengths[part.Key.Mark].Shape,
-                    Schedule(facts.Layout.Rules.Set.Bars).Dimension(lengths[part.Key.Mark].Length),
+                    Schedule(facts.Layout.Rules).Dimension(lengths[part.Key.Mark].Length),
                     part.Key.Lap is { } lap ? facts.Text.Dimension(lap) : "-",
                     SheetText.Tags(part.Select(p => p.Core)))));
     }
 
     /// <summary>Equal bars of some walls: what the bender makes of them, and what they weigh.</summary>
     /// <param name="of">Whose bars, as the table's title says.</param>
-    public static Panel Schedule(Layout layout, IEnumerable<string> walls, string of = SheetText.BarScheduleOfStorey)
+    /// <param name="areVertical">Those of cores, else those of bond beams.</param>
+    public static Panel Schedule(Layout layout, IEnumerable<string> walls, string of = SheetText.BarScheduleOfStorey, bool areVertical = true)
     {
         var known = walls.ToHashSet(StringComparer.Ordinal);
-        var text = Schedule(layout.Rules.Set.Bars);
-        var rows = layout.BarSchedule.Where(row => known.Contains(row.Wall)).ToArray();
+        var text = Schedule(layout.Rules);
+        var rows = layout.BarSchedule.Where(row => known.Contains(row.Wall) && row.Use == BarUse.Vertical == areVertical).ToArray();
         var cells = rows.GroupBy(row => row.Mark, StringComparer.Ordinal).Select(mark => ImmutableArray.Create(
             mark.Key,
             mark.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture),
@@ -66,7 +67,7 @@ internal static class BarTables
     }
 
     /// <summary>The schedule's own unit: a list in inches stays one beside millimetres.</summary>
-    private static SheetLengths Schedule(BarRule? rule) => new(rule is { ListForm: BarListForm.Bs8666 } ? UnitSystem.Metric : UnitSystem.Inch);
+    private static SheetLengths Schedule(LayoutRules rules) => new(rules.BarListForm == BarListForm.Bs8666 ? UnitSystem.Metric : UnitSystem.Inch);
 
     private static IEnumerable<(string Mark, Length? Lap, Core Core)> Parts(Core core)
     {

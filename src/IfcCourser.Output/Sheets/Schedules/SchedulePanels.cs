@@ -17,7 +17,8 @@ internal static class SchedulePanels
         Panel[] panels =
         [
             Uncut(text, pieces), Sawn(layout, text, pieces), Shaped(layout, text, pieces), Lintels(layout, text), Openings(layout, text),
-            BarTables.Schedule(layout, layout.Walls.Select(wall => wall.Identity.GlobalId), SheetText.BarScheduleOfSet), WordList.Of(SheetText.Notes, ScheduleText.Notes(text)),
+            BarTables.Schedule(layout, layout.Walls.Select(wall => wall.Identity.GlobalId), SheetText.BarScheduleOfSet),
+            BarTables.Schedule(layout, layout.Walls.Select(wall => wall.Identity.GlobalId), SheetText.BeamBarScheduleOfSet, areVertical: false), WordList.Of(SheetText.Notes, ScheduleText.Notes(text)),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }
