@@ -83,6 +83,8 @@ internal static partial class Messages
 
     public const string OptionOffcuts = "How far the saw list may use what is left of a sawn unit: in its wall, its storey or anywhere.";
 
+    public const string OptionPhases = "Deliveries: one for all or one a storey, each with whole packs; a job file may list others.";
+
     public const string OptionJob = "TOML file with project, client, author, checked-by, date, revisions and any of these options; the command line wins.";
 
     public const string OptionSheet = "Paper of every sheet; where left out, each takes the smallest it fits on.";

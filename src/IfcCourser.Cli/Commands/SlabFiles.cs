@@ -39,7 +39,7 @@ internal static class SlabFiles
     private static Fault? Applied(OutputFolder folder, SlabSurvey survey, SlabSettings settings, Terminal terminal)
     {
         var applied = AppliedSurvey.Of(survey, SlabJson.NameOf(survey.Chosen.Kind));
-        var layout = applied.Order is { } order ? Orders.With(applied, order.Saw.Reuse) : applied;
+        var layout = applied.Order is { } order ? Orders.With(applied, order.Saw.Reuse, order.Phases) : applied;
         return folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))
             ?? (settings.Formats.Overlaps([LayoutFiles.Dxf, LayoutFiles.Svg, LayoutFiles.Pdf])
                 ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, Paper: null, DxfPerSheet: false), LayoutFiles.ModelName(layout)).Add(terminal).Fault

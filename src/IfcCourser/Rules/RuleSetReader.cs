@@ -77,6 +77,7 @@ public static class RuleSetReader
             Bars = root.OptionalTable("bars") is { } bars ? BarRuleReader.Read(bars) : null,
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
             EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
+            Membrane = root.OptionalTable("membrane") is { } membrane ? Membrane(membrane) : null,
             Aims = BondWeights(root.Table("aims")),
         };
     }
@@ -142,6 +143,11 @@ public static class RuleSetReader
 
     private static EdgeDistanceRule Edges(SettingsTable table) => new(
         table.LengthFromZero("corner-bar"), table.LengthFromZero("other-bar"), table.LengthFromZero("about"), table.LengthFromZero("within"));
+
+    private static MembraneRule Membrane(SettingsTable table) => new(
+        table.Choice("storeys", ("lowest", MembraneStoreys.Lowest), ("every", MembraneStoreys.Every)),
+        table.LengthFromZero("lap"),
+        table.Has("roll") ? table.PositiveLength("roll") : null);
 
     private static Interval<Length> Interval(SettingsTable table)
     {
