@@ -23,7 +23,7 @@ internal static class StagedPacks
         var places = new Dictionary<int, StagedPlace?>();
         foreach (var (storey, i) in storeys.Select((storey, i) => (storey, i)))
         {
-            var ground = new StagingGround([.. storey], data, isOnGround: i == 0);
+            var ground = new StagingGround([.. storey], i == 0 ? null : [.. storeys[i - 1]], data);
             var here = packs.Select((pack, number) => (pack, number)).Where(pack => string.Equals(pack.pack.Storey, storey.Key, StringComparison.Ordinal));
             var beside = here.GroupBy(pack => Main(pack.pack, storey)).ToDictionary(group => group.Key, group => group.Select(pack => pack.number).ToList());
             foreach (var wall in sequence.Where(beside.ContainsKey))

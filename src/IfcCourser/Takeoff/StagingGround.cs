@@ -20,15 +20,17 @@ internal sealed class StagingGround
     private readonly StagingData _data;
     private readonly bool _isOnGround;
     private readonly ImmutableArray<ImmutableArray<Vector2>> _walls;
+    private readonly ImmutableArray<ImmutableArray<Vector2>> _around;
     private readonly ImmutableArray<ImmutableArray<Vector2>> _ways;
     private readonly List<ImmutableArray<Vector2>> _packs = [];
 
     /// <param name="walls">Of the storey.</param>
-    /// <param name="isOnGround">Whether packs may stand outside the walls; above ground there may be no slab.</param>
-    public StagingGround(IReadOnlyCollection<WallLayout> walls, StagingData data, bool isOnGround)
+    /// <param name="below">Of the storey under it, between which its slab lies; null on the ground, where packs may stand outside as well.</param>
+    public StagingGround(IReadOnlyCollection<WallLayout> walls, IReadOnlyCollection<WallLayout>? below, StagingData data)
     {
-        (_data, _isOnGround) = (data, isOnGround);
+        (_data, _isOnGround) = (data, below is null);
         _walls = [.. walls.SelectMany(wall => WallSequence.Loops(wall))];
+        _around = [.. _walls, .. (below ?? []).SelectMany(wall => WallSequence.Loops(wall))];
         _ways = [.. walls.SelectMany(Ways)];
     }
 
@@ -71,12 +73,12 @@ internal sealed class StagingGround
         && !_ways.Any(way => ConvexLoops.Meet(way, loop))
         && _packs.TrueForAll(pack => ConvexLoops.Distance(pack, loop) >= Between - Dust);
 
-    /// <summary>Whether walls stand on all four sides of each corner.</summary>
+    /// <summary>Whether walls stand on all four sides of each corner, here or a storey lower.</summary>
     private bool IsInside(ImmutableArray<Vector2> loop, Vector2 along)
     {
         const double Far = 1e6;
         Vector2[] ways = [along, along.Left, -along, -along.Left];
-        return loop.All(corner => ways.All(way => _walls.Any(wall => ConvexLoops.Meet(wall, [corner, corner + (way * Far)]))));
+        return loop.All(corner => ways.All(way => _around.Any(wall => ConvexLoops.Meet(wall, [corner, corner + (way * Far)]))));
     }
 
     /// <summary>Both ways through each opening that reaches the floor, as deep as packs reach.</summary>
