@@ -23,7 +23,7 @@ internal static class SlabText
     public const string LegendBed = "mean bed under the block";
     public const string LegendBeyond = "bed beyond the readings: guessed";
 
-    public const string LevelledSheet = "First course as it stands";
+    public const string LevelledSheet = "First course as laid";
     public const string Works = "What to do";
     public const string Tolerances = "Beside standards' tolerances";
     public const string LegendRight = "block that is right";
