@@ -83,6 +83,8 @@ internal static partial class Messages
 
     public const string OptionOffcuts = "How far the saw list may use what is left of a sawn unit: in its wall, its storey or anywhere.";
 
+    public const string OptionPhases = "Deliveries: one for all or one a storey, each with whole packs; a job file may list others.";
+
     public const string OptionJob = "TOML file with project, client, author, checked-by, date, revisions and any of these options; the command line wins.";
 
     public const string OptionSheet = "Paper of every sheet; where left out, each takes the smallest it fits on.";
@@ -329,10 +331,10 @@ internal static partial class Messages
         + (survey.Readings.Heights == ReadingHeights.Bench ? string.Empty : $", {Mm(Math.Abs(survey.Chosen.Raised), units)} {(survey.Chosen.Raised < 0 ? "lower" : "higher")} than designed");
 
     public static string SlabBed(SlabSurvey survey, UnitSystem units) => Invariant(
-        $"bed: {Mm(survey.Beds.Min(bed => bed.Least), units)} to {Mm(survey.Beds.Max(bed => bed.Most), units)} (limits {LengthText.WithUnit(survey.Field.Limits.Min, units)} to {LengthText.WithUnit(survey.Field.Limits.Max, units)}), mortar {survey.Field.Mortar(survey.Chosen.Raised) / 1e6:0.#} litres");
+        $"bed: {Mm(survey.Beds.Min(bed => bed.Least), units)} to {Mm(survey.Beds.Max(bed => bed.Most), units)} (limits {LengthText.WithUnit(survey.Field.Limits.Min, units)} to {LengthText.WithUnit(survey.Field.Limits.Max, units)}), mortar {AmountText.Volume(survey.Field.Mortar(survey.Chosen.Raised) / 1e6, units)}");
 
     public static string SlabRemedy(SlabRemedy remedy, bool isChosen, UnitSystem units) => Invariant(
-        $"  {(isChosen ? "*" : "-")} {Name(remedy.Kind)}: {(remedy.IsPossible ? Invariant($"{Mm(remedy.Depth, units)}, {remedy.Area / 1e6:0.##} m2, {remedy.Volume / 1e6:0.#} litres") : "does not bring the bed into its limits")}");
+        $"  {(isChosen ? "*" : "-")} {Name(remedy.Kind)}: {(remedy.IsPossible ? Invariant($"{Mm(remedy.Depth, units)}, {AmountText.Area(remedy.Area / 1e6, units)}, {AmountText.Volume(remedy.Volume / 1e6, units)}") : "does not bring the bed into its limits")}");
 
     public static string LevelledCourse(LevelledCourse course) => Invariant(
         $"{course.Storey ?? "walls without a storey"}: {course.Blocks.Length} blocks, not read {Count(course, LevelWork.NotRead)}, right {Count(course, LevelWork.Right)}, to sand {Count(course, LevelWork.Sand)}, to lay again {Count(course, LevelWork.Relay)}");
@@ -341,6 +343,9 @@ internal static partial class Messages
         $"top of the first course at {Mm(course.Level, units)} in the heights of the readings; neighbours may differ by {LengthText.WithUnit(course.Step, units)}, all blocks by {LengthText.WithUnit(course.Range, units)}";
 
     public static string BarsAsBuilt(int bars, int outside) => Invariant($"bars as built: {bars}, out of place {outside}");
+
+    public static string Tolerance(ToleranceCheck check, UnitSystem units) =>
+        $"  {(check.IsKept ? "kept" : "NOT KEPT")}: {check.What} {Mm(check.Value, units)}, may be {Mm(check.Limit, units)} ({check.Source})";
 
     public static string SlabFinding(Finding finding) => $"  {Severity(finding.Severity)} {finding.Code.Id}: {finding.Message}";
 

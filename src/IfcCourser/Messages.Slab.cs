@@ -12,6 +12,13 @@ internal static partial class Messages
     public const string FlatnessNotJudged =
         "Flatness is not judged: FF and FL numbers (ASTM E1155) are made of readings every 12 in (300 mm) along straight lines, and these are not";
 
+    public const string LevelInTenFeet = "Tops within 10 ft of one wall differ by";
+
+    public const string LevelAtMost = "A top lies off the level by";
+
+    public static string FlatAlong(string wall, double apart, UnitSystem units) => Invariant(
+        $"{wall}: the slab lies off the straight between two readings {(units == UnitSystem.Inch ? Invariant($"{apart / 304.8:0.#} ft") : Invariant($"{apart / 1000:0.#} m"))} apart by");
+
     public static Fault ReadingsUnreadable(string file, Exception e) =>
         new(file, null, null, $"the file can't be read: {e.Message.TrimEnd('.')}", "Check the path and its permissions.");
 
@@ -94,7 +101,7 @@ internal static partial class Messages
         $"{block.Block.Wall.Identity.Label}, {block.Block.Piece.Id}: {Mm(Math.Abs(block.Off), units)} {(block.Off > 0 ? "high" : "low")}: {(block.Work == LevelWork.Sand ? "sand it down" : "lift it and lay it again")}";
 
     public static string SlabOutOfLevel(SlabSurvey survey, UnitSystem units) => Invariant(
-        $"The slab under the first course differs by {Mm(survey.Spread, units)}; the bed takes {LengthText.WithUnit(survey.Field.Limits.Max - survey.Field.Limits.Min, units)}. Cheapest: {Remedy(survey.Chosen.Kind)}, at most {Mm(survey.Chosen.Depth, units)} deep, {survey.Chosen.Area / 1e6:0.##} m2, {survey.Chosen.Volume / 1e6:0.#} litres");
+        $"The slab under the first course differs by {Mm(survey.Spread, units)}; the bed takes {LengthText.WithUnit(survey.Field.Limits.Max - survey.Field.Limits.Min, units)}. Cheapest: {Remedy(survey.Chosen.Kind)}, at most {Mm(survey.Chosen.Depth, units)} deep, {AmountText.Area(survey.Chosen.Area / 1e6, units)}, {AmountText.Volume(survey.Chosen.Volume / 1e6, units)}");
 
     public static string Remedy(RemedyKind kind) => kind switch
     {

@@ -8,6 +8,12 @@ namespace IfcCourser;
 /// <summary>Every message of the solver that a user reads.</summary>
 internal static partial class Messages
 {
+    /// <summary>Name of a delivery.</summary>
+    public const string NoStorey = "no storey";
+
+    /// <summary>Name of a delivery.</summary>
+    public const string NoPhase = "in no phase";
+
     public const string FormedBeam = "formed beam";
 
     public const string RakedBeamOpen = "A bond beam formed along the slope takes what the blocks leave open under it";

@@ -29,7 +29,7 @@ internal static class LayoutFiles
     /// <summary>Writes the formats asked for; the layout with what printing it found, or the first fault.</summary>
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
-        layout = Orders.With(layout, settings.Offcuts);
+        layout = Orders.With(layout, settings.Offcuts, DeliveryPhases.Of(layout, settings.Phases));
 
         // First, so that what can't be printed is in the lists of findings that the others write.
         var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, settings.Paper, settings.DxfPerSheet), ModelName(layout)).Add(terminal) : layout;
@@ -45,6 +45,8 @@ internal static class LayoutFiles
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bars.csv", stream => BarsCsv.Write(layout, stream))),
             ([Csv], () => layout.BarSchedule.IsEmpty ? null : folder.Add("order/bar-stock.csv", stream => BarStockCsv.Write(layout, stream))),
             ([Csv], () => folder.Add("order/takeoff.csv", stream => TakeoffCsv.Write(layout, stream))),
+            ([Csv], () => layout.Order!.Deliveries.IsEmpty ? null : folder.Add("order/deliveries.csv", stream => DeliveriesCsv.Write(layout, stream))),
+            ([Csv], () => layout.Order!.Staging.IsEmpty ? null : folder.Add("order/staging.csv", stream => StagingCsv.Write(layout, stream))),
             ([Csv], () => folder.Add("order/saw-list.csv", stream => SawListCsv.Write(layout, stream))),
             ([Xlsx], () => folder.Add("order/takeoff.xlsx", stream => TakeoffWorkbook.Write(layout, stream))),
             ([Csv], () => layout.SetOut.Storeys.IsEmpty ? null : folder.Add("set-out/points.csv", stream => PointsCsv.Write(layout, stream))),

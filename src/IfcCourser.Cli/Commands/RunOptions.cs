@@ -39,6 +39,8 @@ internal sealed class RunOptions
 
     private readonly Option<string> _offcuts = ChoiceOption.Of("--offcuts", Messages.OptionOffcuts, "wall", "wall", "storey", "job");
 
+    private readonly Option<string> _phases = ChoiceOption.Of("--phases", Messages.OptionPhases, "one", "one", "storey");
+
     private readonly Option<string?> _job = new("--job") { HelpName = "FILE", Description = Messages.OptionJob };
     private readonly Option<string?> _sheet = new("--sheet") { HelpName = "A4..A0|ANSI-A..E|ARCH-A..E", Description = Messages.OptionSheet };
     private readonly Option<bool> _dxfPerSheet = new("--dxf-per-sheet") { Description = Messages.OptionDxfPerSheet };
@@ -73,7 +75,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _formats, _sheet, _dxfPerSheet, _job, _date, _failOn, _json, _ifcParts, _applyOpenings])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _phases, _formats, _sheet, _dxfPerSheet, _job, _date, _failOn, _json, _ifcParts, _applyOpenings])
         {
             command.Add(option);
         }
@@ -114,6 +116,7 @@ internal sealed class RunOptions
             Selection = Selection(parsed, job.Options),
             MovementJoints = joints.Count > 0 ? [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()] : [.. GivenJoint.Of(job)],
             Job = job.Facts,
+            Phases = !IsGiven(parsed, _phases) ? job.Phases : parsed.GetValue(_phases) == "storey" ? new JobPhases(ByStorey: true, []) : JobPhases.One,
             Paper = paper,
             DxfPerSheet = IsGiven(parsed, _dxfPerSheet) ? parsed.GetValue(_dxfPerSheet) : job.Options.DxfPerSheet ?? false,
             Offcuts = Enum.Parse<OffcutReuse>(parsed.GetRequiredValue(_offcuts), ignoreCase: true),

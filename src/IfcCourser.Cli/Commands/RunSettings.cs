@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
+using IfcCourser.Jobs;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Bcf;
 using IfcCourser.Output.Sheets;
@@ -36,6 +37,9 @@ internal sealed record RunSettings
 
     /// <summary>How far the saw list may use an offcut.</summary>
     public required OffcutReuse Offcuts { get; init; }
+
+    /// <summary>How the material comes.</summary>
+    public required JobPhases Phases { get; init; }
 
     /// <summary>What the office says of the job.</summary>
     public required JobFacts Job { get; init; }

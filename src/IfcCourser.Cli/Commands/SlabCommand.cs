@@ -40,18 +40,21 @@ internal static class SlabCommand
         if (settings.IsLevelled)
         {
             var course = LevelledCourse.Of(layout.Value, readings.Value, settings.Storey);
-            return course.IsOk ? Write(course.Value, settings, terminal) : terminal.End(course.Fault, ExitStatus.Unreadable);
+            return course.IsOk ? Write(course.Value, settings, terminal) : terminal.End(course.Fault, StatusOf(course.Fault));
         }
 
         var survey = SlabSurveys.Of(layout.Value, readings.Value, settings.Storey, settings.Thickest);
-        return survey.IsOk ? Write(survey.Value, settings, terminal) : terminal.End(survey.Fault, ExitStatus.Unreadable);
+        return survey.IsOk ? Write(survey.Value, settings, terminal) : terminal.End(survey.Fault, StatusOf(survey.Fault));
     }
+
+    /// <summary>A storey or bed that the options name wrongly is a wrong command line; all else is in the files.</summary>
+    private static ExitStatus StatusOf(Fault fault) => fault.File.StartsWith("--", StringComparison.Ordinal) ? ExitStatus.Usage : ExitStatus.Unreadable;
 
     private static ExitStatus Write(SlabSurvey survey, SlabSettings settings, Terminal terminal) => Write(
         settings, terminal, folder => SlabFiles.Add(folder, survey, settings, terminal), files => SlabSummary.Print(survey, settings, files, terminal), survey.Findings);
 
     private static ExitStatus Write(LevelledCourse course, SlabSettings settings, Terminal terminal) => Write(
-        settings, terminal, folder => SlabFiles.Add(folder, course, settings), files => SlabSummary.Print(course, settings, files, terminal), course.Findings);
+        settings, terminal, folder => SlabFiles.Add(folder, course, settings, terminal), files => SlabSummary.Print(course, settings, files, terminal), course.Findings);
 
     private static ExitStatus Write(
         SlabSettings settings, Terminal terminal, Func<OutputFolder, Fault?> write, Action<IReadOnlyList<string>> tell, IEnumerable<Finding> findings)

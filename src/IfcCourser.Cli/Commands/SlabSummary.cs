@@ -26,9 +26,16 @@ internal static class SlabSummary
 
     public static void Print(LevelledCourse course, SlabSettings settings, IReadOnlyList<string> files, Terminal terminal)
     {
+        if (settings.Json)
+        {
+            terminal.Data(Json(course, settings, files));
+            terminal.Note(Messages.SlabCautions);
+            return;
+        }
+
         var units = course.Layout.Rules.Catalog.Units;
         var lines = new[] { Messages.LevelledCourse(course), Messages.LevelledLevel(course, units) }
-            .Concat(course.Findings.Select(Messages.SlabFinding)).Append(Messages.Written(settings.Out)).Concat(files.Select(Messages.WrittenFile));
+            .Concat(course.Tolerances.Select(check => Messages.Tolerance(check, units))).Concat(course.Findings.Select(Messages.SlabFinding)).Append(Messages.Written(settings.Out)).Concat(files.Select(Messages.WrittenFile));
         foreach (var line in lines)
         {
             terminal.Result(line);
@@ -53,6 +60,11 @@ internal static class SlabSummary
             yield return Messages.SlabRemedy(remedy, remedy == survey.Chosen, units);
         }
 
+        foreach (var check in survey.Tolerances)
+        {
+            yield return Messages.Tolerance(check, units);
+        }
+
         if (!survey.Bars.IsEmpty)
         {
             yield return Messages.BarsAsBuilt(survey.Bars.Length, survey.Bars.Count(bar => bar.Where != BarPlace.Inside));
@@ -70,21 +82,38 @@ internal static class SlabSummary
         }
     }
 
-    private static string Json(SlabSurvey survey, SlabSettings settings, IReadOnlyList<string> files)
+    private static string Json(SlabSurvey survey, SlabSettings settings, IReadOnlyList<string> files) => Json(
+        settings, survey.Storey, survey.Datum, survey.Readings.Levels.Length, files, json =>
+        {
+            json.WriteString("remedy", survey.Chosen.Kind.ToString());
+            json.WriteNumber("blocks", survey.Beds.Length);
+            json.WriteNumber("outOfRange", survey.Beds.Count(bed => bed.High > 0 || bed.Low > 0));
+            json.WriteNumber("bars", survey.Bars.Length);
+            json.WriteNumber("barsOut", survey.Bars.Count(bar => bar.Where != BarPlace.Inside));
+        });
+
+    private static string Json(LevelledCourse course, SlabSettings settings, IReadOnlyList<string> files) => Json(
+        settings, course.Storey, course.Level, course.Readings.Levels.Length, files, json =>
+        {
+            json.WriteNumber("blocks", course.Blocks.Length);
+            json.WriteNumber("notRead", course.Blocks.Count(block => block.Work == LevelWork.NotRead));
+            json.WriteNumber("sand", course.Blocks.Count(block => block.Work == LevelWork.Sand));
+            json.WriteNumber("relay", course.Blocks.Count(block => block.Work == LevelWork.Relay));
+        });
+
+    /// <summary>What both stages say, around what is the stage's own.</summary>
+    private static string Json(SlabSettings settings, string? storey, double datum, int readings, IReadOnlyList<string> files, Action<Utf8JsonWriter> own)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream))
         {
             json.WriteStartObject();
             json.WriteString("layout", settings.Layout);
-            json.WriteString("storey", survey.Storey);
-            json.WriteNumber("datum", Math.Round(survey.Datum, 3));
-            json.WriteString("remedy", survey.Chosen.Kind.ToString());
-            json.WriteNumber("readings", survey.Readings.Levels.Length);
-            json.WriteNumber("blocks", survey.Beds.Length);
-            json.WriteNumber("outOfRange", survey.Beds.Count(bed => bed.High > 0 || bed.Low > 0));
-            json.WriteNumber("bars", survey.Bars.Length);
-            json.WriteNumber("barsOut", survey.Bars.Count(bar => bar.Where != BarPlace.Inside));
+            json.WriteString("stage", settings.IsLevelled ? "levelled" : "slab");
+            json.WriteString("storey", storey);
+            json.WriteNumber("datum", Math.Round(datum, 3));
+            json.WriteNumber("readings", readings);
+            own(json);
             json.WriteString("out", settings.Out);
             json.WriteStartArray("files");
             foreach (var file in files)

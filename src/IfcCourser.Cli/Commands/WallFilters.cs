@@ -6,10 +6,13 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Cli.Commands;
 
-/// <summary>Whether --only, --exclude, --storey and --movement-joint name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
+/// <summary>Whether --only, --exclude, --storey, --movement-joint and the phases of a job file name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
 internal static class WallFilters
 {
     private const int MostNames = 5;
+
+    /// <summary>Table of a job file.</summary>
+    private const string Phase = "[[phase]]";
 
     /// <summary>The fault of the first filter that matches no wall, or of all together where each does; null where all is well.</summary>
     public static Fault? Fault(ImmutableArray<IfcWallRecord> walls, RunSettings settings)
@@ -24,11 +27,14 @@ internal static class WallFilters
         bool MatchesNone(WallSelection one) => !identities.Exists(one.Includes);
         var idle = selection.Only.Select(pattern => (Option: "--only", Pattern: pattern))
             .Concat(selection.Exclude.Select(pattern => (Option: "--exclude", Pattern: pattern)))
+            .Concat(settings.Phases.Listed.SelectMany(phase => phase.Walls).Select(pattern => (Option: Phase, Pattern: pattern)))
             .Concat(settings.MovementJoints.Select(joint => (GivenJoint.Option, Pattern: joint.Wall)))
             .Where(filter => MatchesNone(new WallSelection { Only = [filter.Pattern] }))
             .Select(filter => Unmatched(filter, isStorey: false))
-            .Concat(selection.Storeys.Where(storey => MatchesNone(new WallSelection { Storeys = [storey] }))
-                .Select(storey => Unmatched(("--storey", storey), isStorey: true)));
+            .Concat(selection.Storeys.Select(storey => (Option: "--storey", Pattern: storey))
+                .Concat(settings.Phases.Listed.SelectMany(phase => phase.Storeys).Select(storey => (Option: Phase, Pattern: storey)))
+                .Where(filter => MatchesNone(new WallSelection { Storeys = [filter.Pattern] }))
+                .Select(filter => Unmatched(filter, isStorey: true)));
         return idle.FirstOrDefault() ?? (MatchesNone(selection) ? Messages.FiltersLeaveNothing() : null);
 
         Fault Unmatched((string Option, string Pattern) filter, bool isStorey)

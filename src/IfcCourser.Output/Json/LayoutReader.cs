@@ -106,7 +106,25 @@ public static class LayoutReader
         };
 
         // An order follows from the rest: it is reckoned anew rather than believed.
-        return root.Optional("takeoff") is { } takeoff && root.IsSound ? Orders.With(layout, takeoff["offcuts"].Choice<OffcutReuse>(JsonNames.Of)) : layout;
+        return root.Optional("takeoff") is { } takeoff && root.IsSound && Phases(takeoff, layout) is var phases && root.IsSound
+            ? Orders.With(layout, takeoff["offcuts"].Choice<OffcutReuse>(JsonNames.Of), phases)
+            : layout;
+    }
+
+    private static ImmutableArray<DeliveryPhase> Phases(JsonPlace takeoff, Layout layout)
+    {
+        if (takeoff.Optional("deliveries") is not { } deliveries)
+        {
+            return [];
+        }
+
+        ImmutableArray<DeliveryPhase> phases = [.. deliveries.List(delivery => new DeliveryPhase(delivery["phase"].Text(), delivery["walls"].Texts()))];
+        if (!phases.SelectMany(phase => phase.Walls).Order(StringComparer.Ordinal).SequenceEqual(layout.Walls.Select(wall => wall.Identity.GlobalId).Order(StringComparer.Ordinal), StringComparer.Ordinal))
+        {
+            deliveries.Note("do not name each coursed wall once");
+        }
+
+        return phases;
     }
 
     private static ModelFacts Model(JsonPlace place) => new(

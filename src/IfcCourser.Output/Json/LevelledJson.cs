@@ -30,6 +30,7 @@ public static class LevelledJson
                 line.Member("height", reading.Height);
             });
             json.Lines("blocks", course.Blocks, Block);
+            json.Lines("tolerances", course.Tolerances, ToleranceJson.Write);
             json.Lines("findings", course.Findings, LayoutJson.Finding);
             json.WriteEndObject();
         }

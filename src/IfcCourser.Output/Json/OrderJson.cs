@@ -16,6 +16,11 @@ internal static class OrderJson
             json.WriteNumber("bagsByPallets", bags);
         }
 
+        if (!order.Deliveries.IsEmpty)
+        {
+            Deliveries(json, order.Deliveries);
+        }
+
         Groups(json, "storeys", "storey", order.Storeys);
         Groups(json, "walls", "wall", order.Walls);
         json.WriteString("offcuts", JsonNames.Of(order.Saw.Reuse));
@@ -23,6 +28,28 @@ internal static class OrderJson
         json.Lines("sawnUnits", order.Saw.Units, Sawn);
         json.Lines("barStock", order.Bars, BarStock);
         json.WriteEndObject();
+    }
+
+    private static void Deliveries(Utf8JsonWriter json, ImmutableArray<Delivery> deliveries)
+    {
+        json.WriteStartArray("deliveries");
+        foreach (var delivery in deliveries)
+        {
+            json.WriteStartObject();
+            json.WriteString("phase", delivery.Phase.Name);
+            json.WriteStartArray("walls");
+            foreach (var wall in delivery.Phase.Walls)
+            {
+                json.WriteStringValue(wall);
+            }
+
+            json.WriteEndArray();
+            json.Line("joints", line => Joints(line, delivery.Joints));
+            json.Lines("lines", delivery.Lines, Line);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Groups(Utf8JsonWriter json, string name, string key, ImmutableArray<OrderGroup> groups)

@@ -41,6 +41,7 @@ public static class SlabJson
             json.Lines("readings", survey.Readings.Levels, (line, reading) => Reading(line, survey, reading));
             json.Lines("blocks", survey.Beds, Block);
             json.Lines("bars", survey.Bars, Bar);
+            json.Lines("tolerances", survey.Tolerances, ToleranceJson.Write);
             json.Lines("findings", survey.Findings, LayoutJson.Finding);
             json.WriteEndObject();
         }

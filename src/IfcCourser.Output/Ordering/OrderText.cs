@@ -81,6 +81,7 @@ internal sealed class OrderText(LayoutRules rules)
     public string Plain(OrderLine line) => line.Key.Item switch
     {
         OrderItem.Pallet => Size(line.Key),
+        OrderItem.Membrane => line.Key.Product,
         OrderItem.Bar or OrderItem.BeamBar or OrderItem.CornerBar => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
         _ => Short(line),
     };
@@ -95,6 +96,7 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.Lintel or OrderItem.FormedLintel => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long, {_lengths.WithUnit(line.Key.Height!.Value)} high",
         OrderItem.JointMortar => $"{MortarName} for {Area(order.Joints.BedArea)} of bed and {Area(order.Joints.HeadArea)} of head joints{Bags(line)}{HalfPallets(line, order)}",
         OrderItem.LevellingMortar => $"levelling mortar under {Area(order.Joints.LevellingArea)} of first courses, as laid out: readings of the slab change it{Bags(line)}",
+        OrderItem.Membrane => $"{line.Key.Product}{Rolls(line)}",
         OrderItem.Grout => $"grout of {line.Key.Product}",
         OrderItem.Concrete => $"concrete of {line.Key.Product}",
         OrderItem.Form => $"forms, sides and underside, of {line.Key.Product}",
@@ -156,6 +158,9 @@ internal sealed class OrderText(LayoutRules rules)
             ? Invariant($"; {packs.Count} {(packs.Count == 1 ? "bag" : "bags")} of {Figure(Mass(mortar.Bag!.Value), 0)} {MassUnit}, {Figure(Amount(line.Key, packs.Content), 1 + (_isInch ? 1 : 0))} {Unit(line.Key)} each, loss {mortar.LossPercent} %")
             : Invariant($"; loss {mortar.LossPercent} %, bags not known: the catalog gives no bag or powder");
     }
+
+    private string Rolls(OrderLine line) => rules.Set.Membrane is not { } rule ? string.Empty
+        : $", laps of {_lengths.WithUnit(rule.Lap)}" + (rule.Roll is { } roll && line.Packs is { } packs ? Invariant($"; {packs.Count} {(packs.Count == 1 ? "roll" : "rolls")} of {Figure(Amount(line.Key, roll.Mm / 1000), 1)} {Unit(line.Key)}") : string.Empty);
 
     private static string HalfPallets(OrderLine line, Order order) => order.BagsByPallets is not { } bags ? string.Empty
         : Invariant($"; by the rule of half a pallet a bag (common practice, no source): {bags}")

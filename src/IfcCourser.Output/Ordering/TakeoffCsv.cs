@@ -20,14 +20,12 @@ public static class TakeoffCsv
         writer.WriteLine("item,description,width,unit,net,waste,gross,packs");
         foreach (var line in order.Lines)
         {
-            string? Amount(double? amount) => amount is { } value ? Number(text.Amount(line.Key, value), text.Decimals(line.Key)) : null;
+            string? Amount(double? amount) => amount is { } value ? CsvNumber.Of(text.Amount(line.Key, value), text.Decimals(line.Key)) : null;
             writer.WriteLine(string.Join(',', ((string?[])
             [
-                JsonNames.Of(line.Key.Item), text.Description(line, order), line.Key.Width is { } width ? Number(text.Number(width), 4) : null, text.Unit(line.Key),
+                JsonNames.Of(line.Key.Item), text.Description(line, order), line.Key.Width is { } width ? CsvNumber.Of(text.Number(width), 4) : null, text.Unit(line.Key),
                 Amount(line.Net), line.Net is null ? null : Amount(line.Waste), Amount(line.Gross), line.Packs?.Count.ToString(CultureInfo.InvariantCulture),
             ]).Select(CsvCell.Of)));
         }
     }
-
-    private static string Number(double value, int decimals) => (Math.Round(value, decimals) + 0.0).ToString("0.####", CultureInfo.InvariantCulture);
 }

@@ -11,7 +11,7 @@ public static class TakeoffWorkbook
     {
         var text = new OrderText(layout.Rules);
         WorkbookWriter.Write(
-            [OrderSheet.Of(layout, text), StoreySheet.Of(layout, text), WallSheet.Of(layout, text), SawSheet.Of(layout, text), BarSheet.Of(layout, text), BarStockSheet.Of(layout, text)],
+            [OrderSheet.Of(layout, text), .. layout.Order!.Deliveries.IsEmpty ? [] : (WorkbookSheet[])[DeliverySheet.Of(layout, text)], StoreySheet.Of(layout, text), WallSheet.Of(layout, text), SawSheet.Of(layout, text), BarSheet.Of(layout, text), BarStockSheet.Of(layout, text)],
             WorkbookWords.Title(layout), layout.Model.Date, layout.Rules.Catalog.Units, stream);
     }
 }

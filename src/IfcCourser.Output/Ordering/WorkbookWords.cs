@@ -14,6 +14,8 @@ internal static class WorkbookWords
 
     public const string NetOnly = "Net amounts as laid out; waste and whole packs are reckoned over the job, on the first sheet.";
 
+    public const string Deliveries = "Each delivery has its waste and whole packs; the first sheet adds them up. Offcuts are kept for later deliveries where their use reaches that far.";
+
     public const string SawHint = "U7: a unit taken from the pallet. U7 offcut: sawn from what is left of it. Marks are those of the wall sheets.";
 
     public const string Stock = "Order the stock lengths, or the bars cut to length by the supplier, not both. Stock lengths come from the rule set's bar-list: replace them by the supplier's.";
@@ -26,7 +28,7 @@ internal static class WorkbookWords
 
     public static string Saving(SawList saw) =>
         Invariant($"{saw.Pieces} pieces are sawn from {saw.Units.Length} units: using offcuts ({Scope(saw.Reuse)}) saves {saw.Saved}. ")
-        + (saw.Gap == 0 ? "No fewer units would do." : Invariant($"{saw.LeastUnits} units at least are needed; whether fewer than {saw.Units.Length} do was not settled."));
+        + (saw.Gap == 0 ? "Sawn so, each strip of a unit to one height, no fewer units would do." : Invariant($"{saw.LeastUnits} units at least are needed; whether fewer than {saw.Units.Length} do was not settled."));
 
     private static string Scope(OffcutReuse reuse) => reuse switch
     {

@@ -15,7 +15,7 @@ public static class SlabLevelSheet
         ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(facts.Units).Where(scale => scale.Denominator >= SlabPlan.LargestScale)];
         Panel[] panels =
         [
-            SlabPanels.Result(facts), SlabPanels.Remedies(facts), SlabPanels.Places(facts), SlabPanels.Control(facts),
+            SlabPanels.Result(facts), SlabPanels.Remedies(facts), SlabPanels.Places(facts), SlabPanels.Control(facts), LevelledPanels.Tolerances(facts.Survey.Tolerances, facts.Text),
             SlabPanels.Legend(
                 (SlabText.LegendBlock, SlabPanels.Block), (SlabText.LegendHigh, SlabPanels.High), (SlabText.LegendLow, SlabPanels.Low),
                 (SlabText.LegendReading, SlabPanels.Word("x " + facts.Thickness(12.7), Pen.Text)), ($"{SlabText.LegendContour}, every {facts.ThicknessWithUnit(SlabContours.Step(facts))}", SlabPanels.Contour)),

@@ -36,6 +36,9 @@ public sealed record OrderingData
 
     public ImmutableArray<PalletContent> Pallets { get; init; } = [];
 
+    /// <summary>Null where packs are not set out.</summary>
+    public StagingData? Staging { get; init; }
+
     public MortarData JointMortar { get; init; } = new(null, null, 0, null, null);
 
     public MortarData LevellingMortar { get; init; } = new(null, null, 0, null, null);

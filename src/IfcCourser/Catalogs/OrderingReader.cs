@@ -34,6 +34,7 @@ internal static class OrderingReader
             data.Pallets.Select(pallet => (pallet.Product, pallet.Width, pallet.Height)).Distinct().Count() == data.Pallets.Length, "pallets", "names a product, width and height twice");
         return data with
         {
+            Staging = table.OptionalTable("staging") is { } staging ? Staging(staging) : null,
             JointMortar = table.OptionalTable("joint-mortar") is { } joints ? Mortar(joints, catalog) : data.JointMortar,
             LevellingMortar = table.OptionalTable("levelling-mortar") is { } bed ? Mortar(bed, catalog) : data.LevellingMortar,
         };
@@ -52,6 +53,14 @@ internal static class OrderingReader
         table.Check(
             catalog.Widths.Any(own => own.Actual == pallet.Width || own.Nominal == pallet.Width), "width", "is a width that no unit of the catalog has");
         return pallet;
+    }
+
+    private static StagingData Staging(SettingsTable table)
+    {
+        var data = new StagingData(table.PositiveLength("pack-length"), table.PositiveLength("pack-width"), table.LengthFromZero("strip"), table.LengthFromZero("reach"));
+        table.Check(data.PackWidth <= data.PackLength, "pack-width", "must not be more than pack-length");
+        table.Check(data.Strip <= data.Reach, "reach", "must not be less than strip");
+        return data;
     }
 
     private static MortarData Mortar(SettingsTable table, Catalog catalog)

@@ -8,5 +8,8 @@ namespace IfcCourser.Jobs;
 /// <param name="Walls">What single walls take that others don't.</param>
 public sealed record Job(JobFacts Facts, string? Date, JobOptions Options, ImmutableArray<JobWall> Walls)
 {
+    /// <summary>How the material comes.</summary>
+    public JobPhases Phases { get; init; } = JobPhases.One;
+
     public static readonly Job None = new(JobFacts.None, null, new JobOptions(), []);
 }

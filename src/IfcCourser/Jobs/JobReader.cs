@@ -34,7 +34,23 @@ public static class JobReader
             CheckedBy = table.OptionalText("checked-by"),
             Revisions = [.. table.Tables("revisions").Select(Revision)],
         };
-        return new Job(facts, Date(table), Options(table, folder), [.. table.Tables("wall").Select(Wall)]);
+        return new Job(facts, Date(table), Options(table, folder), [.. table.Tables("wall").Select(Wall)]) { Phases = Phases(table) };
+    }
+
+    private static JobPhases Phases(SettingsTable table)
+    {
+        ImmutableArray<JobPhase> listed = [.. table.Tables("phase").Select(Phase)];
+        var byStorey = table.Has("phases") && table.Choice("phases", ("one", false), ("storey", true));
+        table.Check(!byStorey || listed.IsEmpty, "phases", "is \"storey\", so that [[phase]] must not list deliveries: leave out one of them");
+        table.Check(listed.Select(phase => phase.Name).Distinct(StringComparer.Ordinal).Count() == listed.Length, "phase", "has two deliveries of one name");
+        return new JobPhases(byStorey, listed);
+    }
+
+    private static JobPhase Phase(SettingsTable table)
+    {
+        var phase = new JobPhase(table.Text("name"), Texts(table, "storeys") ?? [], Texts(table, "walls") ?? []);
+        table.Check(!phase.Storeys.IsEmpty || !phase.Walls.IsEmpty, "name", "is a delivery of nothing: name its storeys or walls");
+        return phase;
     }
 
     private static string? Date(SettingsTable table)

@@ -29,6 +29,9 @@ public enum OrderItem
     JointMortar,
     LevellingMortar,
 
+    /// <summary>Damp-proof membrane under first courses.</summary>
+    Membrane,
+
     /// <summary>Of cores, bond beams and trough lintels.</summary>
     Grout,
 

@@ -78,6 +78,7 @@ public static class RuleSetReader
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
             BarList = root.OptionalTable("bar-list") is { } list ? BarListReader.Read(list) : BarList.Plain,
             EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
+            Membrane = root.OptionalTable("membrane") is { } membrane ? Membrane(membrane) : null,
             Aims = BondWeights(root.Table("aims")),
         };
     }
@@ -143,6 +144,11 @@ public static class RuleSetReader
 
     private static EdgeDistanceRule Edges(SettingsTable table) => new(
         table.LengthFromZero("corner-bar"), table.LengthFromZero("other-bar"), table.LengthFromZero("about"), table.LengthFromZero("within"));
+
+    private static MembraneRule Membrane(SettingsTable table) => new(
+        table.Choice("storeys", ("lowest", MembraneStoreys.Lowest), ("every", MembraneStoreys.Every)),
+        table.LengthFromZero("lap"),
+        table.Has("roll") ? table.PositiveLength("roll") : null);
 
     private static Interval<Length> Interval(SettingsTable table)
     {

@@ -33,6 +33,9 @@ public sealed record LevelledCourse
     /// <summary>What all blocks may differ by.</summary>
     public required Length Range { get; init; }
 
+    /// <summary>Figures beside standards' tolerances.</summary>
+    public required ImmutableArray<ToleranceCheck> Tolerances { get; init; }
+
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <param name="layout">Of the model.</param>
@@ -61,7 +64,7 @@ public sealed record LevelledCourse
 
         var (step, range) = layout.Rules.Catalog.Units == UnitSystem.Inch ? (Length.FromInches(1.0 / 16), Length.FromInches(1.0 / 8)) : (Length.FromMm(1.5), Length.FromMm(3));
         var (level, low) = LevelOf([.. read.OfType<double>()], range.Mm);
-        var works = Works(blocks, [.. read.Select(off => off - level)], step.Mm, low - level, range.Mm);
+        var works = Works(blocks, [.. read.Select(off => off - level)], step.Mm, low - level, range.Mm, layout.Rules.Catalog.HeadJoint.Max);
         return new LevelledCourse
         {
             Layout = layout,
@@ -71,6 +74,7 @@ public sealed record LevelledCourse
             Blocks = works,
             Step = step,
             Range = range,
+            Tolerances = [.. CourseLevelness.Of(works)],
             Findings =
             [
                 .. works.Where(block => block.Work is LevelWork.Sand or LevelWork.Relay)
@@ -103,12 +107,14 @@ public sealed record LevelledCourse
         })];
     }
 
-    private static ImmutableArray<LevelledBlock> Works(ImmutableArray<FirstCourseBlock> blocks, ImmutableArray<double?> offs, double step, double low, double range)
+    private static ImmutableArray<LevelledBlock> Works(ImmutableArray<FirstCourseBlock> blocks, ImmutableArray<double?> offs, double step, double low, double range, Length joint)
     {
         var works = offs.Select(off => off is not { } read ? LevelWork.NotRead : read > low + range + Dust ? LevelWork.Sand : read < low - Dust ? LevelWork.Relay : LevelWork.Right).ToArray();
         for (var i = 0; i + 1 < blocks.Length; i++)
         {
-            var isStep = blocks[i].Wall == blocks[i + 1].Wall && works[i] == LevelWork.Right && works[i + 1] == LevelWork.Right && Math.Abs(offs[i]!.Value - offs[i + 1]!.Value) > step + Dust;
+            // Those at both sides of a door are no neighbours.
+            var isBeside = blocks[i].Wall == blocks[i + 1].Wall && blocks[i + 1].Piece.From - blocks[i].Piece.To <= joint;
+            var isStep = isBeside && works[i] == LevelWork.Right && works[i + 1] == LevelWork.Right && Math.Abs(offs[i]!.Value - offs[i + 1]!.Value) > step + Dust;
             if (isStep)
             {
                 var further = Math.Abs(offs[i]!.Value) >= Math.Abs(offs[i + 1]!.Value) ? i : i + 1;

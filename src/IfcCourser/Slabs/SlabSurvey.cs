@@ -26,6 +26,9 @@ public sealed record SlabSurvey
 
     public required ImmutableArray<BarAsBuilt> Bars { get; init; }
 
+    /// <summary>Figures beside standards' tolerances.</summary>
+    public required ImmutableArray<ToleranceCheck> Tolerances { get; init; }
+
     public required ImmutableArray<Finding> Findings { get; init; }
 
     public SlabRemedy Chosen => Remedies[0];

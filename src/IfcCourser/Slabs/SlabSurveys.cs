@@ -62,6 +62,7 @@ public static class SlabSurveys
             Remedies = remedies,
             Beds = beds,
             Bars = bars.Value.Bars,
+            Tolerances = SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, layout.Rules.Catalog.Units) is { } flatness ? [flatness] : [],
             Findings = [],
         };
         return survey with { Findings = [.. SlabFindings.Of(survey, file, Unread(blocks, readings))] };

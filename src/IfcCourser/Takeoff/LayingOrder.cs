@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Takeoff;
@@ -6,6 +7,13 @@ namespace IfcCourser.Takeoff;
 internal static class LayingOrder
 {
     public static IEnumerable<WallLayout> Of(Layout layout) => Storeys(layout).SelectMany(storey => storey);
+
+    /// <summary>The same, delivery by delivery.</summary>
+    public static IEnumerable<WallLayout> Of(Layout layout, ImmutableArray<DeliveryPhase> phases)
+    {
+        var places = phases.SelectMany((phase, place) => phase.Walls.Select(wall => (wall, place))).ToDictionary(wall => wall.wall, wall => wall.place, StringComparer.Ordinal);
+        return Of(layout).OrderBy(wall => places.GetValueOrDefault(wall.Identity.GlobalId));
+    }
 
     /// <summary>The walls of each storey, the lowest storey first; those that no storey holds have a null key.</summary>
     public static IEnumerable<IGrouping<string?, WallLayout>> Storeys(Layout layout) => layout.Walls

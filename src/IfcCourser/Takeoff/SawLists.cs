@@ -10,11 +10,13 @@ namespace IfcCourser.Takeoff;
 /// </summary>
 internal static class SawLists
 {
-    /// <summary>The list of a layout; units are numbered as the walls go up, storey by storey.</summary>
-    public static SawList Of(Layout layout, OffcutReuse reuse)
+    /// <summary>
+    /// The list of a layout; units are numbered as the walls go up, delivery by delivery, storey by storey: a unit comes with the first piece that is sawn from it.
+    /// </summary>
+    public static SawList Of(Layout layout, OffcutReuse reuse, ImmutableArray<DeliveryPhase> phases)
     {
         var catalog = layout.Rules.Catalog;
-        var cuts = LayingOrder.Of(layout)
+        var cuts = LayingOrder.Of(layout, phases)
             .SelectMany(wall => wall.Courses.SelectMany(course => course.Pieces.Select(piece => (Wall: wall, Course: course, Piece: piece))))
             .Where(cut => cut.Piece.Cut != Cuts.None)
             .Select((cut, place) => new Cut(

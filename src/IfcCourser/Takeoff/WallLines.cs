@@ -9,6 +9,7 @@ internal sealed class WallLines
 {
     private readonly Layout _layout;
     private readonly ILookup<string, SawnUnit> _sawn;
+    private readonly HashSet<WallLayout> _lowest;
     private readonly ILookup<string, BarScheduleRow> _bars;
     private readonly ILookup<string, JunctionLayout> _ties;
 
@@ -16,6 +17,7 @@ internal sealed class WallLines
     {
         _layout = layout;
         _sawn = saw.Units.ToLookup(unit => unit.Pieces[0].Wall, StringComparer.Ordinal);
+        _lowest = LayingOrder.Storeys(layout).FirstOrDefault()?.ToHashSet<WallLayout>(ReferenceEqualityComparer.Instance) ?? [];
         _bars = layout.BarSchedule.ToLookup(row => row.Wall, StringComparer.Ordinal);
         var coursed = layout.Walls.Select(wall => wall.Identity.GlobalId).ToHashSet(StringComparer.Ordinal);
         _ties = layout.Junctions.Where(junction => !junction.Ties.IsEmpty)
@@ -103,7 +105,20 @@ internal sealed class WallLines
             .Concat(wall.Courses.SelectMany(course => course.Pieces).Where(piece => piece.Notch is not null)
                 .Select(_ => new OrderLine(new OrderKey(OrderItem.NotchPiece, "inspection notch", QuantityUnit.Piece), 1)))
             .Concat(CoreHoles(wall))
+            .Concat(Membrane(wall))
             .Concat(wall.Embeds.Select(embed => new OrderLine(new OrderKey(OrderItem.Embed, embed.Kind, QuantityUnit.Piece), 1)));
+
+    /// <summary>Under each run of the first course, with a lap at its end.</summary>
+    private IEnumerable<OrderLine> Membrane(WallLayout wall)
+    {
+        if (_layout.Rules.Set.Membrane is not { } rule || wall.Courses is not [var first, ..] || (rule.Storeys == MembraneStoreys.Lowest && !_lowest.Contains(wall)))
+        {
+            return [];
+        }
+
+        var runs = first.Spans.Select(span => (span.Run.To - span.Run.From).Mm / 1000).ToList();
+        return [new OrderLine(new OrderKey(OrderItem.Membrane, "damp-proof membrane", QuantityUnit.Metre, wall.Frame.Thickness), runs.Sum()) { Waste = runs.Count * rule.Lap.Mm / 1000 }];
+    }
 
     /// <summary>Bored on site: of sawn pieces also where cored units are bought; none where units have cells.</summary>
     private IEnumerable<OrderLine> CoreHoles(WallLayout wall)

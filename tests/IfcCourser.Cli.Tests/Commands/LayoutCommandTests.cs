@@ -208,6 +208,34 @@ public sealed class LayoutCommandTests
         Assert.All(both.Values, svg => Assert.Contains("width=\"594mm\"", svg, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Deliveries_and_packs_have_lists_of_their_own()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("job.toml"), "[[phase]]\nname = \"first\"\nstoreys = [\"Ground*\"]\n");
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("job"), "--job", folder.File("job.toml"), "--formats", "csv,json");
+        CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("one"), "--job", folder.File("job.toml"), "--phases", "one", "--formats", "csv,json");
+
+        var deliveries = Json(folder.File("job", "layout.json"))["takeoff"]!["deliveries"]!.AsArray();
+        Assert.Equal(["first", "in no phase"], deliveries.Select(delivery => (string?)delivery!["phase"]));
+        Assert.StartsWith("phase,item,description,", File.ReadAllText(folder.File("job", "order", "deliveries.csv")), StringComparison.Ordinal);
+        Assert.False(File.Exists(folder.File("one", "order", "deliveries.csv")));
+        Assert.Null(Json(folder.File("one", "layout.json"))["takeoff"]!["deliveries"]);
+        var packs = Json(folder.File("one", "layout.json"))["takeoff"]!["lines"]!.AsArray().Where(line => (string?)line!["item"] == "pallet").Sum(line => (int)line!["packs"]!);
+        Assert.Equal(packs, File.ReadLines(folder.File("one", "order", "staging.csv")).Count() - 1);
+    }
+
+    [Fact]
+    public void A_phase_of_walls_that_are_not_there_is_answered_with_the_nearest_names()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("job.toml"), "[[phase]]\nname = \"first\"\nstoreys = [\"Grund floor\"]\n");
+        var run = CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("out"), "--job", folder.File("job.toml"));
+
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains("\"Grund floor\" matches no wall's storey", run.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--sheet", "A9", "is no paper size")]
     [InlineData("--job", "missing.toml", "the file can't be read")]

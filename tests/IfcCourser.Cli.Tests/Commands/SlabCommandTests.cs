@@ -36,6 +36,32 @@ public sealed class SlabCommandTests
         Assert.Equal(ExitStatus.Done, run.Status);
         var works = JsonNode.Parse(File.ReadAllText(folder.File("top", "slab.json")))!["blocks"]!.AsArray().Select(block => (string?)block!["work"]).ToHashSet(StringComparer.Ordinal);
         Assert.Superset(new HashSet<string?>(StringComparer.Ordinal) { "right", "sand", "relay" }, works);
+        Assert.All(["first-course-levels.svg", "first-course-levels.dxf", "first-course-levels.pdf", "first-course-levels.csv"], file => Assert.True(File.Exists(folder.File("top", "set-out", file))));
+    }
+
+    [Fact]
+    public void The_second_stage_as_json_counts_what_is_to_do()
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("slab", LaidOut(folder), "--readings", Fixtures.Survey("yarrow-first-course.csv"), "--out", folder.File("top"), "--stage", "levelled", "--json", "--formats", "json");
+        var (told, written) = (JsonNode.Parse(run.Output)!, JsonNode.Parse(File.ReadAllText(folder.File("top", "slab.json")))!["blocks"]!.AsArray());
+
+        Assert.Equal("levelled", (string?)told["stage"]);
+        Assert.Equal(written.Count, (int)told["blocks"]!);
+        Assert.Equal(written.Count(block => (string?)block!["work"] == "sand"), (int)told["sand"]!);
+        Assert.Equal(written.Count(block => (string?)block!["work"] == "relay"), (int)told["relay"]!);
+    }
+
+    [Theory]
+    [InlineData("--storey", "Lvl 1")]
+    [InlineData("--bed-max", "1/16 in")]
+    public void A_wrong_storey_or_bed_is_a_wrong_command_line(string option, string value)
+    {
+        using var folder = new TemporaryFolder();
+        var run = CommandRun.Of("slab", LaidOut(folder), "--readings", Fixtures.Survey("yarrow-slab.csv"), "--out", folder.File("slab"), option, value);
+
+        Assert.Equal((ExitStatus.Usage, string.Empty), (run.Status, run.Output));
+        Assert.Contains(option, run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

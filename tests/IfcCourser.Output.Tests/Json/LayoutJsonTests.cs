@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using IfcCourser.Geometry;
+using IfcCourser.Jobs;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Tests.Support;
@@ -35,10 +36,12 @@ public sealed class LayoutJsonTests
     [Fact]
     public void A_take_off_conforms_to_the_schema()
     {
-        var text = Written(Orders.With(FixtureLayouts.Of("yarrow/yarrow"), OffcutReuse.Storey));
+        var house = FixtureLayouts.Of("yarrow/yarrow");
+        var text = Written(Orders.With(house, OffcutReuse.Storey, DeliveryPhases.Of(house, new JobPhases(ByStorey: true, []))));
         Assert.Equal([], Breaches(text));
         Assert.Contains("\"offcuts\": \"storey\"", text, StringComparison.Ordinal);
         Assert.NotEmpty(Breaches(text.Replace("\"item\":\"cut-unit\"", "\"item\":\"sawn\"", StringComparison.Ordinal)));
+        Assert.NotEmpty(Breaches(text.Replace("\"phase\": ", "\"stage\": ", StringComparison.Ordinal)));
         Assert.NotEmpty(Breaches(text.Replace("\"sawnUnits\": ", "\"sawn\": ", StringComparison.Ordinal)));
     }
 

@@ -50,6 +50,21 @@ public sealed class JobReaderTests
     }
 
     [Fact]
+    public void Phases_name_storeys_and_walls()
+    {
+        var phases = JobReader.Read("[[phase]]\nname = \"1\"\nstoreys = [\"Ground*\"]\n[[phase]]\nname = \"2\"\nwalls = [\"A\", \"B\"]\n", "job.toml").Value!.Phases;
+        Assert.False(phases.ByStorey);
+        Assert.Equal(["1 Ground*/", "2 /A B"], phases.Listed.Select(phase => $"{phase.Name} {string.Join(' ', phase.Storeys)}/{string.Join(' ', phase.Walls)}"));
+        Assert.True(JobReader.Read("phases = \"storey\"\n", "job.toml").Value!.Phases.ByStorey);
+    }
+
+    [Theory]
+    [InlineData("phases = \"storey\"\n[[phase]]\nname = \"1\"\nwalls = [\"A\"]\n", "leave out one of them")]
+    [InlineData("[[phase]]\nname = \"1\"\n", "is a delivery of nothing")]
+    [InlineData("[[phase]]\nname = \"1\"\nwalls = [\"A\"]\n[[phase]]\nname = \"1\"\nwalls = [\"B\"]\n", "two deliveries of one name")]
+    public void Phases_that_contradict_themselves_are_refused(string text, string wrong) => Assert.Contains(wrong, JobReader.Read(text, "job.toml").Fault!.What, StringComparison.Ordinal);
+
+    [Fact]
     public void An_empty_file_says_nothing() => Assert.Equal((null, null, new JobOptions()), (JobReader.Read(string.Empty, "job.toml").Value!.Facts.Project, JobReader.Read(string.Empty, "job.toml").Value!.Date, JobReader.Read(string.Empty, "job.toml").Value!.Options));
 
     [Theory]

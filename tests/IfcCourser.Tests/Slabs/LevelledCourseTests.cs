@@ -35,6 +35,28 @@ public sealed class LevelledCourseTests
         Assert.Equal(101, LevelledCourse.LevelOf([0, 100, 101, 102], 2).Level, 1e-9);
     }
 
+    /// <summary>TMS 602-16 3.3 F.2 (checkvalues.csv T-003, T-006): 1/4 in. in 10 ft; 3/8 in over 10 ft is too much.</summary>
+    [Theory]
+    [InlineData(0.375, false)]
+    [InlineData(0.25, true)]
+    public void A_fall_over_10_ft_is_held_to_the_standard(double inches, bool isKept)
+    {
+        var check = Read(i => i == 2 ? inches * 25.4 : 0).Tolerances[0];
+        Assert.Equal((inches * 25.4, isKept), (Math.Round(check.Value, 6), check.IsKept));
+        Assert.Equal(6.35, check.Limit, 9);
+    }
+
+    /// <summary>DIN 18202 table 3 line 1 (checkvalues.csv T-DIN3-slab, from memory): 10, 15, 20, 25, 30 mm at 0.1, 1, 4, 10, 15 m; half-way in proportion.</summary>
+    [Theory]
+    [InlineData(0.1, 10)]
+    [InlineData(1, 15)]
+    [InlineData(2.5, 17.5)]
+    [InlineData(4, 20)]
+    [InlineData(10, 25)]
+    [InlineData(15, 30)]
+    [InlineData(40, 30)]
+    public void Flatness_by_distance(double metres, double limit) => Assert.Equal(limit, SlabFlatness.LimitAt(metres * 1000), 9);
+
     private static LevelledCourse Read(Func<int, double> off)
     {
         var blocks = FirstCourseBlock.Of(SlabCase.Metric.Walls);

@@ -3,11 +3,12 @@ using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Schedules;
 using IfcCourser.Output.Sheets.SetOut;
+using IfcCourser.Output.Sheets.Staging;
 
 namespace IfcCourser.Output.Sheets.Sets;
 
 /// <summary>
-/// All sheets of a layout, numbered through: cover, set-out sheets, storey plans, wall sheets, details, schedules, storey poles. A sheet's number keeps to what it
+/// All sheets of a layout, numbered through: cover, set-out sheets, storey plans, wall sheets, details, schedules, storey poles, staging plans. A sheet's number keeps to what it
 /// shows; its place among all is counted beside it.
 /// </summary>
 public static class DrawingSet
@@ -23,7 +24,7 @@ public static class DrawingSet
 
         var pens = PenTable.For(layout.Rules);
         ImmutableArray<SetSheet> sheets = [];
-        var drafts = SetOuts(layout).Concat(StoreyPlans(layout)).Concat(Walls(layout)).Append(Details(layout)).Concat(Schedules(layout, papers)).Prepend(Cover(layout, () => sheets)).ToArray();
+        var drafts = SetOuts(layout).Concat(StoreyPlans(layout)).Concat(Walls(layout)).Append(Details(layout)).Concat(Schedules(layout, papers)).Concat(StagingPlans(layout)).Prepend(Cover(layout, () => sheets)).ToArray();
         sheets = [.. drafts.Select((draft, i) => Placed(draft, new SheetContext(pens, papers, i + 1, drafts.Length)))];
         return sheets;
     }
@@ -90,6 +91,14 @@ public static class DrawingSet
                 SetFolder.Walls,
                 context => PoleSheet.Compose(layout, poles, page, ScheduleText.Number(pages + page), context))));
     }
+
+    private static IEnumerable<Draft> StagingPlans(Layout layout) => (layout.Order?.Staging ?? []).Select(pack => pack.Storey).Distinct(StringComparer.Ordinal).Select((storey, i) => new Draft(
+        StagingText.Number(i + 1),
+        StagingText.Title(storey),
+        StagingText.DocumentType,
+        storey,
+        SetFolder.Walls,
+        context => StagingSheet.Compose(layout, storey, i + 1, context)));
 
     private sealed record Draft(string Number, string Title, string DocumentType, string? Section, SetFolder Folder, Func<SheetContext, Sheet> Compose);
 }

@@ -7,16 +7,13 @@ namespace IfcCourser.Output.Sheets.Slabs;
 /// <summary>A survey with what its sheets need.</summary>
 internal sealed class SlabFacts
 {
-    private readonly Vector2 _origin;
-    private readonly Vector2 _along;
+    private readonly SlabAxes _axes;
 
     public SlabFacts(SlabSurvey survey)
     {
         Survey = survey;
         Text = new SheetLengths(survey.Layout.Rules.Catalog.Units);
-        var axes = survey.Layout.SetOut.Storeys.FirstOrDefault(storey => string.Equals(storey.Storey, survey.Storey, StringComparison.Ordinal))?.Axes;
-        var first = survey.Beds[0].Block.Wall.Frame;
-        (_origin, _along) = axes is null ? (first.Origin.Plan, Rightwards(first.Direction)) : (axes.Origin, axes.Along);
+        _axes = new SlabAxes(survey.Layout, survey.Storey, survey.Beds[0].Block);
     }
 
     public SlabSurvey Survey { get; }
@@ -26,12 +23,12 @@ internal sealed class SlabFacts
     public UnitSystem Units => Text.Units;
 
     /// <summary>A place of the model on the plan, mm.</summary>
-    public Point At(Vector2 place) => new(Vector2.Dot(place - _origin, _along), Vector2.Dot(place - _origin, _along.Left));
+    public Point At(Vector2 place) => _axes.At(place);
 
     /// <summary>A place in the surface's coordinates on the plan.</summary>
     public Point AtSurface(Vector2 place) => At(place + Survey.Surface.Origin);
 
-    public Point[] Loop(FirstCourseBlock block) => [.. block.Loop.Select(At)];
+    public Point[] Loop(FirstCourseBlock block) => _axes.Loop(block);
 
     /// <summary>The bed where the slab lies at a height of the model, under the lowest first course, mm.</summary>
     public double Below(double height) => Survey.Datum - Survey.Readings.Zero - height;
@@ -46,12 +43,5 @@ internal sealed class SlabFacts
     public string ThicknessWithUnit(double mm) => Thickness(mm) + (Units == UnitSystem.Inch ? " in" : " mm");
 
     /// <summary>The wall's sheet, such as W003.</summary>
-    public string WallNumber(Layouts.WallLayout wall) => SheetText.WallNumber(
-        1 + Survey.Layout.Walls.Select(other => other.Identity.StepId).Concat(Survey.Layout.Skipped.Select(other => other.Identity.StepId)).Count(stepId => stepId < wall.Identity.StepId));
-
-    private static Vector2 Rightwards(Vector2 along)
-    {
-        Vector2[] ways = [along, along.Left, -along, -along.Left];
-        return ways.MaxBy(way => way.X);
-    }
+    public string WallNumber(Layouts.WallLayout wall) => _axes.WallNumber(wall);
 }

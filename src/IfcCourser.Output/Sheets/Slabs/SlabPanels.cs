@@ -13,11 +13,11 @@ internal static class SlabPanels
 
     public static Panel Remedies(SlabFacts facts) => Table.Of(
         SlabText.Remedies,
-        ["Way", "Deep", "m2", "Litres"],
+        ["Way", "Deep", AmountText.AreaUnit(facts.Units), AmountText.VolumeUnit(facts.Units)],
         0,
         facts.Survey.Remedies.Where(remedy => remedy.IsPossible).Select((remedy, i) => ImmutableArray.Create(
-            (i == 0 ? "taken: " : string.Empty) + SlabText.Remedy(remedy.Kind), facts.Thickness(remedy.Depth), SlabText.Number(remedy.Area / 1e6, string.Empty).Trim(),
-            SlabText.Number(remedy.Volume / 1e6, string.Empty).Trim())));
+            (i == 0 ? "taken: " : string.Empty) + SlabText.Remedy(remedy.Kind), facts.Thickness(remedy.Depth), AmountText.AreaNumber(remedy.Area / 1e6, facts.Units),
+            AmountText.VolumeNumber(remedy.Volume / 1e6, facts.Units))));
 
     public static Panel Places(SlabFacts facts) => Table.Of(
         SlabText.Places,

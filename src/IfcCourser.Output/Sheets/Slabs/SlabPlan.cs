@@ -14,11 +14,16 @@ internal static class SlabPlan
     {
         foreach (var loop in facts.Survey.Beds.Select(bed => facts.Loop(bed.Block)))
         {
-            canvas.Add(new PolylineItem(Pen.WholeBlock, [.. loop], PathEnd.Closed));
-            for (var i = 0; i < loop.Length; i++)
-            {
-                canvas.TakeLine(new LineItem(Pen.WholeBlock, loop[i], loop[(i + 1) % loop.Length]));
-            }
+            Block(canvas, loop);
+        }
+    }
+
+    public static void Block(Canvas canvas, Point[] loop)
+    {
+        canvas.Add(new PolylineItem(Pen.WholeBlock, [.. loop], PathEnd.Closed));
+        for (var i = 0; i < loop.Length; i++)
+        {
+            canvas.TakeLine(new LineItem(Pen.WholeBlock, loop[i], loop[(i + 1) % loop.Length]));
         }
     }
 

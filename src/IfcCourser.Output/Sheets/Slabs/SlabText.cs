@@ -23,6 +23,22 @@ internal static class SlabText
     public const string LegendBed = "mean bed under the block";
     public const string LegendBeyond = "bed beyond the readings: guessed";
 
+    public const string LevelledSheet = "First course as laid";
+    public const string Works = "What to do";
+    public const string Tolerances = "Beside standards' tolerances";
+    public const string LegendRight = "block that is right";
+    public const string LegendSand = "block to sand down";
+    public const string LegendRelay = "block to lay again";
+    public const string LegendOff = "off the level of the course";
+    public const string LegendNotRead = "block that was not read";
+
+    public static IEnumerable<string> LevelledNotes(LevelledCourse course, SheetLengths text)
+    {
+        yield return text.Units == UnitSystem.Inch ? "Heights in feet and inches, differences in inches." : "Heights and differences in millimetres.";
+        yield return $"Neighbours may differ by {text.WithUnit(course.Step)}, all blocks by {text.WithUnit(course.Range)} (common practice, no source). The level is the mean of the most blocks that lie so near to each other.";
+        yield return "Read the blocks again once they are worked on; the second course is laid on what is right.";
+    }
+
     public static string Heights(ReadingHeights heights) => heights switch
     {
         ReadingHeights.Model => "the model",
@@ -41,8 +57,6 @@ internal static class SlabText
         _ => "raise the datum only",
     };
 
-    public static string Number(double value, string unit) => Invariant($"{value:0.##} {unit}");
-
     /// <summary>What the crew works to.</summary>
     public static IEnumerable<(string What, string Value)> Results(SlabFacts facts)
     {
@@ -59,7 +73,7 @@ internal static class SlabText
         yield return ("Bed on the slab as it is", $"{facts.Thickness(survey.Beds.Min(bed => bed.Least))} and {facts.ThicknessWithUnit(survey.Beds.Max(bed => bed.Most))}");
         yield return ("Limits of the bed", $"{text.Piece(field.Limits.Min)} and {text.WithUnit(field.Limits.Max)}");
         yield return ("Bed, mean", facts.ThicknessWithUnit(field.Room(survey.Chosen.Raised) / field.Area));
-        yield return ("Mortar after that work, no waste", Number(survey.Chosen.Mortar / 1e6, "litres"));
+        yield return ("Mortar after that work, no waste", AmountText.Volume(survey.Chosen.Mortar / 1e6, facts.Units));
         yield return ("Readings", Invariant($"{survey.Readings.Levels.Length}"));
     }
 
