@@ -87,7 +87,7 @@ def check(task: Task, tools: Tools) -> Result:
         result.judged = geometry.judge(task.model, layout, task.out / "layout.json", before[0], tools.node)
     result.problems += result.judged.problems
     with stage(result, "sheets"):
-        check_sheets(result, task.out, tools)
+        check_sheets(result, layout, task.out, tools)
     with stage(result, "set-out"):
         result.problems += points.problems_of(layout, task.out)
     with stage(result, "order"):
@@ -178,12 +178,10 @@ def is_limit_of_the_verifier(line, layout):
                if course["n"] == int(found["course"]) for piece in course["pieces"])
 
 
-def check_sheets(result, out, tools):
+def check_sheets(result, layout, out, tools):
     files = {folder: sorted((out / folder).glob("*.dxf")) if (out / folder).is_dir() else [] for folder in ("set-out", "walls")}
     result.sheets = sum(len(list((out / folder).glob("*.svg"))) for folder in files)
-    of_walls = len(list((out / "walls").glob("W*.svg")))
-    if of_walls != result.coursed:
-        result.problems.append(f"{of_walls} wall sheets for {result.coursed} coursed walls")
+    result.problems += sheets.problems_of_walls(out / "walls", layout)
     for folder, written in files.items():
         result.problems += sheets.missing_layouts(written, out / folder)
     result.problems += sheets.problems_of(sheets.read(files["walls"], result.kind) + files["set-out"], tools.node)

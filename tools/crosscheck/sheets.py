@@ -1,13 +1,19 @@
 """The DXF sheets of one run, read by ezdxf and by two JavaScript parsers that share no code with it."""
 import collections
+import itertools
 import json
 import logging
+import re
 import subprocess
+import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
 import ezdxf
 
 logging.disable(logging.WARNING)
+
+NUMBER = re.compile(r"[A-Z]\d+")
+WALLS = re.compile(r"W\d+(-W\d+)?")
 
 # Entities that dxf-parser reads; the rest (HATCH, VIEWPORT) it passes over.
 COMMON = ("LINE", "LWPOLYLINE", "INSERT", "DIMENSION", "TEXT", "MTEXT", "ARC", "CIRCLE")
@@ -38,12 +44,35 @@ def problems_of(sheets: list[Path], node: Path):
 
 def missing_layouts(files: list[Path], folder: Path):
     """Sheets that have an SVG and no layout in the DXF of their set, or the other way about; of real models every sheet has a file of its own."""
-    drawn = {path.stem.split("-")[0] for path in folder.glob("*.svg")}
+    drawn = {number(path.stem) for path in folder.glob("*.svg")}
     alone = {path.stem for path in folder.glob("*.svg")} == {path.stem for path in files}
-    layouts = {path.stem.split("-")[0] for path in files} if alone else {
-        name.split(" ")[0] for path in files for name in ezdxf.readfile(path).layout_names() if name != "Model"}
+    layouts = {number(path.stem) for path in files} if alone else {
+        number(name) for path in files for name in ezdxf.readfile(path).layout_names() if name != "Model"}
     if drawn != layouts:
         yield f"{folder.name}: layouts and SVG differ in {sorted(drawn ^ layouts)}"
+
+
+def number(name):
+    """The first number of a sheet's name: W003 of W003 W004 Hall."""
+    return NUMBER.match(name).group()
+
+
+def walls_of(folder: Path):
+    """The numbers of walls in the names of wall sheets: W003 W004 Hall, or W003-W006 W009 Hall."""
+    for drawing in folder.glob("W*.svg"):
+        name = ElementTree.parse(drawing).getroot().find("{http://www.w3.org/2000/svg}title").text
+        for word in itertools.takewhile(WALLS.fullmatch, name.split(" ")):
+            first, _, last = word.replace("W", "").partition("-")
+            yield from range(int(first), int(last or first) + 1)
+
+
+def problems_of_walls(folder: Path, layout):
+    """Each coursed wall on one sheet, by its place among all walls of the model."""
+    steps = sorted(wall["stepId"] for wall in layout["walls"])
+    wanted = collections.Counter(steps.index(wall["stepId"]) + 1 for wall in layout["walls"] if wall["status"] == "coursed")
+    drawn = collections.Counter(walls_of(folder))
+    if wanted != drawn:
+        yield f"walls without a sheet {dict(wanted - drawn)}, on a sheet too many {dict(drawn - wanted)}"
 
 
 def audit(document):

@@ -53,7 +53,7 @@ internal sealed class DrawingFiles(OutputFolder folder, Layout layout, DrawingCh
     private static string FileName(SetSheet sheet)
     {
         const int LongestName = 40;
-        var text = new StringBuilder(sheet.Number);
+        var text = new StringBuilder(sheet.Number.Replace(' ', '_'));
         var isApart = true;
         foreach (var rune in sheet.Title.EnumerateRunes().Take(LongestName))
         {

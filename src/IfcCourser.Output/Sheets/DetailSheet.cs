@@ -43,6 +43,6 @@ public static class DetailSheet
         var space = paper.Frame.Grown(-Inset);
         var left = paper.Frame.Right - TitleBlockDrawing.Width;
         Box[] columns = [.. new[] { left, left + Panel.Width + Panel.Gap }.Select(x => new Box(x, paper.Frame.Bottom + TitleBlockDrawing.Height + Panel.Gap, x + Panel.Width, space.Top))];
-        return ViewRows.Place(drawings, space with { Right = left - (2 * Panel.Gap) }) is { } views && Columns.Pack(panels, columns) is { } items ? (views, items) : null;
+        return DetailRows.Place(drawings, space with { Right = left - (2 * Panel.Gap) }) is { } views && Columns.Pack(panels, columns) is { } items ? (views, items) : null;
     }
 }

@@ -56,9 +56,5 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     }
 
     /// <summary>A title block with what all sheets of a run share.</summary>
-    public TitleBlock Title(Layout layout, string? storey) => SheetFrame.Title(layout) with
-    {
-        SupplementaryTitle = string.Join(", ", new[] { layout.Model.Siting.Label, storey }.Where(part => !string.IsNullOrEmpty(part))),
-        Scale = Scale.Label,
-    };
+    public TitleBlock Title(Layout layout, string? storey) => SheetFrame.Title(layout, storey) with { Scale = Scale.Label };
 }

@@ -67,6 +67,13 @@ public static class SheetText
 
     public const string ElevationView = "Elevation";
 
+    internal static string ElevationOf(int number) => $"{ElevationView} {WallNumber(number)}";
+
+    internal static string KeyPlanOf(int number) => $"{WallNumber(number)}: key plan, not to scale";
+
+    /// <summary>The title of one wall's table among those of several.</summary>
+    internal static string Of(int number, string title) => $"{WallNumber(number)}: {title}";
+
     /// <summary>Standing cautions of the project; the reasons and sources are in its documents.</summary>
     public static readonly ImmutableArray<string> CautionTexts =
     [

@@ -4,42 +4,33 @@ using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets;
 
-/// <summary>The mason's sheet of one wall: every course, every block, every cut with its length.</summary>
+/// <summary>The mason's sheet of a wall, or of several that share it: every course, every block, every cut with its length.</summary>
 public static class WallSheet
 {
-    /// <summary>
-    /// Composes the sheet at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it;
-    /// longer walls take a smaller scale.
-    /// </summary>
+    /// <summary>A wall on a sheet of its own, at the largest standard scale whose paper is not the largest size.</summary>
     /// <param name="layout">The layout the wall belongs to: its storey is in the key plan.</param>
     /// <param name="wall">One of <paramref name="layout"/>'s walls.</param>
-    public static Sheet Compose(Layout layout, WallLayout wall) =>
-        Compose(layout, wall, SheetContext.Alone(layout));
-
-    /// <inheritdoc cref="Compose(Layout, WallLayout)"/>
-    /// <param name="context">Pens, papers and the place in the set.</param>
-    public static Sheet Compose(Layout layout, WallLayout wall, SheetContext context)
+    public static Sheet Compose(Layout layout, WallLayout wall)
     {
-        var facts = new WallFacts(layout, wall);
-        var units = facts.Text.Units;
-        var fit = SheetFit.Of(context.Papers, DrawingScale.For(units), scale => Drawn(facts, scale), WallPanels.Of(facts));
-        return fit.Assembled(SheetText.SheetName(facts.Number, facts.Name), SheetText.ElevationView, units, context, Title(facts, fit));
+        var context = SheetContext.Alone(layout);
+        return Compose(layout, WallPage.Alone(new WallFacts(layout, wall), context.Papers), context);
     }
 
-    private static Canvas Drawn(WallFacts facts, DrawingScale scale)
+    /// <param name="context">Pens and the place in the set.</param>
+    internal static Sheet Compose(Layout layout, WallPage page, SheetContext context)
     {
-        var canvas = new Canvas(scale.Denominator);
-        Elevation.Draw(canvas, facts);
-        Walls.Runs.Draw(canvas, facts);
-        Heights.Draw(canvas, facts);
-        Strips.Draw(canvas, facts);
-        return canvas;
+        var (title, views) = (Title(page), page.Views.Zip(page.At, (view, at) => new View(
+            page.Views.Length == 1 ? SheetText.ElevationView : SheetText.ElevationOf(view.Facts.Number), page.Scale, view.Canvas.Extent, at, [.. view.Canvas.Items])));
+        var block = SheetFrame.Title(layout, page.Views[0].Facts.Wall.Identity.Storey) with
+        {
+            IdentificationNumber = page.Number,
+            Title = title,
+            DocumentType = SheetText.DocumentType,
+            Scale = page.Scale.Label,
+        };
+        return SheetFrame.Assembled(SheetText.SheetName(page.Number, title), page.Paper, layout.Rules.Catalog.Units, context, block, [.. views], page.Panels);
     }
 
-    private static TitleBlock Title(WallFacts facts, SheetFit fit) => fit.Title(facts.Layout, facts.Wall.Identity.Storey) with
-    {
-        IdentificationNumber = SheetText.WallNumber(facts.Number),
-        Title = facts.Name,
-        DocumentType = SheetText.DocumentType,
-    };
+    /// <summary>The walls' names, each once.</summary>
+    internal static string Title(WallPage page) => string.Join(", ", page.Walls.Select(wall => wall.Name).Distinct(StringComparer.Ordinal));
 }

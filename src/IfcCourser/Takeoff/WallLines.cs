@@ -1,5 +1,6 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Layouts;
+using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Takeoff;

@@ -10,8 +10,8 @@ namespace IfcCourser.Output.Sheets.Panels;
 internal static class BarTables
 {
     /// <summary>Each bar's place, and how far it may move before it comes too near a joint.</summary>
-    public static Panel Places(WallFacts facts) => Table.Of(
-        SheetText.BarTable,
+    public static Panel Places(WallFacts facts, string title) => Table.Of(
+        title,
         ["Tag", "At", "Play -", "Play +", "Why"],
         4,
         facts.Wall.Cores.Select(core => ImmutableArray.Create(
@@ -22,11 +22,11 @@ internal static class BarTables
             string.Join(", ", core.Why.Select(SheetText.BarReason)))));
 
     /// <summary>A row for each mark of the bar schedule: starters, then what is set after the blocks.</summary>
-    public static Panel Steel(WallFacts facts)
+    public static Panel Steel(WallFacts facts, string title)
     {
         var lengths = facts.Layout.BarSchedule.GroupBy(row => row.Mark, StringComparer.Ordinal).ToDictionary(mark => mark.Key, mark => mark.First(), StringComparer.Ordinal);
         return Table.Of(
-            SheetText.SteelTable,
+            title,
             ["Mark", "Bar", "Shape", "Length", "Lap", "In"],
             5,
             facts.Wall.Cores.SelectMany(Parts).Where(part => lengths.ContainsKey(part.Mark))

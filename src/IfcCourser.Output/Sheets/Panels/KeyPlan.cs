@@ -1,52 +1,142 @@
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Panels;
 
-/// <summary>The storey's walls in plan, not to scale: this one filled, its run from A to B, an arrow where the viewer stands.</summary>
+/// <summary>
+/// The storey's walls in plan, not to scale: those of the sheet filled, each with its run from A to B and an arrow where the viewer stands, several with their numbers.
+/// </summary>
 internal static class KeyPlan
 {
     private const double PictureHeight = 46;
     private const double Margin = 6;
 
-    public static Panel Of(WallFacts facts)
+    /// <summary>With room for numbers outside the walls.</summary>
+    private const double NumberMargin = 10;
+
+    /// <summary>One plan; where several walls have no room for their numbers, one for each.</summary>
+    /// <param name="walls">At least one, all of a storey.</param>
+    public static IEnumerable<Panel> Of(ImmutableArray<WallFacts> walls) =>
+        TryDraw(walls, SheetText.KeyPlan) is { } all ? [all] : walls.Select(wall => TryDraw([wall], SheetText.KeyPlanOf(wall.Number))!);
+
+    private static Panel? TryDraw(ImmutableArray<WallFacts> shown, string title)
     {
-        var walls = facts.Layout.Walls.Where(wall => wall.Identity.Storey == facts.Wall.Identity.Storey).ToArray();
+        var walls = shown[0].Layout.Walls.Where(wall => wall.Identity.Storey == shown[0].Wall.Identity.Storey).ToArray();
         var real = Box.Around(walls.SelectMany(wall => Footprint(wall)));
+        var margin = shown.Length == 1 ? Margin : NumberMargin;
         var factor = Math.Min(
-            (Panel.Width - (2 * Margin)) / Math.Max(real.Width, 1), (PictureHeight - (2 * Margin)) / Math.Max(real.Height, 1));
+            (Panel.Width - (2 * margin)) / Math.Max(real.Width, 1), (PictureHeight - (2 * margin)) / Math.Max(real.Height, 1));
         var middle = new Point(Panel.Width / 2, -PictureHeight / 2);
-        var items = ImmutableArray.CreateBuilder<SheetItem>();
-        foreach (var wall in walls.Where(wall => wall != facts.Wall))
+        var canvas = new Canvas(1);
+        foreach (var wall in walls.Where(wall => shown.All(one => one.Wall != wall)))
         {
-            items.Add(new PolylineItem(Pen.Neighbour, [.. Footprint(wall).Select(Placed)], PathEnd.Closed));
+            canvas.Add(new PolylineItem(Pen.Neighbour, [.. Footprint(wall).Select(Placed)], PathEnd.Closed));
         }
 
-        items.Add(new HatchItem(Pen.ThisWall, [[.. Footprint(facts.Wall).Select(Placed)]], HatchKind.Solid));
-        items.AddRange(Viewer(facts.Wall, Placed));
-        return new Panel([Table.Heading(SheetText.KeyPlan)], [new PanelRow(PictureHeight, items.ToImmutable())]);
+        foreach (var facts in shown)
+        {
+            canvas.Add(new HatchItem(Pen.ThisWall, [[.. Footprint(facts.Wall).Select(Placed)]], HatchKind.Solid));
+        }
+
+        var runs = shown.Select(facts => new Run(facts, Placed)).ToArray();
+        if (runs is [var alone])
+        {
+            alone.Draw(canvas);
+        }
+        else if (!Numbered(canvas, walls.Select(wall => Footprint(wall).Select(Placed).ToImmutableArray()), runs))
+        {
+            return null;
+        }
+
+        return new Panel([Table.Heading(title)], [new PanelRow(PictureHeight, [.. canvas.Items])]);
 
         Point Placed(Point p) => middle + ((p - real.Middle) * factor);
     }
 
+    /// <summary>Letters stand where they are free, for A is at the viewer's left; false where a number has no room.</summary>
+    private static bool Numbered(Canvas canvas, IEnumerable<ImmutableArray<Point>> loops, Run[] runs)
+    {
+        foreach (var loop in loops)
+        {
+            PlanShape.Take(canvas, loop);
+        }
+
+        TakeOutside(canvas);
+        foreach (var run in runs)
+        {
+            run.Arrow(canvas);
+        }
+
+        var placed = runs.All(run => PlanTag.TryPlace(canvas, run.Tail, SheetText.WallNumber(run.Facts.Number), Pen.Heading));
+        foreach (var letter in runs.SelectMany(run => run.Letters(-1.5, 2.4)).Where(letter => canvas.IsFreeOfText(TextMetrics.BoxOf(letter))))
+        {
+            canvas.Write(letter);
+        }
+
+        return placed;
+    }
+
+    private static void TakeOutside(Canvas canvas)
+    {
+        const double Far = 1000;
+        canvas.Take(new Box(-Far, -Far, 0, Far));
+        canvas.Take(new Box(Panel.Width, -Far, Far, Far));
+        canvas.Take(new Box(-Far, 0, Far, Far));
+        canvas.Take(new Box(-Far, -Far, Far, -PictureHeight));
+    }
+
     private static ImmutableArray<Point> Footprint(WallLayout wall) => [.. wall.Wall.Footprint().Select(p => new Point(p.X, p.Y))];
 
-    private static Point Plan(Vector3 p) => new(p.X, p.Y);
-
-    /// <summary>The elevation has its start at the left, so the viewer stands on the right of the run.</summary>
-    private static IEnumerable<SheetItem> Viewer(WallLayout wall, Func<Point, Point> placed)
+    /// <summary>A wall's run in the plan. The elevation has its start at the left, so the viewer stands on the right of the run.</summary>
+    private sealed class Run
     {
-        var frame = wall.Frame;
-        var along = new Point(frame.Direction.X, frame.Direction.Y);
-        var away = new Point(frame.Normal.X, frame.Normal.Y) * -1;
-        var corners = Footprint(wall);
-        var (start, middle, end) = (placed(corners[0]), placed(Plan(frame.PointAt(frame.Length / 2, frame.Thickness, Units.Length.Zero))), placed(corners[(corners.Length / 2) - 1]));
-        var tip = middle + (away * 1.5);
-        yield return new LineItem(Pen.Text, tip, tip + (away * 4));
-        yield return new HatchItem(
-            Pen.Text, [[tip, tip + (away * 1.8) + (along * 0.7), tip + (away * 1.8) - (along * 0.7)]], HatchKind.Solid);
-        yield return new TextItem(Pen.Heading, start - (along * 2.5) + (away * 1.5), "A", 2.5, TextAnchor.Middle);
-        yield return new TextItem(Pen.Heading, end + (along * 2.5) + (away * 1.5), "B", 2.5, TextAnchor.Middle);
+        private readonly Point _along;
+        private readonly Point _away;
+        private readonly Point _start;
+        private readonly Point _end;
+        private readonly Point _tip;
+
+        public Run(WallFacts facts, Func<Point, Point> placed)
+        {
+            var frame = facts.Wall.Frame;
+            var corners = Footprint(facts.Wall);
+            Facts = facts;
+            _along = new Point(frame.Direction.X, frame.Direction.Y);
+            _away = new Point(frame.Normal.X, frame.Normal.Y) * -1;
+            (_start, _end) = (placed(corners[0]), placed(corners[(corners.Length / 2) - 1]));
+            _tip = placed(Plan(frame.PointAt(frame.Length / 2, frame.Thickness, Units.Length.Zero))) + (_away * 1.5);
+        }
+
+        public WallFacts Facts { get; }
+
+        /// <summary>Of the arrow.</summary>
+        public Point Tail => _tip + (_away * 4);
+
+        public void Draw(Canvas canvas)
+        {
+            Arrow(canvas);
+            canvas.AddRange(Letters(2.5, 1.5));
+        }
+
+        public void Arrow(Canvas canvas)
+        {
+            var line = new LineItem(Pen.Text, _tip, Tail);
+            canvas.Add(line);
+            canvas.TakeLine(line);
+            canvas.Add(new HatchItem(
+                Pen.Text, [[_tip, _tip + (_away * 1.8) + (_along * 0.7), _tip + (_away * 1.8) - (_along * 0.7)]], HatchKind.Solid));
+        }
+
+        /// <param name="before">How far before the run's start and behind its end.</param>
+        /// <param name="aside">How far towards the viewer.</param>
+        public IEnumerable<TextItem> Letters(double before, double aside) =>
+        [
+            new(Pen.Heading, _start - (_along * before) + (_away * aside), "A", 2.5, TextAnchor.Middle),
+            new(Pen.Heading, _end + (_along * before) + (_away * aside), "B", 2.5, TextAnchor.Middle),
+        ];
+
+        private static Point Plan(Vector3 p) => new(p.X, p.Y);
     }
 }

@@ -17,6 +17,13 @@ internal static class SheetFrame
     }
 
     /// <summary>A title block with what all sheets of a run share.</summary>
+    /// <param name="storey">Of all that the sheet shows; null for sheets of the whole set.</param>
+    public static TitleBlock Title(Layouts.Layout layout, string? storey) => Title(layout) with
+    {
+        SupplementaryTitle = string.Join(", ", new[] { layout.Model.Siting.Label, storey }.Where(part => !string.IsNullOrEmpty(part))),
+    };
+
+    /// <inheritdoc cref="Title(Layouts.Layout, string)"/>
     public static TitleBlock Title(Layouts.Layout layout) => new()
     {
         LegalOwner = string.Empty,

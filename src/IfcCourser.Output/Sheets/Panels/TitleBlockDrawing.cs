@@ -9,6 +9,11 @@ internal static class TitleBlockDrawing
     public const double Height = 57;
     private const double LabelHeight = 2.5;
     private const double ValueHeight = 3;
+    private const double NumberWidth = 52;
+    private const double NumberHeight = 3.5;
+
+    /// <summary>Left and right of a value together.</summary>
+    private const double Pad = 3;
 
     private static readonly ImmutableArray<Field> _fields =
     [
@@ -22,13 +27,16 @@ internal static class TitleBlockDrawing
         new("LEGAL_OWNER", "Legal owner", new Box(0, 12, 55, 23), ValueHeight, t => t.LegalOwner),
         new("CREATOR", "Creator", new Box(55, 12, 125, 23), ValueHeight, t => t.Creator),
         new("APPROVAL_PERSON", "Approved by", new Box(125, 12, 180, 23), ValueHeight, t => t.ApprovalPerson),
-        new("IDENTIFICATION_NUMBER", "Drawing", new Box(0, 0, 40, 12), 4, t => t.IdentificationNumber),
-        new("REVISION", "Rev.", new Box(40, 0, 55, 12), ValueHeight, t => t.Revision),
-        new("DATE_OF_ISSUE", "Date of issue", new Box(55, 0, 90, 12), ValueHeight, t => t.DateOfIssue),
-        new("SCALE", "Scale", new Box(90, 0, 130, 12), ValueHeight, t => t.Scale),
+        new("IDENTIFICATION_NUMBER", "Drawing", new Box(0, 0, NumberWidth, 12), NumberHeight, t => t.IdentificationNumber),
+        new("REVISION", "Rev.", new Box(NumberWidth, 0, 64, 12), ValueHeight, t => t.Revision),
+        new("DATE_OF_ISSUE", "Date of issue", new Box(64, 0, 93, 12), ValueHeight, t => t.DateOfIssue),
+        new("SCALE", "Scale", new Box(93, 0, 130, 12), ValueHeight, t => t.Scale),
         new("PAPER_SIZE", "Paper", new Box(130, 0, 155, 12), ValueHeight, t => t.PaperSize),
         new("UNITS", "Lengths in", new Box(155, 0, 180, 12), ValueHeight, _ => string.Empty),
     ];
+
+    /// <summary>Whether a sheet's number is printed in full.</summary>
+    public static bool HoldsNumber(string number) => TextMetrics.Width(number, NumberHeight) <= NumberWidth - Pad;
 
     public static BlockItem At(Point lowerLeft, TitleBlock title, UnitSystem units)
     {
@@ -48,7 +56,7 @@ internal static class TitleBlockDrawing
             AttributeDisplay.Shown));
         var unit = units == UnitSystem.Inch ? "ft, in" : "mm";
         var values = _fields.Select(field => field.Tag == "UNITS" ? unit : field.Value(title))
-            .Zip(_fields, (value, field) => TextMetrics.Fit(value, field.TextHeight, field.Cell.Width - 3));
+            .Zip(_fields, (value, field) => TextMetrics.Fit(value, field.TextHeight, field.Cell.Width - Pad));
         var definition = new BlockDefinition("TITLE-BLOCK", [.. items, frame], [.. attributes]);
         return new BlockItem(Pen.Frame, definition, lowerLeft, [.. values]);
     }

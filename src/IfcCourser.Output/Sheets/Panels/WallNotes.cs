@@ -6,7 +6,7 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Sheets.Panels;
 
-/// <summary>What a mason must know of this wall that no line of the elevation says.</summary>
+/// <summary>What a mason must know of a wall that no line of the elevation says.</summary>
 internal static class WallNotes
 {
     /// <summary>Findings of one kind that are written out; the list of findings has them all.</summary>
@@ -14,17 +14,13 @@ internal static class WallNotes
 
     private static readonly FindingCode[] _saidAbove = [FindingCodes.OpeningMoved, FindingCodes.HeightOffCourse];
 
-    public static IEnumerable<string> Of(WallFacts facts)
+    /// <summary>What other walls of the sheet may have in common with this one.</summary>
+    public static IEnumerable<string> General(WallFacts facts)
     {
         var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
         yield return SheetText.Units(facts.Text.Units);
         yield return SheetText.Viewer;
         yield return SheetText.Blocks(catalog, facts.Text, wall.Frame.Thickness);
-        foreach (var note in Joints(facts))
-        {
-            yield return note;
-        }
-
         yield return SheetText.Bed(catalog, facts.Text, wall.Courses[0].Bottom);
         if (facts.Layout.SlabLevels.FirstOrDefault(level => string.Equals(level.Storey, wall.Identity.Storey, StringComparison.Ordinal)) is { } level)
         {
@@ -32,11 +28,25 @@ internal static class WallNotes
         }
 
         yield return SheetText.Drift(catalog, facts.Text);
+        if (!wall.BondBeams.IsEmpty)
+        {
+            yield return SheetText.WetTroughs;
+        }
+    }
+
+    /// <summary>Of this wall alone.</summary>
+    public static IEnumerable<string> Own(WallFacts facts)
+    {
+        var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
         if (!wall.BondBeams.IsEmpty)
         {
             yield return SheetText.BeamQuantities(wall.Quantities, facts.Text.Units);
-            yield return SheetText.WetTroughs;
+        }
+
+        foreach (var note in Joints(facts))
+        {
+            yield return note;
         }
 
         foreach (var course in wall.Courses.Where(course => course.Kind == CourseKind.BondBeam || course.Top - course.Bottom != catalog.UnitHeight))

@@ -8,18 +8,34 @@ namespace IfcCourser.Output.Sheets.Panels;
 /// <summary>What stands beside the elevation: what is not a full block, openings, lintels, bars, key plan, legend, notes, cautions.</summary>
 internal static class WallPanels
 {
-    public static ImmutableArray<Panel> Of(WallFacts facts)
+    /// <summary>Tables of each wall, with its number where there are several; what holds for all of them once.</summary>
+    /// <param name="walls">At least one, all of a storey.</param>
+    public static ImmutableArray<Panel> Of(ImmutableArray<WallFacts> walls)
     {
+        var general = walls.Select(wall => WallNotes.General(wall).ToArray()).ToArray();
+        var shared = general[0].Where(note => general.All(notes => notes.Contains(note, StringComparer.Ordinal))).ToArray();
         Panel[] panels =
         [
-            Pieces(facts), Beds(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), BarTables.Places(facts), BarTables.Steel(facts), KeyPlan.Of(facts), Legend.Of(facts),
-            WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            .. walls.SelectMany((facts, i) => Tables(facts, Titled(facts)).Concat(walls.Length == 1 ? [] : [Notes(facts, general[i].Except(shared, StringComparer.Ordinal))])),
+            .. KeyPlan.Of(walls), Legend.Of(walls),
+            walls is [var alone] ? WordList.Of(SheetText.Notes, shared.Concat(WallNotes.Own(alone))) : WordList.Of(SheetText.Notes, shared),
+            WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
+
+        Func<string, string> Titled(WallFacts facts) => title => walls.Length == 1 ? title : SheetText.Of(facts.Number, title);
+
+        Panel Notes(WallFacts facts, IEnumerable<string> unshared) => WordList.Of(Titled(facts)(SheetText.Notes), unshared.Concat(WallNotes.Own(facts)));
     }
 
-    private static Panel Pieces(WallFacts facts) => Table.Of(
-        SheetText.PieceTable,
+    private static IEnumerable<Panel> Tables(WallFacts facts, Func<string, string> titled) =>
+    [
+        Pieces(facts, titled), Beds(facts, titled), Rakes(facts, titled), OpeningTable(facts, titled), Lintels(facts, titled), Beams(facts, titled),
+        BarTables.Places(facts, titled(SheetText.BarTable)), BarTables.Steel(facts, titled(SheetText.SteelTable)),
+    ];
+
+    private static Panel Pieces(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.PieceTable),
         ["Mark", "Product", "Length", "Height", "Cut", "No"],
         1,
         facts.Schedule.Rows.Select(row => ImmutableArray.Create(
@@ -34,8 +50,8 @@ internal static class WallPanels
     private static string Sawn(WallFacts facts, Piece piece, Units.Length length) =>
         RakeShape.Of(piece) is null ? facts.Text.Piece(length) : Grid(facts, length);
 
-    private static Panel Rakes(WallFacts facts) => Table.Of(
-        SheetText.RakeTable,
+    private static Panel Rakes(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.RakeTable),
         ["Mark", "Below", "Above", "Left", "Right", "Slope", "High"],
         6,
         facts.Schedule.Rows.Select(row => (row.Mark, Rake: RakeShape.Of(row.Example))).Where(row => row.Rake is not null)
@@ -49,15 +65,15 @@ internal static class WallPanels
                 SheetText.HighSide(row.Rake))));
 
     /// <summary>Once the slab was read.</summary>
-    private static Panel Beds(WallFacts facts) => Table.Of(
-        SheetText.BedTable,
+    private static Panel Beds(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.BedTable),
         ["From", "Block", "Least", "Most", "Mean"],
         1,
         facts.Wall.Courses.Take(1).SelectMany(course => course.Pieces).Where(piece => piece.Bed is not null).Select(piece => ImmutableArray.Create(
             facts.Text.Dimension(piece.From), piece.Id, facts.Text.Piece(piece.Bed!.Least), facts.Text.Piece(piece.Bed.Most), facts.Text.Piece(piece.Bed.Mean))));
 
-    private static Panel OpeningTable(WallFacts facts) => Table.Of(
-        SheetText.OpeningTable,
+    private static Panel OpeningTable(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.OpeningTable),
         ["Tag", "Name", "Left", "Sill", "Head"],
         1,
         facts.Wall.Openings.Zip(facts.Tags, (opening, tag) => ImmutableArray.Create(
@@ -67,8 +83,8 @@ internal static class WallPanels
             facts.Text.Height(opening.Placed.Bottom - facts.Wall.LevelLine),
             facts.Text.Height(opening.Placed.Top - facts.Wall.LevelLine))));
 
-    private static Panel Lintels(WallFacts facts) => Table.Of(
-        SheetText.LintelTable,
+    private static Panel Lintels(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.LintelTable),
         ["Tag", "Product", "Length", "Bearing l, r"],
         1,
         facts.Wall.Lintels.Select(lintel => ImmutableArray.Create(
@@ -77,8 +93,8 @@ internal static class WallPanels
             Grid(facts, lintel.To - lintel.From),
             Grid(facts, lintel.BearingLeft) + ", " + Grid(facts, lintel.BearingRight))));
 
-    private static Panel Beams(WallFacts facts) => Table.Of(
-        SheetText.BeamTable,
+    private static Panel Beams(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.BeamTable),
         ["Tag", "Course", "From", "To", "Bars, laps"],
         4,
         facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(

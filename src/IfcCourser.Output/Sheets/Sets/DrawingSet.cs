@@ -4,6 +4,7 @@ using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Schedules;
 using IfcCourser.Output.Sheets.SetOut;
 using IfcCourser.Output.Sheets.Staging;
+using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Sets;
 
@@ -24,7 +25,7 @@ public static class DrawingSet
 
         var pens = PenTable.For(layout.Rules);
         ImmutableArray<SetSheet> sheets = [];
-        var drafts = SetOuts(layout).Concat(StoreyPlans(layout)).Concat(Walls(layout)).Append(Details(layout)).Concat(Schedules(layout, papers)).Concat(StagingPlans(layout)).Prepend(Cover(layout, () => sheets)).ToArray();
+        var drafts = SetOuts(layout).Concat(StoreyPlans(layout)).Concat(Walls(layout, papers)).Append(Details(layout)).Concat(Schedules(layout, papers)).Concat(StagingPlans(layout)).Prepend(Cover(layout, () => sheets)).ToArray();
         sheets = [.. drafts.Select((draft, i) => Placed(draft, new SheetContext(pens, papers, i + 1, drafts.Length)))];
         return sheets;
     }
@@ -58,15 +59,13 @@ public static class DrawingSet
             context => PlanSheet.Compose(layout, course.Storey, course.Index, i + 1, context)));
     }
 
-    private static IEnumerable<Draft> Walls(Layout layout) => layout.Walls
-        .Select(wall => (Wall: wall, Number: WallNumbers.Of(layout, wall))).OrderBy(wall => wall.Number)
-        .Select(wall => new Draft(
-            SheetText.WallNumber(wall.Number),
-            wall.Wall.Identity.Name ?? SheetText.UnnamedWall,
-            SheetText.DocumentType,
-            wall.Wall.Identity.Storey,
-            SetFolder.Walls,
-            context => WallSheet.Compose(layout, wall.Wall, context)));
+    private static IEnumerable<Draft> Walls(Layout layout, ImmutableArray<PaperSize> papers) => WallPages.Of(layout, papers).Select(page => new Draft(
+        page.Number,
+        WallSheet.Title(page),
+        SheetText.DocumentType,
+        page.Views[0].Facts.Wall.Identity.Storey,
+        SetFolder.Walls,
+        context => WallSheet.Compose(layout, page, context)));
 
     private static Draft Details(Layout layout) => new(
         DetailText.Number(1), DetailText.Title, DetailText.DocumentType, null, SetFolder.Walls, context => DetailSheet.Compose(layout, context));

@@ -32,6 +32,9 @@ internal sealed class WallFacts
     /// <summary>The wall's place among all walls of the model, from 1: it keeps it whichever walls are laid out.</summary>
     public int Number { get; }
 
+    /// <summary>As it stands over the wall's drawing: W003 and its name.</summary>
+    public string Title => $"{SheetText.WallNumber(Number)}  {Name}";
+
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
     /// <summary>Of the outline, or of pieces that run on into a wall that this one is bonded with.</summary>

@@ -3,7 +3,7 @@ using IfcCourser.Output.Sheets.Walls;
 namespace IfcCourser.Output.Sheets.Details;
 
 /// <summary>Places drawings in rows from the upper left.</summary>
-internal static class ViewRows
+internal static class DetailRows
 {
     private const double Gap = 10;
 

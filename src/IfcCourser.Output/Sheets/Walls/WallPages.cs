@@ -1,0 +1,40 @@
+using IfcCourser.Layouts;
+
+namespace IfcCourser.Output.Sheets.Walls;
+
+/// <summary>Which walls stand on which sheet: neighbours in number of a storey share one where it holds them at the scale that each would have alone.</summary>
+internal static class WallPages
+{
+    /// <summary>By the number of their first wall.</summary>
+    public static ImmutableArray<WallPage> Of(Layout layout, ImmutableArray<PaperSize> papers)
+    {
+        WallPage[] alone = [.. layout.Walls.AsParallel().AsOrdered().Select(wall => WallPage.Alone(new WallFacts(layout, wall), papers))];
+        return
+        [
+            .. alone.OrderBy(page => page.Views[0].Facts.Number)
+                .GroupBy(page => page.Views[0].Facts.Wall.Identity.Storey, StringComparer.Ordinal)
+                .SelectMany(storey => Shared(storey, papers))
+                .OrderBy(page => page.Views[0].Facts.Number),
+        ];
+    }
+
+    private static IEnumerable<WallPage> Shared(IEnumerable<WallPage> alone, ImmutableArray<PaperSize> papers)
+    {
+        WallPage? open = null;
+        foreach (var page in alone)
+        {
+            var joined = open is null ? page : WallPage.Joined(open, page, papers);
+            if (joined is null)
+            {
+                yield return open!;
+            }
+
+            open = joined ?? page;
+        }
+
+        if (open is not null)
+        {
+            yield return open;
+        }
+    }
+}
