@@ -24,6 +24,7 @@ public static class SheetText
     public const string OpeningTable = "Openings (masonry)";
     public const string LintelTable = "Lintels";
     public const string BeamTable = "Bond beams, from A";
+    public const string BeamBarTable = "Bars of bond beams, laps from A";
     public const string BarTable = "Bars, from A to centre";
     public const string SteelTable = "Steel by mark of the bar schedule";
     public const string BarScheduleOfStorey = "Bar schedule of this storey";

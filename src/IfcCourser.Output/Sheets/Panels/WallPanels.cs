@@ -30,7 +30,7 @@ internal static class WallPanels
 
     private static IEnumerable<Panel> Tables(WallFacts facts, Func<string, string> titled) =>
     [
-        Pieces(facts, titled), Beds(facts, titled), Rakes(facts, titled), OpeningTable(facts, titled), Lintels(facts, titled), Beams(facts, titled),
+        Pieces(facts, titled), Beds(facts, titled), Rakes(facts, titled), OpeningTable(facts, titled), Lintels(facts, titled), Beams(facts, titled), BeamBars(facts, titled),
         BarTables.Places(facts, titled(SheetText.BarTable)), BarTables.Steel(facts, titled(SheetText.SteelTable)),
     ];
 
@@ -95,14 +95,20 @@ internal static class WallPanels
 
     private static Panel Beams(WallFacts facts, Func<string, string> titled) => Table.Of(
         titled(SheetText.BeamTable),
-        ["Tag", "Course", "From", "To", "Bars, laps"],
-        4,
+        ["Tag", "Course", "From", "To"],
+        3,
         facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(
             beam.Id,
             beam.Course is { } course ? Number(course) : "slope",
             facts.Text.Dimension(beam.From),
-            facts.Text.Dimension(beam.To),
-            SheetText.BeamBars(beam, facts.Text))));
+            facts.Text.Dimension(beam.To))));
+
+    /// <summary>A table of its own, for laps in feet and inches are long.</summary>
+    private static Panel BeamBars(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.BeamBarTable),
+        ["Tag", "Bars, laps"],
+        1,
+        facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(beam.Id, SheetText.BeamBars(beam, facts.Text))));
 
     private static string Grid(WallFacts facts, Units.Length length) => facts.Text.Piece(length, facts.Layout.Rules.Catalog.CutGrid);
 
