@@ -114,13 +114,15 @@ internal sealed class IssueSheet
         }
 
         var dashed = IsMoved(opening) ? BoxOf(opening.Design) : BoxOf(opening.Design with { Left = opening.Design.Left + left, Right = opening.Design.Right + right });
-        return [PolylineItem.Rectangle(Pen.DesignedJamb, dashed), .. name, .. Arrow(placed.Middle, left, right)];
+        return [PolylineItem.Rectangle(Pen.DesignedJamb, dashed), .. name, .. Arrow(opening, left, right)];
     }
 
     /// <summary>An arrow of a fixed size that points where the opening goes, the shift under it.</summary>
-    private IEnumerable<SheetItem> Arrow(Point middle, Length left, Length right)
+    private IEnumerable<SheetItem> Arrow(OpeningLayout opening, Length left, Length right)
     {
-        var text = new TextItem(Pen.DesignedJamb, middle - new Point(0, 5 * PerPaper), IssueText.Shift(left, right, _units), TextHeight, TextAnchor.Middle);
+        var (middle, placed, design) = (BoxOf(opening.Placed).Middle, opening.Placed, opening.Design);
+        var words = IssueText.Shift(left, right, placed.Bottom - design.Bottom, placed.Top - design.Top, _units);
+        var text = new TextItem(Pen.DesignedJamb, middle - new Point(0, 5 * PerPaper), words, TextHeight, TextAnchor.Middle);
         if (left + right == Length.Zero)
         {
             return [text];

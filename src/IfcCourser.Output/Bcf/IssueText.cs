@@ -52,10 +52,13 @@ internal static class IssueText
 
     public static string Remedy(FindingCode code) => code.Remedy;
 
-    /// <summary>The shift beside the opening: one figure, or how much each jamb moves.</summary>
-    public static string Shift(Length left, Length right, UnitSystem units) => left == right
-        ? Signed(left, units)
-        : $"left {Signed(left, units)}, right {Signed(right, units)}";
+    /// <summary>The shift beside the opening: one figure, or how much each jamb moves; then that of sill and head.</summary>
+    public static string Shift(Length left, Length right, Length sill, Length head, UnitSystem units)
+    {
+        ImmutableArray<(string Name, Length Way)> along = left == right ? [(string.Empty, left)] : [("left ", left), ("right ", right)];
+        ImmutableArray<(string Name, Length Way)> up = sill == head ? [("up ", sill)] : [("sill ", sill), ("head ", head)];
+        return string.Join(", ", along.Concat(up).Where(edge => edge.Way != Length.Zero).Select(edge => edge.Name + Signed(edge.Way, units)));
+    }
 
     private static string Sentence(string text) => text.EndsWith('.') ? text : text + ".";
 

@@ -1,6 +1,6 @@
+using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
@@ -60,7 +60,7 @@ public sealed class ConflictTests
 
     private static Wall Wall(params (double Left, double Right, double Bottom, double Top)[] openings) => WallSketch.Straight(Mm(5999), Mm(2519), Mm(240), openings);
 
-    private static IEnumerable<Finding> Kept(WallModel model) => WallSketch.LayOut(
+    private static ImmutableArray<Finding> Kept(WallModel model) => WallSketch.LayOut(
         model, LayoutRules.For(BuiltInRuleSets.Get("none") with { Datum = Datum.Start }, BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Keep)).Walls[0].Findings;
 
     private static Length Mm(double mm) => Length.FromMm(mm);

@@ -14,19 +14,34 @@ namespace IfcCourser.Tests.Runs;
 public sealed class KeepCostsTests
 {
     /// <summary>
-    /// By hand: a passage through the whole height, 10 courses, drawn at 1219 to 2220 and 30 short of the lines at 1249 and 2250. Units of 624, least piece 100, lap 40,
-    /// joints 0 to 3. Moved: the left pier of 1249 is two units in one course, whose joint the next one laps only with two cut pieces; so is the right one of 3749
-    /// (six units, or five and two cut): 0 + 2 and 0 + 2 in two courses. Kept: 1219 is a unit and a cut piece; the other way round the joints would lap 30 only, so that every
-    /// second course has two cut pieces; 3779 is more than six units and less than six and a least piece: two cut pieces in each course: 1 + 2 and 2 + 2.
-    /// That is 3 more in two courses, 15 in ten.
+    /// By hand, ten passages of 1001 through the whole height, ten courses. Units of 624 every 625, least piece 100, lap 40, joints 0 to 3. A pier is 625 q and a rest r. In two courses
+    /// that lap each other it needs: r = -1, whole units: 0 cut pieces and 2 (a joint in the middle of each unit needs cut pieces at both ends); r from 100 to 584: one in each, at either
+    /// end in turn; r from 586 on: joints of such courses would lap by less than 40, so one and two; r from 3 to 94: too short a piece even with the narrowest joints: two in each.
+    /// On lines (125 k - 1) both piers need 2 each. What the passage needs more, kept where it is, times five:
+    /// 1219: r = 594 and 3779 = 6 x 625 + 29: 3 + 4 - 4 = 3. 1279: 29 and 3719 = 5 x 625 + 594: 4 + 3 - 4 = 3. 1314: 64 and 3684 = 5 x 625 + 559: 4 + 2 - 4 = 2.
+    /// 1189: 564 and 3809 = 6 x 625 + 59: 2 + 4 - 4 = 2. 1164: 539 and 3834 = 6 x 625 + 84: 2. 1344: 94 (1348 with joints of 0) and 3654 = 5 x 625 + 529: 2.
+    /// 1039: 414 and 209; 1409: 159 and 464; 1459: 209 and 414; 1524: 274 and 349: one in each course, as on lines: nothing.
     /// </summary>
     [Theory]
-    [InlineData(OpeningPolicy.Keep)]
-    [InlineData(OpeningPolicy.Move)]
-    public void A_passage_off_the_module_costs_what_was_worked_out_by_hand(OpeningPolicy policy)
+    [InlineData(1219, 30, 15)]
+    [InlineData(1279, -30, 15)]
+    [InlineData(1314, 60, 10)]
+    [InlineData(1189, 60, 10)]
+    [InlineData(1164, -40, 10)]
+    [InlineData(1344, 30, 10)]
+    [InlineData(1039, -40, 0)]
+    [InlineData(1409, -35, 0)]
+    [InlineData(1459, 40, 0)]
+    [InlineData(1524, -25, 0)]
+    public void A_passage_off_the_module_costs_what_was_worked_out_by_hand(double left, double way, int cuts)
     {
-        var model = WallSketch.Alone(Wall((1219, 2220, 0, 2600)));
-        Assert.Equal(new KeepCost(15, 15, 0, 0), KeepCosts.With(Laid(model, policy), model).Walls[0].Openings[0].Check!.Cost);
+        var model = WallSketch.Alone(Wall((left, left + 1001, 0, 2600)));
+        foreach (var policy in new[] { OpeningPolicy.Keep, OpeningPolicy.Move })
+        {
+            var check = KeepCosts.With(Laid(model, policy), model).Walls[0].Openings[0].Check!;
+            Assert.Equal((Mm(way), Mm(way)), (check.MoveLeft, check.MoveRight));
+            Assert.Equal(new KeepCost(cuts, cuts, 0, 0), check.Cost);
+        }
     }
 
     /// <summary>One opening, 40 off its lines: it answers for the whole difference between the wall kept and the wall moved, each laid out by itself.</summary>
