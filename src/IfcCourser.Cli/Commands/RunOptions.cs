@@ -113,6 +113,7 @@ internal sealed class RunOptions
             MaxShift = maxShift ?? job.Options.MaxShift,
             Selection = Selection(parsed, job.Options),
             MovementJoints = joints.Count > 0 ? [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()] : [.. GivenJoint.Of(job)],
+            JobWalls = job.Walls,
             Job = job.Facts,
             Paper = paper,
             DxfPerSheet = IsGiven(parsed, _dxfPerSheet) ? parsed.GetValue(_dxfPerSheet) : job.Options.DxfPerSheet ?? false,

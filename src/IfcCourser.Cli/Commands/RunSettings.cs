@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
+using IfcCourser.Jobs;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Bcf;
 using IfcCourser.Output.Sheets;
@@ -33,6 +34,9 @@ internal sealed record RunSettings
     public required WallSelection Selection { get; init; }
 
     public required ImmutableArray<GivenJoint> MovementJoints { get; init; }
+
+    /// <summary>What the job file gives to single walls.</summary>
+    public ImmutableArray<JobWall> JobWalls { get; init; } = [];
 
     /// <summary>How far the saw list may use an offcut.</summary>
     public required OffcutReuse Offcuts { get; init; }

@@ -103,7 +103,7 @@ internal sealed class WallLines
             .Concat(wall.Courses.SelectMany(course => course.Pieces).Where(piece => piece.Notch is not null)
                 .Select(_ => new OrderLine(new OrderKey(OrderItem.NotchPiece, "inspection notch", QuantityUnit.Piece), 1)))
             .Concat(CoreHoles(wall))
-            .Concat(wall.Embeds.Select(embed => new OrderLine(new OrderKey(OrderItem.Embed, embed.Kind, QuantityUnit.Piece), 1)));
+            .Concat(wall.Embeds.Select(embed => new OrderLine(new OrderKey(OrderItem.Embed, embed.Product, QuantityUnit.Piece), 1)));
 
     /// <summary>Bored on site: of sawn pieces also where cored units are bought; none where units have cells.</summary>
     private IEnumerable<OrderLine> CoreHoles(WallLayout wall)

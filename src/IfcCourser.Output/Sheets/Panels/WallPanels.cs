@@ -12,7 +12,7 @@ internal static class WallPanels
     {
         Panel[] panels =
         [
-            Pieces(facts), Beds(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), BarTables.Places(facts), BarTables.Steel(facts), KeyPlan.Of(facts), Legend.Of(facts),
+            Pieces(facts), Beds(facts), Rakes(facts), OpeningTable(facts), Lintels(facts), Beams(facts), Embeds(facts), BarTables.Places(facts), BarTables.Steel(facts), KeyPlan.Of(facts), Legend.Of(facts),
             WordList.Of(SheetText.Notes, WallNotes.Of(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
@@ -87,6 +87,16 @@ internal static class WallPanels
             facts.Text.Dimension(beam.From),
             facts.Text.Dimension(beam.To),
             SheetText.BeamBars(beam, facts.Text))));
+
+    /// <summary>Equal ones at one height together.</summary>
+    private static Panel Embeds(WallFacts facts) => Table.Of(
+        SheetText.EmbedTable,
+        ["No", "Height", "What, at"],
+        2,
+        facts.Wall.Embeds.GroupBy(embed => (embed.Product, embed.Z, embed.Note)).Select(same => ImmutableArray.Create(
+            Number(same.Count()),
+            facts.Text.Height(same.Key.Z - facts.Wall.LevelLine),
+            SheetText.EmbedPlaces(same, facts.Text))));
 
     private static string Grid(WallFacts facts, Units.Length length) => facts.Text.Piece(length, facts.Layout.Rules.Catalog.CutGrid);
 
