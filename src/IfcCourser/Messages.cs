@@ -277,6 +277,15 @@ internal static partial class Messages
     public static string BeamFormed(ImmutableArray<int> courses, Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"No trough unit of the catalog is made for a wall of {Text(thickness, units)}; the bond beam in {(courses.Length == 1 ? "course" : "courses")} {string.Join(", ", courses)} is formed in place of laid");
 
+    public static string EmbedWithoutBeam(string kind, Length at, UnitSystem units) =>
+        $"The job file asks for {kind} in a bond beam at {Text(at, units)}, where the wall has none";
+
+    public static string EmbedOffMasonry(string kind, Length at, Length z, UnitSystem units) =>
+        $"The job file asks for {kind} at {Text(at, units)} and {Text(z, units)} above the wall's base, where no masonry stands";
+
+    public static string EmbedNearBar(string kind, Length at, Length z, Length clear, UnitSystem units) =>
+        $"{kind} at {Text(at, units)} and {Text(z, units)} above the wall's base is nearer than {Text(clear, units)} to a bar or lap";
+
     public static string BeamBarsCrowded(string beam, string bars) =>
         $"{bars} have not the cover or the clear distance in bond beam {beam} that the rules ask for";
 

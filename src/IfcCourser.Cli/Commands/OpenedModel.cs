@@ -32,7 +32,7 @@ internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings 
         var walls = WallReader.Read(Model, Settings.Selection, Sets.Catalog, Sets.Rules);
         return UniqueIds.Of(walls with
         {
-            Walls = [.. walls.Walls.Select(WithJoints)],
+            Walls = [.. walls.Walls.Select(WithGiven)],
             Findings = [.. Model.Findings, .. IdentityNotes.Of(Model), .. walls.Findings],
         });
     }
@@ -46,9 +46,10 @@ internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings 
         return LayoutBuilder.Build(walls, rules, facts) with { Job = Settings.Job };
     }
 
-    private Wall WithJoints(Wall wall) => wall with
+    private Wall WithGiven(Wall wall) => wall with
     {
         MovementJoints = [.. Settings.MovementJoints.Where(joint => joint.IsOf(wall.Identity)).Select(joint => joint.At)],
+        Embeds = [.. Settings.JobWalls.Where(given => given.IsOf(wall.Identity)).SelectMany(given => given.Embeds)],
     };
 
     public void Dispose() => Model.Dispose();

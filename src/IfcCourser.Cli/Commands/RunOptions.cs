@@ -115,6 +115,7 @@ internal sealed class RunOptions
             MaxShift = maxShift ?? job.Options.MaxShift,
             Selection = Selection(parsed, job.Options),
             MovementJoints = joints.Count > 0 ? [.. joints.Select(joint => joint.Value).OfType<GivenJoint>()] : [.. GivenJoint.Of(job)],
+            JobWalls = job.Walls,
             Job = job.Facts,
             Phases = !IsGiven(parsed, _phases) ? job.Phases : parsed.GetValue(_phases) == "storey" ? new JobPhases(ByStorey: true, []) : JobPhases.One,
             Paper = paper,

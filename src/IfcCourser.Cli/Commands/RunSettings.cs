@@ -35,6 +35,9 @@ internal sealed record RunSettings
 
     public required ImmutableArray<GivenJoint> MovementJoints { get; init; }
 
+    /// <summary>What the job file gives to single walls.</summary>
+    public ImmutableArray<JobWall> JobWalls { get; init; } = [];
+
     /// <summary>How far the saw list may use an offcut.</summary>
     public required OffcutReuse Offcuts { get; init; }
 

@@ -6,7 +6,7 @@ using IfcCourser.Walls;
 
 namespace IfcCourser.Cli.Commands;
 
-/// <summary>Whether --only, --exclude, --storey, --movement-joint and the phases of a job file name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
+/// <summary>Whether --only, --exclude, --storey, --movement-joint and the job file name walls that the model has: a misspelt one would empty the run or do nothing.</summary>
 internal static class WallFilters
 {
     private const int MostNames = 5;
@@ -29,6 +29,7 @@ internal static class WallFilters
             .Concat(selection.Exclude.Select(pattern => (Option: "--exclude", Pattern: pattern)))
             .Concat(settings.Phases.Listed.SelectMany(phase => phase.Walls).Select(pattern => (Option: Phase, Pattern: pattern)))
             .Concat(settings.MovementJoints.Select(joint => (GivenJoint.Option, Pattern: joint.Wall)))
+            .Concat(settings.JobWalls.Where(wall => !wall.Embeds.IsEmpty).Select(wall => ("[[wall]] of the job file", Pattern: wall.Wall)))
             .Where(filter => MatchesNone(new WallSelection { Only = [filter.Pattern] }))
             .Select(filter => Unmatched(filter, isStorey: false))
             .Concat(selection.Storeys.Select(storey => (Option: "--storey", Pattern: storey))

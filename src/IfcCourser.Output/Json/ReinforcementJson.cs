@@ -193,5 +193,6 @@ internal static class ReinforcementJson
         json.Member("at", embed.At);
         json.Member("z", embed.Z);
         json.WriteString("note", embed.Note);
+        json.WriteString("size", embed.Size);
     }
 }

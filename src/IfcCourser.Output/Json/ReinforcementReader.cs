@@ -86,7 +86,7 @@ internal static class ReinforcementReader
     public static MovementJoint MovementJoint(JsonPlace joint) =>
         new(joint["at"].Length(), joint["width"].Length(), joint["bottom"].Length(), joint["top"].Length(), joint["why"].Text());
 
-    public static Embed Embed(JsonPlace embed) => new(embed["kind"].Text(), embed["at"].Length(), embed["z"].Length(), embed["note"].Text());
+    public static Embed Embed(JsonPlace embed) => new(embed["kind"].Text(), embed["at"].Length(), embed["z"].Length(), embed["note"].Text(), embed["size"].Text());
 
     private static CoreBars Bars(JsonPlace bars) => new(
         bars["count"].Whole(),

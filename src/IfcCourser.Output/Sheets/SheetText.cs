@@ -25,6 +25,7 @@ public static class SheetText
     public const string LintelTable = "Lintels";
     public const string BeamTable = "Bond beams, from A";
     public const string BeamBarTable = "Bars of bond beams, laps from A";
+    public const string EmbedTable = "Built in for others, from A";
     public const string BarTable = "Bars, from A to centre";
     public const string SteelTable = "Steel by mark of the bar schedule";
     public const string BarScheduleOfStorey = "Bar schedule of this storey";
@@ -311,8 +312,13 @@ public static class SheetText
             : Invariant($"Bond beams: {quantities.TroughUnits} trough units among them; grout {grout}, waste not counted.");
     }
 
-    public static string EmbedNote(Embed embed, SheetLengths text, Length levelLine) =>
-        $"{embed.Kind} at {text.Dimension(embed.At)}, {text.Height(embed.Z - levelLine)}, given by others: {embed.Note}";
+    /// <summary>Where equal ones stand.</summary>
+    public static string EmbedPlaces(IEnumerable<Embed> equal, SheetLengths text)
+    {
+        var embeds = equal.ToList();
+        var note = embeds[0].Note.Length == 0 ? string.Empty : $"{embeds[0].Note}; ";
+        return $"{embeds[0].Product}: {note}at {string.Join(", ", embeds.Select(embed => text.Dimension(embed.At)))}";
+    }
 
     public static string MoreOfAKind(FindingCode code, int count) =>
         Invariant($"{count} more of the kind: {char.ToLowerInvariant(code.Meaning[0])}{code.Meaning[1..].TrimEnd('.')}; see the list of findings.");

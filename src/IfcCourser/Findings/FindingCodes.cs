@@ -355,6 +355,15 @@ public static class FindingCodes
         "bar-longer-than-stock", Severity.Warning, "A bar of the schedule is longer than any stock length of its size.",
         "Set lengths = \"lift\" in the rules' bars so that bars are spliced, or add the length that is delivered to stock in bar-list.");
 
+    // Embeds
+    public static readonly FindingCode EmbedNotPlaced = new(
+        "embed-not-placed", Severity.Warning, "Something that the job file has built in was left out: no masonry, or no bond beam, is at its place.",
+        "Correct the place or the height in the job file, or ask its designer.");
+
+    public static readonly FindingCode EmbedNearBar = new(
+        "embed-near-bar", Severity.Warning, "Something that the job file has built in stands nearer to a bar or a lap than it should.",
+        "Give it play in the job file so that it can move, or ask its designer for another place.");
+
     // Setting out
     public static readonly FindingCode SlabOutlineAssumed = new(
         "slab-outline-assumed", Severity.Note, "The model has no slab under the bars of a storey: the outer faces of its walls are taken for the slab's edges.",

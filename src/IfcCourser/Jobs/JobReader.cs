@@ -67,7 +67,7 @@ public static class JobReader
     {
         var joints = table.Has("movement-joints") ? table.Lengths("movement-joints") : [];
         table.Check(joints.All(joint => joint > default(Units.Length)), "movement-joints", "must be more than nothing, each");
-        return new JobWall(table.Text("name"), joints);
+        return new JobWall(table.Text("name"), joints, [.. table.Tables("embeds").Select(EmbedReader.Read)]);
     }
 
     private static JobOptions Options(SettingsTable table, string folder) => new()

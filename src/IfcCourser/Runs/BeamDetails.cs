@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
@@ -33,7 +32,7 @@ internal sealed class BeamDetails
     private WallLayout Fill(WallLayout wall) => wall with
     {
         BondBeams = [.. wall.BondBeams.Select(beam => Fill(wall, beam))],
-        Findings = [.. wall.Findings, .. wall.BondBeams.Where(beam => Section(wall, beam).IsCrowded).Select(beam => Crowded(wall, beam))],
+        Findings = [.. wall.Findings, .. wall.BondBeams.Where(beam => Section(wall, beam).IsCrowded).Select(Crowded)],
     };
 
     private BondBeam Fill(WallLayout wall, BondBeam beam)
@@ -115,6 +114,6 @@ internal sealed class BeamDetails
     private static IEnumerable<Length> OutsideFirst(ImmutableArray<Length> across, WallFrame frame, Vector2 otherAway) =>
         Vector2.Dot(frame.Normal, otherAway) < 0 ? across : across.Reverse();
 
-    private static Finding Crowded(WallLayout wall, BondBeam beam) =>
+    private static Finding Crowded(BondBeam beam) =>
         new(FindingCodes.BeamBarsCrowded, Messages.BeamBarsCrowded(beam.Id, beam.Bars), new FindingPlace { S = (beam.From + beam.To) / 2, Z = beam.Bottom, Course = beam.Course });
 }

@@ -55,6 +55,7 @@ public static class LayoutBuilder
         ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
         walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars, rules.BarListForm).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
         walls = rules.Set.BondBeams is { } beams ? new BeamDetails(walls, beams.Bars, rules).Fill() : walls;
+        walls = [.. walls.Select(wall => EmbedPlaces.Fill(wall, rules.Catalog.Units))];
         var schedule = new BarSchedules(walls, rules);
         walls = schedule.Walls;
         var listed = schedule.Rows();

@@ -107,7 +107,7 @@ internal sealed class WallLines
                 .Select(_ => new OrderLine(new OrderKey(OrderItem.NotchPiece, "inspection notch", QuantityUnit.Piece), 1)))
             .Concat(CoreHoles(wall))
             .Concat(Membrane(wall))
-            .Concat(wall.Embeds.Select(embed => new OrderLine(new OrderKey(OrderItem.Embed, embed.Kind, QuantityUnit.Piece), 1)));
+            .Concat(wall.Embeds.Select(embed => new OrderLine(new OrderKey(OrderItem.Embed, embed.Product, QuantityUnit.Piece), 1)));
 
     /// <summary>Under each run of the first course, with a lap at its end.</summary>
     private IEnumerable<OrderLine> Membrane(WallLayout wall)

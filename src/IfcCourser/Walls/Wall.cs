@@ -32,6 +32,9 @@ public sealed record Wall
     /// <summary>Where the user gives movement joints, along the run to their middles.</summary>
     public ImmutableArray<Length> MovementJoints { get; init; } = [];
 
+    /// <summary>What the user has built in for others.</summary>
+    public ImmutableArray<GivenEmbed> Embeds { get; init; } = [];
+
     /// <summary>What was taken for its masonry, and why; null for walls of no model.</summary>
     public MasonryChoice? Choice { get; init; }
 

@@ -78,7 +78,7 @@ internal static class SampleLayout
             GroutVolume = 0.25,
         }],
         MovementJoints = [new MovementJoint(Mm(1), Mm(10), Mm(0), Mm(100), "length")],
-        Embeds = [new Embed("anchor", Mm(1), Mm(2), "by others")],
+        Embeds = [new Embed("anchor", Mm(1), Mm(2), "by others", "12 mm")],
         Quantities = new WallQuantities(1.23456789, 0.1, 1.13456789, 0.2, 1, 1, 0, 0.25),
         Findings = [new Finding(FindingCodes.OverlapShort, "short", new FindingPlace { S = Mm(1), Z = Mm(2), Course = 2, Piece = "C2P1", Core = "K1", Opening = "o" })],
     };

@@ -78,7 +78,7 @@ public sealed class OrderFilesTests
         var workbook = document.WorkbookPart!;
         var sheets = workbook.Workbook!.Descendants<Sheet>().Select(sheet => (sheet.Name!.Value, ((WorksheetPart)workbook.GetPartById(sheet.Id!.Value!)).Worksheet!)).ToList();
 
-        Assert.Equal(["Order", "By storey", "By wall", "Saw list", "Bars"], sheets.Select(sheet => sheet.Item1), StringComparer.Ordinal);
+        Assert.Equal(["Order", "By storey", "By wall", "Saw list", "Bars", "Bar stock"], sheets.Select(sheet => sheet.Item1), StringComparer.Ordinal);
         Assert.All(sheets, sheet => Assert.Equal(PaneStateValues.Frozen, Assert.Single(sheet.Item2.Descendants<Pane>()).State!.Value));
         Assert.DoesNotContain(sheets[0].Item2.Descendants<Cell>(), cell => cell.CellReference!.Value!.StartsWith('I') && cell.CellValue is not null);
     }

@@ -32,6 +32,21 @@ public sealed class JobReaderTests
         [[wall]]
         name = "North*"
         movement-joints = ["12 ft", "24 ft"]
+
+        [[wall.embeds]]
+        kind = "strap"
+        size = "1 in"
+        at = "12 in"
+        every = "24 in"
+        height = "beam"
+        play = "3 in"
+
+        [[wall.embeds]]
+        kind = "sleeve"
+        at = "6 ft"
+        height = "1 ft"
+        clear = "4 in"
+        note = "by others"
         """;
 
     [Fact]
@@ -47,7 +62,27 @@ public sealed class JobReaderTests
         Assert.Null(job.Options.Exclude);
         Assert.Equal(("ARCH D", true, "warning"), (job.Options.Sheet, job.Options.DxfPerSheet, job.Options.FailOn));
         Assert.Equal([Length.FromInches(144), Length.FromInches(288)], Assert.Single(job.Walls).MovementJoints);
+        Assert.Equal(
+            [
+                Embed("strap", 12) with { Size = "1 in", Every = Length.FromInches(24), Height = null, Play = Length.FromInches(3) },
+                Embed("sleeve", 72) with { Height = Length.FromInches(12), Clear = Length.FromInches(4), Note = "by others" },
+            ],
+            job.Walls[0].Embeds);
     }
+
+    /// <summary>50 mm clear: common practice, no source.</summary>
+    private static GivenEmbed Embed(string kind, double at) => new()
+    {
+        Kind = kind,
+        Size = string.Empty,
+        Note = string.Empty,
+        At = Length.FromInches(at),
+        Every = null,
+        To = null,
+        Height = null,
+        Play = Length.Zero,
+        Clear = Length.FromMm(50),
+    };
 
     [Fact]
     public void Phases_name_storeys_and_walls()
@@ -75,6 +110,9 @@ public sealed class JobReaderTests
     [InlineData("mark = \"A\"", "", "the key \"revisions.mark\" is missing", "Add revisions.mark, text in quotes.", 16)]
     [InlineData("dxf-per-sheet = true", "dxf-per-sheet = \"yes\"", "dxf-per-sheet must be true or false", "Correct the value.", 13)]
     [InlineData("[\"12 ft\"", "[\"0 ft\"", "wall.movement-joints must be more than nothing, each", "Correct the value.", 23)]
+    [InlineData("at = \"6 ft\"", "to = \"6 ft\"", "the key \"wall.embeds.at\" is missing", "Add wall.embeds.at, a length in quotes, such as \"24 in\".", 33)]
+    [InlineData("every = \"24 in\"", "to = \"24 in\"", "wall.embeds.to stands beside every only", "Correct the value.", 29)]
+    [InlineData("height = \"1 ft\"", "height = \"bean\"", "wall.embeds.height", "Correct the value.", 36)]
     public void A_wrong_key_is_named_with_file_line_and_remedy(string replace, string with, string what, string remedy, int line)
     {
         Assert.Contains(replace, Whole, StringComparison.Ordinal);

@@ -48,7 +48,7 @@ internal static class BarTables
         var known = walls.ToHashSet(StringComparer.Ordinal);
         var text = Schedule(layout.Rules);
         var rows = layout.BarSchedule.Where(row => known.Contains(row.Wall) && row.Use == BarUse.Vertical == areVertical).ToArray();
-        var cells = rows.GroupBy(row => row.Mark, StringComparer.Ordinal).Select(mark => ImmutableArray.Create(
+        var cells = rows.GroupBy(row => row.Mark, StringComparer.Ordinal).Select(mark => Cells(
             mark.Key,
             mark.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture),
             mark.First().Shape,
@@ -59,9 +59,12 @@ internal static class BarTables
             Mass(mark)));
         return Table.Of(
             rows.Length == 0 ? string.Empty : SheetText.BarSchedule(of, rows[0].Size.Name, text.Units),
-            ["Mark", "No", "Shape", "A", "B", "R", "Length", text.Units == UnitSystem.Inch ? "lb" : "kg"],
+            Cells("Mark", "No", "Shape", areVertical ? "A" : "A, B", "B", "R", "Length", text.Units == UnitSystem.Inch ? "lb" : "kg"),
             2,
-            rows.Length == 0 ? [] : cells.Append(["", rows.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture), "in all", "", "", "", "", Mass(rows)]));
+            rows.Length == 0 ? [] : cells.Append(Cells("", rows.Sum(row => row.Number).ToString(CultureInfo.InvariantCulture), "in all", "", "", "", "", Mass(rows))));
+
+        // The legs of bars around corners are equal, so that one column holds both.
+        ImmutableArray<string> Cells(params ImmutableArray<string> all) => areVertical ? all : all.RemoveAt(4);
 
         string Mass(IEnumerable<BarScheduleRow> some) => SheetText.Mass(some.Sum(row => row.Mass), text.Units);
     }

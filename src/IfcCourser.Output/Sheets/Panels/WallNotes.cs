@@ -64,11 +64,6 @@ internal static class WallNotes
             yield return note;
         }
 
-        foreach (var embed in wall.Embeds)
-        {
-            yield return SheetText.EmbedNote(embed, facts.Text, wall.LevelLine);
-        }
-
         foreach (var kind in wall.Findings.Where(finding => !_saidAbove.Contains(finding.Code)).GroupBy(finding => finding.Code))
         {
             foreach (var finding in kind.Take(MostOfAKind))

@@ -30,7 +30,7 @@ internal static class WallPanels
 
     private static IEnumerable<Panel> Tables(WallFacts facts, Func<string, string> titled) =>
     [
-        Pieces(facts, titled), Beds(facts, titled), Rakes(facts, titled), OpeningTable(facts, titled), Lintels(facts, titled), Beams(facts, titled), BeamBars(facts, titled),
+        Pieces(facts, titled), Beds(facts, titled), Rakes(facts, titled), OpeningTable(facts, titled), Lintels(facts, titled), Beams(facts, titled), BeamBars(facts, titled), Embeds(facts, titled),
         BarTables.Places(facts, titled(SheetText.BarTable)), BarTables.Steel(facts, titled(SheetText.SteelTable)),
     ];
 
@@ -109,6 +109,16 @@ internal static class WallPanels
         ["Tag", "Bars, laps"],
         1,
         facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(beam.Id, SheetText.BeamBars(beam, facts.Text))));
+
+    /// <summary>Equal ones at one height together.</summary>
+    private static Panel Embeds(WallFacts facts, Func<string, string> titled) => Table.Of(
+        titled(SheetText.EmbedTable),
+        ["No", "Height", "What, at"],
+        2,
+        facts.Wall.Embeds.GroupBy(embed => (embed.Product, embed.Z, embed.Note)).Select(same => ImmutableArray.Create(
+            Number(same.Count()),
+            facts.Text.Height(same.Key.Z - facts.Wall.LevelLine),
+            SheetText.EmbedPlaces(same, facts.Text))));
 
     private static string Grid(WallFacts facts, Units.Length length) => facts.Text.Piece(length, facts.Layout.Rules.Catalog.CutGrid);
 
