@@ -43,7 +43,7 @@ public static class StagingCsv
     private static double Turn(SetOutAxes axes, StagedPlace place)
     {
         var (from, to) = (axes.Of(place.Middle), axes.Of(place.Middle + place.Along));
-        return Math.Round(Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI + 360, 1) % 180;
+        return Math.Round((Math.Atan2(to.Y - from.Y, to.X - from.X) * 180 / Math.PI) + 360, 1) % 180;
     }
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -9,8 +9,6 @@ namespace IfcCourser.Output.Sheets;
 /// <summary>The first course as it stands: which blocks are sanded down and which are laid again.</summary>
 public static class SlabLevelledSheet
 {
-    private const double TextHeight = 2.5;
-
     public static Sheet Compose(LevelledCourse course)
     {
         var (units, axes) = (course.Layout.Rules.Catalog.Units, new SlabAxes(course.Layout, course.Storey, course.Blocks[0].Block));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Catalogs;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Takeoff;

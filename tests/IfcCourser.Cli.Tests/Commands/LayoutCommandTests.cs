@@ -217,7 +217,7 @@ public sealed class LayoutCommandTests
         CommandRun.Of("layout", Fixtures.House("sorrel"), "--out", folder.File("one"), "--job", folder.File("job.toml"), "--phases", "one", "--formats", "csv,json");
 
         var deliveries = Json(folder.File("job", "layout.json"))["takeoff"]!["deliveries"]!.AsArray();
-        Assert.Equal(["first", "in no phase"], deliveries.Select(delivery => (string?)delivery!["phase"]));
+        Assert.Equal(["first", "in no phase"], deliveries.Select(delivery => (string?)delivery!["phase"]), StringComparer.Ordinal);
         Assert.StartsWith("phase,item,description,", File.ReadAllText(folder.File("job", "order", "deliveries.csv")), StringComparison.Ordinal);
         Assert.False(File.Exists(folder.File("one", "order", "deliveries.csv")));
         Assert.Null(Json(folder.File("one", "layout.json"))["takeoff"]!["deliveries"]);

@@ -89,7 +89,7 @@ public sealed class JobReaderTests
     {
         var phases = JobReader.Read("[[phase]]\nname = \"1\"\nstoreys = [\"Ground*\"]\n[[phase]]\nname = \"2\"\nwalls = [\"A\", \"B\"]\n", "job.toml").Value!.Phases;
         Assert.False(phases.ByStorey);
-        Assert.Equal(["1 Ground*/", "2 /A B"], phases.Listed.Select(phase => $"{phase.Name} {string.Join(' ', phase.Storeys)}/{string.Join(' ', phase.Walls)}"));
+        Assert.Equal(["1 Ground*/", "2 /A B"], phases.Listed.Select(phase => $"{phase.Name} {string.Join(' ', phase.Storeys)}/{string.Join(' ', phase.Walls)}"), StringComparer.Ordinal);
         Assert.True(JobReader.Read("phases = \"storey\"\n", "job.toml").Value!.Phases.ByStorey);
     }
 

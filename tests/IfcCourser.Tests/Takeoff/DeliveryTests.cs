@@ -62,7 +62,7 @@ public sealed class DeliveryTests
         var layout = Twins(wholeOnly: false);
         var order = Orders.With(layout, OffcutReuse.Job, [new DeliveryPhase("first", ["W1"]), new DeliveryPhase("second", ["W0"])]).Order!;
 
-        Assert.Equal(["W1", "W0"], Assert.Single(order.Saw.Units).Pieces.Select(piece => piece.Wall));
+        Assert.Equal(["W1", "W0"], Assert.Single(order.Saw.Units).Pieces.Select(piece => piece.Wall), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -71,8 +71,8 @@ public sealed class DeliveryTests
         var layout = Twins();
         var phases = DeliveryPhases.Of(layout, new JobPhases(ByStorey: false, [new JobPhase("early", [], ["W1"]), new JobPhase("late", [], ["W1"])]));
 
-        Assert.Equal(["early: W1", $"{Messages.NoPhase}: W0"], phases.Select(phase => $"{phase.Name}: {string.Join(' ', phase.Walls)}"));
-        Assert.Equal(["Ground floor: W0 W1"], DeliveryPhases.Of(layout, new JobPhases(ByStorey: true, [])).Select(phase => $"{phase.Name}: {string.Join(' ', phase.Walls)}"));
+        Assert.Equal(["early: W1", $"{Messages.NoPhase}: W0"], phases.Select(phase => $"{phase.Name}: {string.Join(' ', phase.Walls)}"), StringComparer.Ordinal);
+        Assert.Equal(["Ground floor: W0 W1"], DeliveryPhases.Of(layout, new JobPhases(ByStorey: true, [])).Select(phase => $"{phase.Name}: {string.Join(' ', phase.Walls)}"), StringComparer.Ordinal);
         Assert.Empty(DeliveryPhases.Of(layout, JobPhases.One));
     }
 
