@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Schedules;

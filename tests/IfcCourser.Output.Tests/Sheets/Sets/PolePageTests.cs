@@ -30,7 +30,7 @@ public static class PolePageTests
     public static void Every_pole_is_on_one_page_and_the_pages_are_numbered_on()
     {
         var poles = _pages.SelectMany(page => page.Views[0].Items.OfType<TextItem>()).Where(text => text.Text.StartsWith("Pole ", StringComparison.Ordinal)).Select(text => text.Text.Split(' ')[1]);
-        Assert.Equal(Enumerable.Range(1, Walls).Select(number => FormattableString.Invariant($"{number}")), poles);
+        Assert.Equal(Enumerable.Range(1, Walls).Select(number => FormattableString.Invariant($"{number}")), poles, StringComparer.Ordinal);
         Assert.True(_pages.Length > 1);
         Assert.Equal(Enumerable.Range(1, _pages.Length).Select(page => FormattableString.Invariant($"Storey poles, page {page} of {_pages.Length}")), _pages.Select(page => page.Title.Title), StringComparer.Ordinal);
         var numbers = _pages.Select(page => int.Parse(page.Title.IdentificationNumber[1..], System.Globalization.CultureInfo.InvariantCulture)).ToArray();
