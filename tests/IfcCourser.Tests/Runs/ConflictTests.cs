@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
-using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
