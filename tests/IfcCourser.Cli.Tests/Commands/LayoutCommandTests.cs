@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using IfcCourser.Cli.Tests.Support;
 
 namespace IfcCourser.Cli.Tests.Commands;
@@ -26,7 +27,8 @@ public sealed class LayoutCommandTests
         Assert.True(coursed > 0);
         Assert.Contains($"walls/{house}.dxf", files, StringComparer.Ordinal);
         Assert.Contains($"walls/{house}.pdf", files, StringComparer.Ordinal);
-        Assert.Equal(coursed, files.Count(file => file.StartsWith("walls/W", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)));
+        var drawn = files.Where(file => file.StartsWith("walls/W", StringComparison.Ordinal) && file.EndsWith(".svg", StringComparison.Ordinal)).SelectMany(WallsOf).ToList();
+        Assert.Equal((coursed, coursed), (drawn.Count, drawn.Distinct().Count()));
         Assert.Equal(1, files.Count(file => file.StartsWith("walls/C", StringComparison.Ordinal)));
         Assert.Equal(4, files.Count(file => file.StartsWith("walls/P", StringComparison.Ordinal)));
         var hasBars = Layout(folder)["barSchedule"]!.AsArray().Count > 0;
@@ -34,9 +36,9 @@ public sealed class LayoutCommandTests
         var storeys = Layout(folder)["setOut"]!["storeys"]!.AsArray().Count;
         string[] others =
         [
-            "coordination/findings.csv", "coordination/findings.html", "coordination/issues.bcf", "layout.json", $"model/{house}.coursed.ifc", "order/saw-list.csv", "order/takeoff.csv",
+            "coordination/findings.csv", "coordination/findings.html", "coordination/issues.bcf", "layout.json", $"model/{house}.coursed.ifc", "order/saw-list.csv", "order/staging.csv", "order/takeoff.csv",
             "order/takeoff.xlsx", "report.html", "set-out/readings.csv", $"walls/{house}.dxf", $"walls/{house}.pdf",
-            .. hasBars ? ["order/bars.csv"] : Array.Empty<string>(),
+            .. hasBars ? ["order/bars.csv", "order/bar-stock.csv"] : Array.Empty<string>(),
             .. storeys > 0 ? [$"set-out/{house}.dxf", $"set-out/{house}.pdf", "set-out/points.csv"] : Array.Empty<string>(),
         ];
         Assert.Equal(others.Order(StringComparer.Ordinal), files.Where(file => !file.EndsWith(".svg", StringComparison.Ordinal)), StringComparer.Ordinal);
@@ -400,4 +402,12 @@ public sealed class LayoutCommandTests
 
     private static Dictionary<string, string> Sheets(string folder) =>
         Directory.GetFiles(folder, "*.svg").ToDictionary(path => Path.GetFileName(path)!, File.ReadAllText, StringComparer.Ordinal);
+
+    /// <summary>The numbers that a sheet's file name starts with: W001, W001_W002, or W003-W006 for a run of them.</summary>
+    private static IEnumerable<int> WallsOf(string file) => Regex.Match(file, "^walls/((?:_?W[0-9]{3}(?:-W[0-9]{3})?)+)", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking).Value["walls/".Length..]
+        .Split('_').SelectMany(part =>
+        {
+            var ends = part.Split('-').Select(end => int.Parse(end[1..], CultureInfo.InvariantCulture)).ToArray();
+            return Enumerable.Range(ends[0], ends[^1] - ends[0] + 1);
+        });
 }
