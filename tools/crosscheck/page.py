@@ -14,7 +14,7 @@ def problems(houses: list[Path], work: Path, tools):
     many_walls.write(model, WALLS)
     subprocess.run([*tools.command, "layout", model, "--out", many, "--quiet", "--walls", "all", "--width", "any", "--formats", "json,html"],
                    stdin=subprocess.DEVNULL, check=True)
-    run = subprocess.run(["node", tools.node / "page.mjs", "--faults", *houses, many], stdin=subprocess.DEVNULL, capture_output=True, text=True, check=False)
+    run = subprocess.run(["node", tools.node / "page.mjs", *houses, many], stdin=subprocess.DEVNULL, capture_output=True, text=True, check=False)
     print("\npages in headless Chromium, report and findings:")
     for line in run.stdout.splitlines():
         if line.startswith("PROBLEM "):
