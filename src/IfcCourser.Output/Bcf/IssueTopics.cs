@@ -14,7 +14,7 @@ internal sealed class IssueTopics(Layout layout, BcfVersion version)
 
     private readonly string _date = StampTime.Text(StampTime.Of(layout.Model.Date));
 
-    public ImmutableArray<BcfTopic> All() => [.. Issues.Of(layout).Select(Topic)];
+    public ImmutableArray<BcfTopic> All() => [.. Issues.Of(layout).AsParallel().AsOrdered().Select(Topic)];
 
     private BcfTopic Topic(Issue issue)
     {

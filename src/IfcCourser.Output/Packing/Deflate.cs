@@ -15,6 +15,9 @@ internal static class Deflate
     /// <summary>Earlier places looked at for each match: what more would save is under a hundredth.</summary>
     private const int Tries = 32;
 
+    /// <summary>Places of a match that later ones may start from: a long one is mostly a stretch of one byte, where the first will do.</summary>
+    private const int MostRemembered = 64;
+
     // RFC 1951, 3.2.5: the first length, or distance, of each code and its extra bits.
     private static readonly ImmutableArray<int> _lengths =
         [3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 15, 17, 19, 23, 27, 31, 35, 43, 51, 59, 67, 83, 99, 115, 131, 163, 195, 227, 258];
@@ -25,35 +28,41 @@ internal static class Deflate
     private static readonly ImmutableArray<int> _distances =
         [1, 2, 3, 4, 5, 7, 9, 13, 17, 25, 33, 49, 65, 97, 129, 193, 257, 385, 513, 769, 1025, 1537, 2049, 3073, 4097, 6145, 8193, 12289, 16385, 24577];
 
+    private static readonly ImmutableArray<(int Bits, int Count)> _symbols = [.. Enumerable.Range(0, 286).Select(Symbol)];
+    private static readonly ImmutableArray<int> _distanceBits = [.. Enumerable.Range(0, _distances.Length).Select(code => Turned(code, 5))];
+    private static readonly ImmutableArray<byte> _lengthCodes = [.. Enumerable.Range(0, LongestMatch + 1).Select(length => (byte)Math.Max(0, Last(_lengths, length)))];
+
     /// <summary>As RFC 1950: 32 KiB window, no dictionary, the packed data and its check sum.</summary>
     public static byte[] Pack(ReadOnlySpan<byte> data)
     {
-        List<byte> bytes = [0x78, 0x01, .. PackBare(data)];
+        var bits = new BitRow(data.Length);
+        bits.Add(0x78, 8);
+        bits.Add(0x01, 8);
+        PackBlock(bits, data);
         var check = Adler32(data);
         for (var shift = 24; shift >= 0; shift -= 8)
         {
-            bytes.Add((byte)((check >> shift) & 0xFF));
+            bits.Add((int)((check >> shift) & 0xFF), 8);
         }
 
-        return [.. bytes];
+        return bits.ToArray();
     }
 
     /// <summary>As RFC 1951: one last block of fixed codes.</summary>
     public static byte[] PackBare(ReadOnlySpan<byte> data)
     {
-        var bits = new BitRow([]);
-        bits.Add(0b011, 3);
+        var bits = new BitRow(data.Length);
         PackBlock(bits, data);
-        AddSymbol(bits, EndOfBlock);
-        bits.Close();
-        return [.. bits.Bytes];
+        return bits.ToArray();
     }
 
     private static void PackBlock(BitRow bits, ReadOnlySpan<byte> data)
     {
-        // The last place with each hash, and for each place the one before it with the same hash; -1 for none.
+        bits.Add(0b011, 3);
+
+        // The last place with each hash, and for each place of the window the one before it with the same hash; -1 for none.
         var last = new int[1 << HashBits];
-        var before = new int[data.Length];
+        var before = new int[Window];
         Array.Fill(last, -1);
         for (var at = 0; at < data.Length;)
         {
@@ -67,11 +76,17 @@ internal static class Deflate
                 AddMatch(bits, length, distance);
             }
 
-            for (var end = at + Math.Max(length, 1); at < end; at++)
+            var next = at + Math.Max(length, 1);
+            for (var end = Math.Min(next, at + MostRemembered); at < end; at++)
             {
                 Remember(data, at, last, before);
             }
+
+            at = next;
         }
+
+        AddSymbol(bits, EndOfBlock);
+        bits.Close();
     }
 
     private static void Remember(ReadOnlySpan<byte> data, int at, int[] last, int[] before)
@@ -79,7 +94,7 @@ internal static class Deflate
         if (at + LeastMatch <= data.Length)
         {
             var hash = Hash(data, at);
-            before[at] = last[hash];
+            before[at % Window] = last[hash];
             last[hash] = at;
         }
     }
@@ -94,7 +109,7 @@ internal static class Deflate
 
         var (best, distance) = (LeastMatch - 1, 0);
         var place = last[Hash(data, at)];
-        for (var tries = 0; tries < Tries && place >= 0 && at - place <= Window && best < most; tries++, place = before[place])
+        for (var tries = 0; tries < Tries && place >= 0 && at - place < Window && best < most; tries++, place = before[place % Window])
         {
             var length = data.Slice(at, most).CommonPrefixLength(data[place..]);
             if (length > best)
@@ -111,16 +126,22 @@ internal static class Deflate
 
     private static void AddMatch(BitRow bits, int length, int distance)
     {
-        var code = Last(_lengths, length);
+        int code = _lengthCodes[length];
         AddSymbol(bits, EndOfBlock + 1 + code);
         bits.Add(length - _lengths[code], _lengthBits[code]);
         code = Last(_distances, distance);
-        bits.AddCode(code, 5);
+        bits.Add(_distanceBits[code], 5);
         bits.Add(distance - _distances[code], code < 2 ? 0 : (code / 2) - 1);
     }
 
-    /// <summary>The fixed code of a literal or length (RFC 1951, 3.2.6).</summary>
     private static void AddSymbol(BitRow bits, int symbol)
+    {
+        var (code, count) = _symbols[symbol];
+        bits.Add(code, count);
+    }
+
+    /// <summary>The fixed code of a literal or length (RFC 1951, 3.2.6).</summary>
+    private static (int Bits, int Count) Symbol(int symbol)
     {
         var (code, count) = symbol switch
         {
@@ -129,7 +150,19 @@ internal static class Deflate
             < 280 => (symbol - 256, 7),
             _ => (0xC0 + symbol - 280, 8),
         };
-        bits.AddCode(code, count);
+        return (Turned(code, count), count);
+    }
+
+    /// <summary>A code with its highest bit first, as codes are packed.</summary>
+    private static int Turned(int code, int count)
+    {
+        var turned = 0;
+        for (var bit = 0; bit < count; bit++)
+        {
+            turned |= ((code >> bit) & 1) << (count - 1 - bit);
+        }
+
+        return turned;
     }
 
     private static int Last(ImmutableArray<int> firsts, int value)
@@ -141,45 +174,50 @@ internal static class Deflate
     private static uint Adler32(ReadOnlySpan<byte> data)
     {
         const uint Modulus = 65521;
+
+        // As many as the sums take in 32 bits before they are reduced.
+        const int Most = 5552;
         var (a, b) = (1u, 0u);
-        foreach (var value in data)
+        for (var from = 0; from < data.Length; from += Most)
         {
-            a = (a + value) % Modulus;
-            b = (b + a) % Modulus;
+            foreach (var value in data[from..Math.Min(from + Most, data.Length)])
+            {
+                a += value;
+                b += a;
+            }
+
+            (a, b) = (a % Modulus, b % Modulus);
         }
 
         return (b << 16) | a;
     }
 
-    /// <summary>Bits in bytes, the lowest first; codes stand with their highest bit first.</summary>
-    private sealed class BitRow(List<byte> bytes)
+    /// <summary>Bits in bytes, the lowest first.</summary>
+    /// <param name="size">Of the data: packed it is mostly smaller.</param>
+    private sealed class BitRow(int size)
     {
+        private byte[] _bytes = new byte[Math.Max(64, size / 4)];
+        private int _length;
         private int _bits;
         private int _count;
-
-        public List<byte> Bytes => bytes;
-
-        public void AddCode(int code, int count)
-        {
-            var turned = 0;
-            for (var bit = 0; bit < count; bit++)
-            {
-                turned |= ((code >> bit) & 1) << (count - 1 - bit);
-            }
-
-            Add(turned, count);
-        }
 
         public void Add(int value, int count)
         {
             _bits |= value << _count;
             for (_count += count; _count >= 8; _count -= 8)
             {
-                bytes.Add((byte)(_bits & 0xFF));
+                if (_length == _bytes.Length)
+                {
+                    Array.Resize(ref _bytes, 2 * _length);
+                }
+
+                _bytes[_length++] = (byte)(_bits & 0xFF);
                 _bits >>= 8;
             }
         }
 
         public void Close() => Add(0, (8 - _count) % 8);
+
+        public byte[] ToArray() => _bytes.AsSpan(0, _length).ToArray();
     }
 }

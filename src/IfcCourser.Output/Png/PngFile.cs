@@ -19,14 +19,18 @@ internal static class PngFile
         var row = width * Channels;
         var height = pixels.Length / row;
         var filtered = new byte[height * (row + 1)];
+        ReadOnlySpan<byte> above = new byte[row];
         for (var y = 0; y < height; y++)
         {
+            var source = pixels.Slice(y * row, row);
             var target = filtered.AsSpan(y * (row + 1), row + 1);
             target[0] = UpFilter;
             for (var x = 0; x < row; x++)
             {
-                target[x + 1] = unchecked((byte)(pixels[(y * row) + x] - (y == 0 ? 0 : pixels[((y - 1) * row) + x])));
+                target[x + 1] = unchecked((byte)(source[x] - above[x]));
             }
+
+            above = source;
         }
 
         return [0x89, .. "PNG\r\n\u001a\n"u8, .. Chunk("IHDR", [.. U32((uint)width), .. U32((uint)height), 8, 2, 0, 0, 0]), .. Chunk("IDAT", Deflate.Pack(filtered)), .. Chunk("IEND", [])];

@@ -20,6 +20,11 @@ internal sealed class Raster
     private readonly double _scale;
     private readonly int[] _cover;
 
+    /// <summary>Edges of what is filled, by their higher ends; those that the line meets; and where it does.</summary>
+    private readonly List<Edge> _edges = [];
+    private readonly List<Edge> _met = [];
+    private readonly List<long> _crossings = [];
+
     /// <param name="width">Paper millimetres.</param>
     /// <param name="height">Paper millimetres.</param>
     /// <param name="scale">Pixels in a millimetre.</param>
@@ -44,46 +49,70 @@ internal sealed class Raster
     /// <param name="ink">Red, green, blue.</param>
     public void Fill(IEnumerable<IReadOnlyList<Point>> loops, (byte R, byte G, byte B) ink)
     {
-        var edges = loops.SelectMany(Edges).Where(edge => edge.Y0 != edge.Y1).ToArray();
-        if (edges.Length == 0)
+        _edges.Clear();
+        foreach (var loop in loops)
+        {
+            AddEdges(loop);
+        }
+
+        if (_edges.Count == 0)
         {
             return;
         }
 
-        var (top, bottom) = (edges.Min(edge => edge.Y0) / Grid, edges.Max(edge => edge.Y1) / Grid);
-        for (var y = (int)Math.Max(0, top); y <= Math.Min(Height - 1, bottom); y++)
+        _met.Clear();
+        _edges.Sort((a, b) => a.Y0.CompareTo(b.Y0));
+        var (next, bottom) = (0, _edges.Max(edge => edge.Y1) / Grid);
+        var columns = new Columns(Cell(_edges.Min(edge => Math.Min(edge.X0, edge.X1))), Cell(_edges.Max(edge => Math.Max(edge.X0, edge.X1))));
+        for (var y = (int)Math.Max(0, _edges[0].Y0 / Grid); y <= Math.Min(Height - 1, bottom); y++)
         {
-            Array.Clear(_cover);
+            Array.Clear(_cover, columns.First, columns.Last - columns.First + 1);
             for (var line = 0; line < Lines; line++)
             {
-                Cover(edges, ((long)y * Grid) + (((2 * line) + 1) * Grid / (2 * Lines)));
+                var at = ((long)y * Grid) + (((2 * line) + 1) * Grid / (2 * Lines));
+                for (; next < _edges.Count && _edges[next].Y0 <= at; next++)
+                {
+                    _met.Add(_edges[next]);
+                }
+
+                _met.RemoveAll(edge => edge.Y1 <= at);
+                Cover(at);
             }
 
-            Blend(y, ink);
+            Blend(y, columns, ink);
         }
+
+        int Cell(long x) => (int)Math.Clamp(x / Grid, 0, Width - 1);
     }
 
     /// <summary>The edges of a loop in steps of the grid from the upper left corner, from the higher end to the lower.</summary>
-    private IEnumerable<(long X0, long Y0, long X1, long Y1)> Edges(IReadOnlyList<Point> loop)
+    private void AddEdges(IReadOnlyList<Point> loop)
     {
         for (var i = 0; i < loop.Count; i++)
         {
             var ((x0, y0), (x1, y1)) = (Snapped(loop[i]), Snapped(loop[(i + 1) % loop.Count]));
-            yield return y0 <= y1 ? (x0, y0, x1, y1) : (x1, y1, x0, y0);
+            if (y0 != y1)
+            {
+                _edges.Add(y0 < y1 ? new Edge(x0, y0, x1, y1) : new Edge(x1, y1, x0, y0));
+            }
         }
     }
 
     private (long X, long Y) Snapped(Point p) => ((long)Math.Round(p.X * _scale * Grid), ((long)Height * Grid) - (long)Math.Round(p.Y * _scale * Grid));
 
-    private void Cover((long X0, long Y0, long X1, long Y1)[] edges, long y)
+    private void Cover(long y)
     {
         // Half a step off the grid, so that no line runs through a corner.
-        var crossings = edges.Where(edge => edge.Y0 <= y && edge.Y1 > y)
-            .Select(edge => edge.X0 + ((((2 * (y - edge.Y0)) + 1) * (edge.X1 - edge.X0)) / (2 * (edge.Y1 - edge.Y0))))
-            .Order().ToArray();
-        for (var i = 0; i + 1 < crossings.Length; i += 2)
+        _crossings.Clear();
+        foreach (var edge in _met)
         {
-            var (from, to) = (Math.Max(0, crossings[i]), Math.Min((long)Width * Grid, crossings[i + 1]));
+            _crossings.Add(edge.X0 + ((((2 * (y - edge.Y0)) + 1) * (edge.X1 - edge.X0)) / (2 * (edge.Y1 - edge.Y0))));
+        }
+
+        _crossings.Sort();
+        for (var i = 0; i + 1 < _crossings.Count; i += 2)
+        {
+            var (from, to) = (Math.Max(0, _crossings[i]), Math.Min((long)Width * Grid, _crossings[i + 1]));
             for (var x = from / Grid; x * Grid < to; x++)
             {
                 _cover[x] += (int)(Math.Min(to, (x + 1) * Grid) - Math.Max(from, x * Grid));
@@ -91,9 +120,9 @@ internal sealed class Raster
         }
     }
 
-    private void Blend(int y, (byte R, byte G, byte B) ink)
+    private void Blend(int y, Columns columns, (byte R, byte G, byte B) ink)
     {
-        for (var x = 0; x < Width; x++)
+        for (var x = columns.First; x <= columns.Last; x++)
         {
             if (_cover[x] > 0)
             {
@@ -107,4 +136,8 @@ internal sealed class Raster
     }
 
     private static byte Mixed(byte under, byte ink, int share) => (byte)(((under * (Full - share)) + (ink * share) + (Full / 2)) / Full);
+
+    private readonly record struct Edge(long X0, long Y0, long X1, long Y1);
+
+    private readonly record struct Columns(int First, int Last);
 }

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace IfcCourser.Coursing;
 
 /// <summary>
@@ -21,12 +23,11 @@ internal static class LeastSum
     /// <param name="pairs">Costs of values together.</param>
     public static int[] Solve(IReadOnlyList<long[]> single, IEnumerable<Pair> pairs)
     {
-        var tables = single.Select((costs, i) => new Table([i], [costs.Length], costs))
-            .Concat(pairs.Select(pair => Table.Of(pair)))
-            .ToList();
+        Pair[] together = [.. pairs];
+        var tables = single.Select((costs, i) => new Table([i], [costs.Length], costs)).Concat(together.Select(Table.Of)).ToList();
         var sizes = single.Select(costs => costs.Length).ToArray();
         var order = new List<(int Variable, int[] Scope, int[] Best)>();
-        foreach (var variable in Order(sizes, tables.Select(table => table.Scope)))
+        foreach (var (variable, _) in Order(sizes, together.Select(pair => (pair.First, pair.Second))))
         {
             var touched = tables.Where(table => table.Scope.Contains(variable)).ToList();
             tables.RemoveAll(touched.Contains);
@@ -45,30 +46,16 @@ internal static class LeastSum
     }
 
     /// <summary>The entries of the largest table that eliminating such variables with such pairs needs.</summary>
-    public static long Largest(int[] sizes, IEnumerable<(int First, int Second)> pairs)
+    public static long Largest(int[] sizes, IEnumerable<(int First, int Second)> pairs) => Order(sizes, pairs).Max(step => step.Entries);
+
+    private static IEnumerable<(int Variable, long Entries)> Order(int[] sizes, IEnumerable<(int First, int Second)> pairs)
     {
-        var graph = new Graph(sizes.Length, pairs.Select(pair => new[] { pair.First, pair.Second }));
-        var largest = 1L;
-        while (graph.Next(sizes) is { } next)
+        var graph = new Graph(sizes, pairs);
+        while (graph.Next() is { } next)
         {
-            largest = Math.Max(largest, next.Entries);
+            yield return next;
             graph.Remove(next.Variable);
         }
-
-        return largest;
-    }
-
-    private static List<int> Order(int[] sizes, IEnumerable<int[]> scopes)
-    {
-        var graph = new Graph(sizes.Length, scopes);
-        var order = new List<int>(sizes.Length);
-        while (graph.Next(sizes) is { } next)
-        {
-            order.Add(next.Variable);
-            graph.Remove(next.Variable);
-        }
-
-        return order;
     }
 
     private static (Table Left, int[] Best) Eliminate(int variable, int[] sizes, List<Table> touched)
@@ -173,45 +160,84 @@ internal static class LeastSum
     /// <summary>Which variables share a table, as variables are eliminated.</summary>
     private sealed class Graph
     {
-        private readonly SortedSet<int>?[] _beside;
+        private const int Word = 64;
+        private const long MostEntries = long.MaxValue / 4096;
 
-        public Graph(int variables, IEnumerable<int[]> scopes)
+        private readonly int[] _sizes;
+
+        /// <summary>By variable, a bit for each variable that it shares a table with.</summary>
+        private readonly ulong[][] _beside;
+
+        /// <summary>By variable, the entries of the table that its elimination needs; 0 once it is eliminated.</summary>
+        private readonly long[] _entries;
+
+        public Graph(int[] sizes, IEnumerable<(int First, int Second)> pairs)
         {
-            _beside = [.. Enumerable.Range(0, variables).Select(_ => new SortedSet<int>())];
-            foreach (var scope in scopes.Where(scope => scope.Length == 2))
+            _sizes = sizes;
+            _beside = [.. sizes.Select(_ => new ulong[(sizes.Length + Word - 1) / Word])];
+            foreach (var (first, second) in pairs)
             {
-                _beside[scope[0]]!.Add(scope[1]);
-                _beside[scope[1]]!.Add(scope[0]);
+                _beside[first][second / Word] |= 1UL << (second % Word);
+                _beside[second][first / Word] |= 1UL << (first % Word);
             }
+
+            _entries = [.. Enumerable.Range(0, sizes.Length).Select(Entries)];
         }
 
-        /// <summary>The variable whose elimination needs the smallest table.</summary>
-        public (int Variable, long Entries)? Next(int[] sizes)
+        /// <summary>The variable whose elimination needs the smallest table; null where none is left.</summary>
+        public (int Variable, long Entries)? Next()
         {
-            (int Variable, long Entries)? best = null;
-            for (var v = 0; v < _beside.Length; v++)
+            var best = -1;
+            for (var v = 0; v < _entries.Length; v++)
             {
-                if (_beside[v] is { } beside)
-                {
-                    var entries = beside.Aggregate((long)sizes[v], (product, other) => Math.Min(long.MaxValue / 4096, product * sizes[other]));
-                    best = best is null || entries < best.Value.Entries ? (v, entries) : best;
-                }
+                best = _entries[v] > 0 && (best < 0 || _entries[v] < _entries[best]) ? v : best;
             }
 
-            return best;
+            return best < 0 ? null : (best, _entries[best]);
         }
 
         public void Remove(int variable)
         {
-            var beside = _beside[variable]!;
-            foreach (var other in beside)
+            var beside = _beside[variable];
+            _entries[variable] = 0;
+            foreach (var other in Members(beside))
             {
-                _beside[other]!.UnionWith(beside);
-                _beside[other]!.Remove(other);
-                _beside[other]!.Remove(variable);
+                var own = _beside[other];
+                for (var word = 0; word < own.Length; word++)
+                {
+                    own[word] |= beside[word];
+                }
+
+                own[other / Word] &= ~(1UL << (other % Word));
+                own[variable / Word] &= ~(1UL << (variable % Word));
             }
 
-            _beside[variable] = null;
+            foreach (var other in Members(beside))
+            {
+                _entries[other] = Entries(other);
+            }
+        }
+
+        private long Entries(int variable)
+        {
+            long entries = _sizes[variable];
+            foreach (var other in Members(_beside[variable]))
+            {
+                entries = Math.Min(MostEntries, entries * _sizes[other]);
+            }
+
+            return entries;
+        }
+
+        private static IEnumerable<int> Members(ulong[] set)
+        {
+            for (var word = 0; word < set.Length; word++)
+            {
+                for (var open = set[word]; open != 0; open &= open - 1)
+                {
+                    yield return (word * Word) + BitOperations.TrailingZeroCount(open);
+                }
+            }
         }
     }
 }

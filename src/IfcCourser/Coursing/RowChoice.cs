@@ -10,32 +10,83 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
 {
     private readonly Dictionary<(SegmentRows Lower, SegmentRows Upper), List<List<long>>> _known = [];
 
+    private readonly ILookup<int, (int Other, (int Lower, int Upper) Pair)> _beside = pairs
+        .SelectMany(pair => new[] { (Segment: pair.Lower, Other: pair.Upper, Pair: pair), (Segment: pair.Upper, Other: pair.Lower, Pair: pair) })
+        .ToLookup(side => side.Segment, side => (side.Other, side.Pair));
+
     /// <summary>The best wall that the gathered rows make.</summary>
     /// <param name="best">A good wall: its rows are always among those chosen from.</param>
-    public int[] Best(int[] best)
+    /// <param name="cost">What it costs.</param>
+    public int[] Best(int[] best, long cost)
     {
-        var allowed = Allowed(best);
+        var allowed = Allowed(best, Hopeful(best, cost));
+        if (allowed.All(rows => rows.Length == 1))
+        {
+            return best;
+        }
+
         var single = allowed.Select((rows, s) => rows.Select(row => segments[s].Rows[row].Cost).ToArray()).ToList();
         var costs = pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair), allowed[pair.Lower], allowed[pair.Upper])));
         var chosen = LeastSum.Solve(single, costs);
         return [.. chosen.Select((row, s) => allowed[s][row])];
     }
 
-    /// <summary>The rows that a choice is made from: all, or where the search would grow too large the cheapest and the best wall's.</summary>
-    private ImmutableArray<ImmutableArray<int>> Allowed(int[] best)
+    /// <summary>
+    /// By segment the rows that a wall cheaper than a known one may have: a wall costs at least, segment by segment, what the row costs and
+    /// half of what its laps with rows still hopeful cost at least.
+    /// </summary>
+    private List<int>[] Hopeful(int[] best, long cost)
     {
-        for (var most = segments.Max(segment => segment.Rows.Count); ; most -= Math.Max(1, most / 4))
+        List<int>[] hopeful = [.. segments.Select(segment => Enumerable.Range(0, segment.Rows.Count).ToList())];
+        for (var isNew = true; isNew;)
         {
-            var allowed = segments.Select((segment, s) => Enumerable.Range(0, segment.Rows.Count)
-                .OrderBy(row => row == best[s] ? 0 : 1)
-                .ThenBy(row => segment.Rows[row].Cost)
-                .Take(most)
-                .ToImmutableArray()).ToImmutableArray();
-            if (most == 1 || LeastSum.Largest([.. allowed.Select(rows => rows.Length)], pairs) <= LeastSum.LargestTable)
+            var twice = segments.Select((_, s) => hopeful[s].ConvertAll(row => TwiceAtLeast(s, row, hopeful))).ToList();
+            var room = (2 * cost) - twice.Sum(costs => costs.Min());
+            isNew = false;
+            for (var s = 0; s < hopeful.Length; s++)
             {
-                return allowed;
+                var most = room + twice[s].Min();
+                List<int> left = [.. hopeful[s].Where((row, i) => twice[s][i] < most || row == best[s])];
+                isNew |= left.Count < hopeful[s].Count;
+                hopeful[s] = left;
             }
         }
+
+        return hopeful;
+    }
+
+    private long TwiceAtLeast(int segment, int row, List<int>[] hopeful)
+    {
+        var cost = 2 * segments[segment].Rows[row].Cost;
+        foreach (var (other, pair) in _beside[segment])
+        {
+            var laps = LapsOf(pair);
+            var least = long.MaxValue;
+            foreach (var beside in hopeful[other])
+            {
+                least = Math.Min(least, pair.Lower == segment ? laps[row][beside] : laps[beside][row]);
+            }
+
+            cost += least;
+        }
+
+        return cost;
+    }
+
+    /// <summary>The rows that a choice is made from: all, or where the search would grow too large the cheapest and the best wall's.</summary>
+    private ImmutableArray<ImmutableArray<int>> Allowed(int[] best, List<int>[] hopeful)
+    {
+        var byCost = hopeful.Select((rows, s) => rows
+            .OrderBy(row => row == best[s] ? 0 : 1)
+            .ThenBy(row => segments[s].Rows[row].Cost)
+            .ToImmutableArray()).ToImmutableArray();
+        var most = byCost.Max(rows => rows.Length);
+        while (most > 1 && LeastSum.Largest([.. byCost.Select(rows => Math.Min(most, rows.Length))], pairs) > LeastSum.LargestTable)
+        {
+            most -= Math.Max(1, most / 4);
+        }
+
+        return [.. byCost.Select(rows => rows[..Math.Min(most, rows.Length)])];
     }
 
     private List<List<long>> LapsOf((int Lower, int Upper) pair)

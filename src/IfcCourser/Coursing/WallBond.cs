@@ -119,7 +119,7 @@ internal sealed class WallBond
         return best;
     }
 
-    private int[] Choose(int[] best) => Better(best, _choice.Best(best));
+    private int[] Choose(int[] best) => Better(best, _choice.Best(best, CostOf(best)));
 
     /// <summary>Fills course by course, each given those filled before.</summary>
     private int[] Build(IEnumerable<int> courses)
