@@ -342,7 +342,18 @@ internal static partial class Messages
     public static string LevelledLevel(LevelledCourse course, UnitSystem units) =>
         $"top of the first course at {Mm(course.Level, units)} in the heights of the readings; neighbours may differ by {LengthText.WithUnit(course.Step, units)}, all blocks by {LengthText.WithUnit(course.Range, units)}";
 
-    public static string BarsAsBuilt(int bars, int outside) => Invariant($"bars as built: {bars}, out of place {outside}");
+    public const string ApplyForBars = "  with --apply the layout and its sheets are written around these bars";
+
+    public static string BarsAsBuilt(SlabSurvey survey)
+    {
+        int Count(BarAnswer answer) => survey.Bars.Count(bar => bar.Answer == answer);
+        return Invariant(
+            $"bars as built: {survey.Bars.Length}, in place {Count(BarAnswer.AsPlanned)}, core drilled around {Count(BarAnswer.CoreMoves)}, blocks laid around {Count(BarAnswer.BondMoves)}, left to the engineer and the building official {Count(BarAnswer.Left)}");
+    }
+
+    public static string BarLeft(BarAsBuilt bar, UnitSystem units) =>
+        $"  {bar.Bar.Point}: {bar.Wall.Identity.Label} {bar.Core.Id} {bar.Core.Bar}, off {Mm(Math.Abs(bar.Along), units)} along and {Mm(Math.Abs(bar.Across), units)} across: "
+        + (bar.Where == BarPlace.OffAcross ? "out of its core" : "no bond keeps its core clear of joints");
 
     public static string Tolerance(ToleranceCheck check, UnitSystem units) =>
         $"  {(check.IsKept ? "kept" : "NOT KEPT")}: {check.What} {Mm(check.Value, units)}, may be {Mm(check.Limit, units)} ({check.Source})";

@@ -11,14 +11,26 @@ internal static class Messages
 
     private const string LayOutAgain = "Correct the file, or write it anew with the layout command.";
 
-    public const string BarRemedy = "Ask the engineer and the building official before the bar is moved, bent or replaced; the bond is not solved again around it here.";
-
     public static string Of(BarPlace place) => place switch
     {
         BarPlace.Inside => "inside",
         BarPlace.OffAlong => "off along the wall: core too near a joint",
         _ => "off across the wall: out of the core",
     };
+
+    /// <summary>What is done about a bar as built.</summary>
+    public static string Of(BarAnswer answer) => answer switch
+    {
+        BarAnswer.AsPlanned => "core as planned",
+        BarAnswer.CoreMoves => "core drilled around it",
+        BarAnswer.BondMoves => "blocks laid around it",
+        _ => "left: engineer and building official",
+    };
+
+    /// <summary>What the two decide about a bar that is left.</summary>
+    public static string AskedOf(BarPlace place) => place == BarPlace.OffAcross
+        ? "Out of the core whatever the bond: may the wall keep it there, or is it replaced? Neither bent nor drilled in anew without approval."
+        : "No bond of full and cut blocks keeps its core clear of joints, openings and ends: may it stay, or is it replaced? Neither bent nor drilled in anew without approval.";
 
     public static Fault Unreadable(string file, Exception e) =>
         new(file, null, null, $"the file can't be read: {e.Message.TrimEnd('.')}", "Check the path and its permissions.");

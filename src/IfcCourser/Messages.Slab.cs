@@ -122,7 +122,13 @@ internal static partial class Messages
 
     public static string BarOut(BarAsBuilt bar, UnitSystem units) =>
         $"{bar.Wall.Identity.Label}, {bar.Core.Id}: as built {Mm(Math.Abs(bar.Along), units)} towards the {(bar.Along < 0 ? "start" : "end")} and {Mm(Math.Abs(bar.Across), units)} towards the {(bar.Across < 0 ? "left" : "right")} face of its place; "
-        + (bar.Where == BarPlace.OffAcross ? "it stands out of its core" : "its core comes too near a joint");
+        + (bar.Where == BarPlace.OffAcross ? "it stands out of its core" : "its core comes too near a joint, whatever the bond");
+
+    public static string BondAroundBars(BondChange change)
+    {
+        var (before, after) = (change.Before.Quantities.PartUnits, change.After.Quantities.PartUnits);
+        return Invariant($"{change.After.Identity.Label} is coursed again around {string.Join(", ", change.Bars)} as built: {after} pieces cut, {before} as planned");
+    }
 
     public static string SlabOffLevel(double off, UnitSystem units) =>
         $"The slab lies up to {Mm(Math.Abs(off), units)} {(off > 0 ? "above" : "below")} its designed level; slabs on ground may by {Mm(19.05, units)} (ACI 117-10, 4.4.1)";

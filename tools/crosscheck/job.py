@@ -21,6 +21,7 @@ import parts_model
 import points
 import repeats
 import sheets
+import staging
 
 LIMIT = 600  # seconds for one command
 SUPPORTED = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'IFC(2X3|4|4X3)(_\w+)?'", re.I)
@@ -92,6 +93,7 @@ def check(task: Task, tools: Tools) -> Result:
         result.problems += points.problems_of(layout, task.out)
     with stage(result, "order"):
         result.problems += orders.problems_of(layout, task.out, task.kind == "fixture" and task.model.stem == task.model.parent.name)
+        result.problems += staging.problems_of(layout, task.out)
     with stage(result, "coursed model"):
         check_coursed(result, layout, task, before, tools)
     if "--ifc-parts" in task.options:

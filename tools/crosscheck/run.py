@@ -50,7 +50,7 @@ def main():
     results = lay_out_all(tasks, tools)
     problems += [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
-    problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command)
+    problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command, verifier)
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)

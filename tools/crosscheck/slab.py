@@ -12,7 +12,7 @@ BED_MM = 0.15
 VOLUME_SHARE = 0.002
 
 
-def problems(fixtures, work, command):
+def problems(fixtures, work, command, verifier):
     """What is wrong with slab.json of the fixtures' readings; empty where all is well."""
     work.mkdir(parents=True, exist_ok=True)
     model, readings = fixtures / "ifc" / "yarrow" / "yarrow.ifc", fixtures / "survey" / "yarrow-slab.csv"
@@ -26,6 +26,35 @@ def problems(fixtures, work, command):
     points = levels(readings, layout)
     found = list(compare(layout, slab, points))
     print(f"slab: {len(points)} readings, {len(slab['blocks'])} beds and the mortar recomputed by raster: {len(found)} differences")
+    return found + changed_problems(layout, laid, readings, work / "applied", points, command, verifier)
+
+
+def changed_problems(layout, laid, readings, out, points, command, verifier):
+    """The layout that --apply writes: bars where they were measured, clear of joints, all other bars where they were; beds under its own blocks."""
+    done = subprocess.run([*command, "slab", str(laid / "layout.json"), "--readings", str(readings), "--out", str(out), "--formats", "json", "--apply", "--quiet"],
+                          capture_output=True, text=True)
+    if done.returncode != 0:
+        return [f"slab --apply ended with {done.returncode}: {done.stderr.strip()}"]
+    changed, slab = (json.loads((out / name).read_text(encoding="utf-8")) for name in ("layout.json", "slab.json"))
+    found = [f"applied {text}" for text in compare(changed, slab, points)]
+    if verifier is not None:
+        checked = subprocess.run(["/usr/bin/python3", str(verifier), str(out / "layout.json")], capture_output=True, text=True)
+        if not checked.stdout.startswith("0 breaches"):
+            found.append(f"slab --apply: {checked.stdout.strip()[:400]}")
+    before, after = ({(wall["globalId"], core["id"]): (wall, core) for wall in one["walls"] for core in wall.get("cores", [])} for one in (layout, changed))
+    moved = {(bar["wall"], bar["core"]): bar for bar in slab["bars"] if bar["answer"] in ("bond-moves", "core-moves")}
+    for key, (_, core) in before.items():
+        off = moved[key]["along"] if key in moved else 0
+        if abs(after[key][1]["at"] - core["at"] - off) > 1e-3:
+            found.append(f"slab --apply: {key} stands {after[key][1]['at'] - core['at']:.3f} off its plan, measured {off:.3f}")
+    clearance = changed["rules"]["coreClearance"]
+    for key in moved:
+        wall, core = after[key]
+        for course in wall["courses"]:
+            joints = [(a["to"] + b["from"]) / 2 for a in course["pieces"] for b in course["pieces"] if 0 <= b["from"] - a["to"] <= changed["catalog"]["headJointMax"]]
+            if course["top"] > core["bottom"] and course["bottom"] < core["top"] and any(abs(joint - core["at"]) < clearance - 0.01 for joint in joints):
+                found.append(f"slab --apply: {key} is too near a joint of course {course['n']}")
+    print(f"slab --apply: {len(slab['bars'])} bars as built, {len(moved)} laid around, {sum(bar['answer'] == 'left' for bar in slab['bars'])} left: {len(found)} problems")
     return found
 
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using IfcCourser.Findings;
 using IfcCourser.Output.Json;
+using IfcCourser.Runs;
 using IfcCourser.Slabs;
 
 namespace IfcCourser.Cli.Commands;
@@ -43,7 +44,7 @@ internal static class SlabCommand
             return course.IsOk ? Write(course.Value, settings, terminal) : terminal.End(course.Fault, StatusOf(course.Fault));
         }
 
-        var survey = SlabSurveys.Of(layout.Value, readings.Value, settings.Storey, settings.Thickest);
+        var survey = BondAsBuilt.Of(layout.Value, readings.Value, settings.Storey, settings.Thickest, settings.Apply);
         return survey.IsOk ? Write(survey.Value, settings, terminal) : terminal.End(survey.Fault, StatusOf(survey.Fault));
     }
 

@@ -25,6 +25,7 @@ internal static class SlabFiles
             (["json"], () => folder.Add("slab.json", stream => SlabJson.Write(survey, stream))),
             (["csv"], () => folder.Add("set-out/slab-bed.csv", stream => SlabBedCsv.Write(survey, stream))),
             (["csv"], () => survey.Bars.IsEmpty ? null : folder.Add("set-out/bars-as-built.csv", stream => BarsAsBuiltCsv.Write(survey, stream))),
+            (["csv"], () => survey.Bars.All(bar => bar.Answer != BarAnswer.Left) ? null : folder.Add("set-out/bars-left.csv", stream => BarsLeftCsv.Write(survey, stream))),
             (["dxf", "svg", "pdf"], () => Sheets(
                 folder, survey.Layout, [("slab-levels", SlabLevelSheet.Compose(survey)), ("slab-first-course", SlabCourseSheet.Compose(survey))], "slab", settings, terminal)),
             (["json"], () => settings.Apply ? Applied(folder, survey, settings, terminal) : null),

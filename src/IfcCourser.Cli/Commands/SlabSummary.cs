@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using IfcCourser.Findings;
 using IfcCourser.Slabs;
 
 namespace IfcCourser.Cli.Commands;
@@ -67,10 +68,19 @@ internal static class SlabSummary
 
         if (!survey.Bars.IsEmpty)
         {
-            yield return Messages.BarsAsBuilt(survey.Bars.Length, survey.Bars.Count(bar => bar.Where != BarPlace.Inside));
+            yield return Messages.BarsAsBuilt(survey);
+            foreach (var bar in survey.Bars.Where(bar => bar.Answer == BarAnswer.Left))
+            {
+                yield return Messages.BarLeft(bar, units);
+            }
+
+            if (!settings.Apply && survey.Bars.Any(bar => bar.Answer is BarAnswer.CoreMoves or BarAnswer.BondMoves))
+            {
+                yield return Messages.ApplyForBars;
+            }
         }
 
-        foreach (var finding in survey.Findings.GroupBy(finding => finding.Code).OrderByDescending(code => code.Key.Severity))
+        foreach (var finding in survey.Findings.Where(finding => finding.Code != FindingCodes.BarOutOfPlace).GroupBy(finding => finding.Code).OrderByDescending(code => code.Key.Severity))
         {
             yield return finding.Count() == 1 ? Messages.SlabFinding(finding.First()) : Messages.FindingCount(finding.Key.Severity, finding.Key, finding.Count());
         }
@@ -90,6 +100,8 @@ internal static class SlabSummary
             json.WriteNumber("outOfRange", survey.Beds.Count(bed => bed.High > 0 || bed.Low > 0));
             json.WriteNumber("bars", survey.Bars.Length);
             json.WriteNumber("barsOut", survey.Bars.Count(bar => bar.Where != BarPlace.Inside));
+            json.WriteNumber("barsInNewBond", survey.Bars.Count(bar => bar.Answer == BarAnswer.BondMoves));
+            json.WriteNumber("barsLeft", survey.Bars.Count(bar => bar.Answer == BarAnswer.Left));
         });
 
     private static string Json(LevelledCourse course, SlabSettings settings, IReadOnlyList<string> files) => Json(

@@ -32,6 +32,14 @@ internal static class JsonNames
 
     public static string Of(LevelWork work) => work is LevelWork.NotRead ? "not-read" : Lower(work);
 
+    public static string Of(BarAnswer answer) => answer switch
+    {
+        BarAnswer.AsPlanned => "as-planned",
+        BarAnswer.CoreMoves => "core-moves",
+        BarAnswer.BondMoves => "bond-moves",
+        _ => "left",
+    };
+
     public static string Of(ReadingHeights heights) => Lower(heights);
 
     public static string Of(RemedyKind kind) => kind switch

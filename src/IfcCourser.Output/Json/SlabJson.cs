@@ -41,6 +41,7 @@ public static class SlabJson
             json.Lines("readings", survey.Readings.Levels, (line, reading) => Reading(line, survey, reading));
             json.Lines("blocks", survey.Beds, Block);
             json.Lines("bars", survey.Bars, Bar);
+            json.Lines("bonds", survey.BondChanges, Bond);
             json.Lines("tolerances", survey.Tolerances, ToleranceJson.Write);
             json.Lines("findings", survey.Findings, LayoutJson.Finding);
             json.WriteEndObject();
@@ -102,6 +103,20 @@ public static class SlabJson
         }
     }
 
+    private static void Bond(Utf8JsonWriter json, BondChange change)
+    {
+        json.WriteString("wall", change.After.Identity.GlobalId);
+        json.WriteStartArray("cores");
+        foreach (var core in change.Bars)
+        {
+            json.WriteStringValue(core);
+        }
+
+        json.WriteEndArray();
+        json.WriteNumber("cutsPlanned", change.Before.Quantities.PartUnits);
+        json.WriteNumber("cuts", change.After.Quantities.PartUnits);
+    }
+
     private static void Bar(Utf8JsonWriter json, BarAsBuilt bar)
     {
         json.WriteString("point", bar.Bar.Point);
@@ -111,5 +126,6 @@ public static class SlabJson
         json.Member("across", bar.Across);
         json.Member("play", bar.Core.PlayMinus, bar.Core.PlayPlus);
         json.WriteString("status", Messages.Of(bar.Where));
+        json.WriteString("answer", JsonNames.Of(bar.Answer));
     }
 }

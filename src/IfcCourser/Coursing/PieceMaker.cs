@@ -25,7 +25,7 @@ internal sealed class PieceMaker(ElevationOutline outline, ImmutableArray<Lintel
             [.. boxes.Select((box, i) => Make(FormattableString.Invariant($"C{band.Number}P{i + 1}"), box, band, cores))]);
     }
 
-    private Piece Make(string id, ElevationRect box, CourseBand band, ImmutableArray<Core> cores)
+    public Piece Make(string id, ElevationRect box, CourseBand band, ImmutableArray<Core> cores)
     {
         var letIn = lintels.Where(lintel => LetInLintel.IsIn(lintel, band, rules)).Select(lintel => LetInLintel.WithJoints(lintel, rules));
         var part = outline.Within(box, letIn).MaxBy(part => part.Area);

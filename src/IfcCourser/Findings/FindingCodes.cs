@@ -385,8 +385,12 @@ public static class FindingCodes
     public static readonly FindingCode SlabOffLevel = new(
         "slab-off-level", Severity.Warning, "The slab lies further off its designed level than slabs may.", "Ask the engineer before blocks are laid.");
 
+    public static readonly FindingCode BondAroundBars = new(
+        "bond-around-bars", Severity.Note, "A wall is coursed again around its bars as built, which came too near joints.",
+        "Lay it by the changed sheets, which slab writes with --apply; those of the plan are superseded.");
+
     public static readonly FindingCode BarOutOfPlace = new(
-        "bar-out-of-place", Severity.Warning, "A bar as built stands out of its core, or brings the core too near a joint.",
+        "bar-out-of-place", Severity.Warning, "A bar as built stands out of its core, or brings the core too near a joint, and no bond takes it.",
         "Give the list to the engineer and the building official: bars are neither bent nor drilled in anew without them.");
 
     public static readonly FindingCode HeightsOfBench = new(

@@ -195,7 +195,7 @@ internal sealed class WallRun
         return cores.ToImmutable();
     }
 
-    private static ImmutableArray<string> RestsOn(Lintel lintel, ImmutableArray<Course> courses)
+    public static ImmutableArray<string> RestsOn(Lintel lintel, ImmutableArray<Course> courses)
     {
         var below = courses.LastOrDefault(course => course.Bottom < lintel.Bottom);
         var (jambLeft, jambRight) = (lintel.From + lintel.BearingLeft, lintel.To - lintel.BearingRight);

@@ -43,6 +43,22 @@ public static class SetOuts
         };
     }
 
+    /// <summary>The set-out of a layout whose bars stand otherwise now: numbers, axes and control points stay.</summary>
+    public static Layout Again(Layout layout)
+    {
+        var walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
+        return layout with { SetOut = layout.SetOut with { Storeys = [.. layout.SetOut.Storeys.Select(storey => storey with { Bars = [.. storey.Bars.Select(bar => Bar(bar, storey.Axes))] })] } };
+
+        BarSetOut Bar(BarSetOut bar, SetOutAxes axes)
+        {
+            var wall = walls[bar.Wall];
+            var core = wall.Cores.First(core => string.Equals(core.Id, bar.Core, StringComparison.Ordinal));
+            var foot = Foot(wall, core);
+            var (x, y) = axes.Measured(foot.Plan);
+            return bar with { Point = foot, X = x, Y = y, Block = FootBlocks.Of(wall, core, walls), OnFace = bar.OnFace is { } face ? face with { Along = core.At - wall.Wall.LeftFace.From } : null };
+        }
+    }
+
     private static StoreySetOut Storey(
         string? name, ImmutableArray<WallLayout> walls, Dictionary<string, WallLayout> all, Site site, int firstBar, int firstPoint)
     {

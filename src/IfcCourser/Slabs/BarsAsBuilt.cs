@@ -39,15 +39,20 @@ internal static class BarsAsBuilt
         return found is [var only] ? only : null;
     }
 
-    private static BarAsBuilt Held(PlacedBar bar, WallLayout wall, Core core)
+    /// <summary>A bar beside its plan. In the hole of its core it may stand anywhere; outside, the core goes with it as far as its play.</summary>
+    internal static BarAsBuilt Held(PlacedBar bar, WallLayout wall, Core core)
     {
         var (along, across) = Off(wall, core, bar.Plan);
-        var play = along < 0 ? core.PlayMinus : core.PlayPlus;
-        var steel = core.Bars?.Diameter ?? BarSizes.Find(core.Bar)?.Diameter ?? Length.Zero;
-        var where = Math.Abs(across) > ((core.Diameter - steel) / 2).Mm ? BarPlace.OffAcross
-            : Math.Abs(along) > play.Mm ? BarPlace.OffAlong
+        var play = (along < 0 ? core.PlayMinus : core.PlayPlus).Mm;
+        var room = ((core.Diameter - (core.Bars?.Diameter ?? BarSizes.Find(core.Bar)?.Diameter ?? Length.Zero)) / 2).Mm;
+        var (isInCore, isCorner) = (Math.Abs(along) <= room, !core.SharedWith.IsEmpty);
+
+        // Along one wall of a corner is across the other.
+        var where = Math.Abs(across) > room || (isCorner && !isInCore) ? BarPlace.OffAcross
+            : !isInCore && Math.Abs(along) > play ? BarPlace.OffAlong
             : BarPlace.Inside;
-        return new BarAsBuilt(bar, wall, core, along, across, where);
+        var answer = where != BarPlace.Inside ? BarAnswer.Left : isInCore ? BarAnswer.AsPlanned : BarAnswer.CoreMoves;
+        return new BarAsBuilt(bar, wall, core, along, across, where, answer);
     }
 
     private static (double Along, double Across) Off(WallLayout wall, Core core, Vector2 place)

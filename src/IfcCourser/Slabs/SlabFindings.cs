@@ -27,7 +27,12 @@ internal static class SlabFindings
             yield return new Finding(FindingCodes.BedOutOfRange, Messages.BedOut(bed, units), new FindingPlace { S = bed.Block.Piece.From, Course = 1, Piece = bed.Block.Piece.Id });
         }
 
-        foreach (var bar in survey.Bars.Where(bar => bar.Where != BarPlace.Inside))
+        foreach (var change in survey.BondChanges)
+        {
+            yield return new Finding(FindingCodes.BondAroundBars, Messages.BondAroundBars(change));
+        }
+
+        foreach (var bar in survey.Bars.Where(bar => bar.Answer == BarAnswer.Left))
         {
             yield return new Finding(FindingCodes.BarOutOfPlace, Messages.BarOut(bar, units), new FindingPlace { S = bar.Core.At, Core = bar.Core.Id });
         }

@@ -26,6 +26,9 @@ public sealed record SlabSurvey
 
     public required ImmutableArray<BarAsBuilt> Bars { get; init; }
 
+    /// <summary>Walls whose blocks are laid otherwise around bars as built, in the order of the layout.</summary>
+    public ImmutableArray<BondChange> BondChanges { get; init; } = [];
+
     /// <summary>Figures beside standards' tolerances.</summary>
     public required ImmutableArray<ToleranceCheck> Tolerances { get; init; }
 

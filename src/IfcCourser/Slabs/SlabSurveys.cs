@@ -15,7 +15,8 @@ public static class SlabSurveys
     /// <param name="file">Readings of one storey's slab.</param>
     /// <param name="storey">Its name; null for the lowest with blocks.</param>
     /// <param name="thickest">The bed at most; null where the catalog's limit counts.</param>
-    public static Outcome<SlabSurvey> Of(Layout layout, ReadingsFile file, string? storey, Length? thickest)
+    /// <param name="around">Measured bars and what the bond does about them, where that is known; null where bars are only held to the layout.</param>
+    public static Outcome<SlabSurvey> Of(Layout layout, ReadingsFile file, string? storey, Length? thickest, (ImmutableArray<BarAsBuilt> Bars, ImmutableArray<BondChange> Changes)? around = null)
     {
         var found = StoreyBlocks.Of(layout, storey);
         if (!found.IsOk)
@@ -61,7 +62,8 @@ public static class SlabSurveys
             Field = field,
             Remedies = remedies,
             Beds = beds,
-            Bars = bars.Value.Bars,
+            Bars = around?.Bars ?? bars.Value.Bars,
+            BondChanges = around?.Changes ?? [],
             Tolerances = SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, layout.Rules.Catalog.Units) is { } flatness ? [flatness] : [],
             Findings = [],
         };

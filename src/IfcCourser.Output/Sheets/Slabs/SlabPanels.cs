@@ -31,7 +31,7 @@ internal static class SlabPanels
         ["No", "Wall, core", "Along", "Across", "Is"],
         4,
         facts.Survey.Bars.Select(bar => ImmutableArray.Create(
-            bar.Bar.Point, $"{facts.WallNumber(bar.Wall)} {bar.Core.Id}", Signed(facts, bar.Along), Signed(facts, bar.Across), Messages.Of(bar.Where))));
+            bar.Bar.Point, $"{facts.WallNumber(bar.Wall)} {bar.Core.Id}", Signed(facts, bar.Along), Signed(facts, bar.Across), Messages.Of(bar.Answer))));
 
     public static Panel Control(SlabFacts facts) => Table.Of(
         SlabText.Control,
