@@ -38,6 +38,11 @@ internal static class WallNotes
     public static IEnumerable<string> Own(WallFacts facts)
     {
         var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
+        if (facts.Stretch is { } stretch)
+        {
+            yield return SheetText.Parted(stretch, facts.Text);
+        }
+
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
         if (!wall.BondBeams.IsEmpty)
         {

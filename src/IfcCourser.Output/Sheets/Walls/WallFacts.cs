@@ -8,19 +8,32 @@ internal sealed class WallFacts
     /// <summary>Start of the run, from which everything along the wall is measured.</summary>
     public const double Start = 0;
 
-    public WallFacts(Layout layout, WallLayout wall)
+    /// <param name="stretch">What the sheet shows of the wall; null for all of it.</param>
+    public WallFacts(Layout layout, WallLayout wall, WallStretch? stretch = null)
     {
         Layout = layout;
-        Wall = wall;
+        Whole = wall;
+        Stretch = stretch;
+        Wall = stretch?.Of(wall) ?? wall;
         Text = new SheetLengths(layout.Rules.Catalog.Units);
-        Schedule = PieceSchedule.Of(wall);
-        Tags = OpeningTags.Of(wall.Openings);
+        Schedule = stretch is null ? PieceSchedule.Of(wall) : PieceSchedule.Of(wall).For(Wall.Courses.SelectMany(course => course.Pieces));
+        Tags = [.. wall.Openings.Zip(OpeningTags.Of(wall.Openings)).Where(pair => stretch?.Has(pair.First) ?? true).Select(pair => pair.Second)];
         Number = NumberOf(wall);
     }
 
     public Layout Layout { get; }
 
+    /// <summary>What the sheet shows of the wall.</summary>
     public WallLayout Wall { get; }
+
+    /// <summary>The wall with what other sheets show of it.</summary>
+    public WallLayout Whole { get; }
+
+    /// <summary>Null where one sheet shows the whole wall.</summary>
+    public WallStretch? Stretch { get; }
+
+    /// <summary>What is shown along the run, where that is not all of it, real millimetres.</summary>
+    public (double From, double To) Shown => Stretch is null ? (double.MinValue, double.MaxValue) : (Left, Right);
 
     public SheetLengths Text { get; }
 
@@ -33,7 +46,7 @@ internal sealed class WallFacts
     public int Number { get; }
 
     /// <summary>As it stands over the wall's drawing: W003 and its name.</summary>
-    public string Title => $"{SheetText.WallNumber(Number)}  {Name}";
+    public string Title => $"{SheetText.WallNumber(Number)}  {Name}" + (Stretch is { } stretch ? SheetText.Part(stretch.Index, stretch.Count) : string.Empty);
 
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
@@ -45,6 +58,9 @@ internal sealed class WallFacts
     public double Bottom => Wall.Outline.Min(p => p.Z.Mm);
 
     public double Top => Wall.Outline.Max(p => p.Z.Mm);
+
+    /// <summary>Those of which the sheet shows something, from end to end.</summary>
+    public IEnumerable<BondBeam> Beams => Whole.BondBeams.Where(beam => Wall.BondBeams.Any(shown => shown.Id == beam.Id));
 
     public double LevelLine => Wall.LevelLine.Mm;
 

@@ -11,6 +11,7 @@ internal sealed record WallView(WallFacts Facts, Canvas Canvas)
         Elevation.Draw(canvas, facts);
         Runs.Draw(canvas, facts);
         Heights.Draw(canvas, facts);
+        Matches.Draw(canvas, facts);
         Strips.Draw(canvas, facts);
         var title = TextMetrics.Fit(facts.Title, TitleHeight, canvas.Extent.Width / canvas.PerPaper);
         canvas.Write(new TextItem(Pen.Heading, new Point(canvas.Extent.Left, canvas.Extent.Top + (3 * canvas.PerPaper)), title, TitleHeight));
