@@ -16,7 +16,8 @@ internal sealed class DrawingFiles(OutputFolder folder, Layout layout, DrawingCh
     /// <summary>Writes the set; the layout with a finding where the font can't set a character, or the first fault.</summary>
     public Outcome<Layout> Add(Terminal terminal)
     {
-        var sheets = DrawingSet.Of(layout, choice.Paper is { } paper ? [paper] : PaperSize.For(layout.Rules.Catalog.Units));
+        var papers = choice.Paper.For(layout);
+        var sheets = choice.Issue is { } issue ? DrawingSet.Of(issue, papers) : DrawingSet.Of(layout, papers);
         terminal.Step(Messages.DrawingSheets(sheets.Length));
         (SetSheet Entry, Sheet Sheet)[] drawn = [.. sheets.AsParallel().AsOrdered().Select(sheet => (sheet, sheet.Compose()))];
         var missing = new List<MissingGlyph>();

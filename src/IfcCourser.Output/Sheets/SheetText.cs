@@ -1,5 +1,6 @@
 using System.Globalization;
 using IfcCourser.Catalogs;
+using IfcCourser.Comparing;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
@@ -55,6 +56,7 @@ public static class SheetText
     public const string LegendCore = "bar and core: keep joints clear";
     public const string LegendNotch = "notch at a bar's foot: clean and look in";
     public const string LegendMovementJoint = "movement joint: keep it open";
+    public const string LegendRevised = "changed since the last issue";
     public const string LegendMatch = "match line: the wall goes on elsewhere";
     public const string LegendDesigned = "opening where it was designed";
     public const string LegendLevel = "level line: top of course 1";
@@ -69,6 +71,11 @@ public static class SheetText
     public const string Viewer = "Seen from the arrow in the key plan. Lay from A (left) to B (right).";
 
     public const string Match = "match";
+
+    /// <summary>A sentence for each change.</summary>
+    internal static IEnumerable<string> Revised(WallRevision revision) => revision.Changes.IsEmpty
+        ? [$"Rev. {revision.Mark}: this wall is new."]
+        : revision.Changes.Select(change => $"Rev. {revision.Mark}: {change.What.Replace('-', ' ')}: {change.Detail}.");
 
     public const string ElevationView = "Elevation";
 

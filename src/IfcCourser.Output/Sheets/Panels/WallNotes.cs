@@ -38,6 +38,11 @@ internal static class WallNotes
     public static IEnumerable<string> Own(WallFacts facts)
     {
         var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
+        foreach (var change in facts.Revision is { } revision ? SheetText.Revised(revision) : [])
+        {
+            yield return change;
+        }
+
         if (facts.Stretch is { } stretch)
         {
             yield return SheetText.Parted(stretch, facts.Text);

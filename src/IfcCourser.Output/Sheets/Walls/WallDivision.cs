@@ -3,17 +3,17 @@ using IfcCourser.Layouts;
 namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>
-/// Parts a wall over as few sheets as it takes where one would take it at a scale that can't be read: courses must be as high on the paper as their numbers.
+/// Parts a wall over as few sheets as it takes where no sheet holds it at a scale that can be read: courses must be as high on the paper as their numbers.
 /// </summary>
 internal static class WallDivision
 {
-    /// <summary>Sheets of a wall; its own page where that can be read, or where no division makes it so.</summary>
+    /// <summary>Sheets of a wall; its own page where that is no roll, or where no division saves the roll.</summary>
     /// <param name="papers">Smallest first.</param>
     public static ImmutableArray<WallPage> Of(WallPage page, ImmutableArray<PaperSize> papers)
     {
         var facts = page.Views[0].Facts;
-        var scale = LeastLegible(facts);
-        if (page.Scale.Denominator <= scale.Denominator)
+        var scale = WallPage.LegibleFor(facts)[^1];
+        if (papers.Contains(page.Paper))
         {
             return [page];
         }
@@ -30,20 +30,13 @@ internal static class WallDivision
         return [page];
     }
 
-    /// <summary>The smallest scale at which each course has room for its number; the largest of all where none has.</summary>
-    private static DrawingScale LeastLegible(WallFacts facts)
-    {
-        var scales = DrawingScale.For(facts.Text.Units);
-        return scales.LastOrDefault(scale => facts.Layout.Rules.Catalog.CoursePitch.Mm / scale.Denominator >= RunningTier.Pitch) ?? scales[0];
-    }
-
     private static ImmutableArray<WallPage>? Pages(WallFacts facts, ImmutableArray<MatchLine> lines, DrawingScale scale, ImmutableArray<PaperSize> papers)
     {
         var pages = ImmutableArray.CreateBuilder<WallPage>();
         for (var i = 0; i <= lines.Length; i++)
         {
             var stretch = new WallStretch(i + 1, lines.Length + 1, i == 0 ? null : lines[i - 1], i == lines.Length ? null : lines[i]);
-            if (WallPage.On(new WallFacts(facts.Layout, facts.Whole, stretch), scale, papers) is not { } page)
+            if (WallPage.On(new WallFacts(facts.Layout, facts.Whole, stretch, facts.Revision), scale, papers) is not { } page)
             {
                 return null;
             }

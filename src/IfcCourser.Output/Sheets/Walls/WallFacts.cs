@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Sheets.Walls;
@@ -9,8 +10,10 @@ internal sealed class WallFacts
     public const double Start = 0;
 
     /// <param name="stretch">What the sheet shows of the wall; null for all of it.</param>
-    public WallFacts(Layout layout, WallLayout wall, WallStretch? stretch = null)
+    /// <param name="revision">Null where nothing changed, or nobody asked.</param>
+    public WallFacts(Layout layout, WallLayout wall, WallStretch? stretch = null, WallRevision? revision = null)
     {
+        Revision = revision;
         Layout = layout;
         Whole = wall;
         Stretch = stretch;
@@ -31,6 +34,9 @@ internal sealed class WallFacts
 
     /// <summary>Null where one sheet shows the whole wall.</summary>
     public WallStretch? Stretch { get; }
+
+    /// <summary>What changed since the last issue.</summary>
+    public WallRevision? Revision { get; }
 
     /// <summary>What is shown along the run, where that is not all of it, real millimetres.</summary>
     public (double From, double To) Shown => Stretch is null ? (double.MinValue, double.MaxValue) : (Left, Right);

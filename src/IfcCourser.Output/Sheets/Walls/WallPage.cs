@@ -15,14 +15,21 @@ internal sealed record WallPage(DrawingScale Scale, PaperSize Paper, ImmutableAr
         : WallNumbers.Sheet(Walls.Select(wall => wall.Number));
 
     /// <summary>
-    /// One wall at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it; longer walls take a smaller scale.
+    /// One wall at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it; longer walls take a smaller scale
+    /// as long as it can be read, then a roll.
     /// </summary>
     /// <param name="papers">Smallest first.</param>
     public static WallPage Alone(WallFacts facts, ImmutableArray<PaperSize> papers)
     {
-        WallView? drawn = null;
-        var fit = SheetFit.Of(papers, DrawingScale.For(facts.Text.Units), scale => (drawn = WallView.Draw(facts, scale)).Canvas, WallPanels.Of([facts]));
-        return new WallPage(fit.Scale, fit.Paper, [drawn!], [fit.Arrangement.View], fit.Arrangement.Panels);
+        var fit = SheetFit.Of(papers, LegibleFor(facts), scale => WallView.Draw(facts, scale).Canvas, WallPanels.Of([facts]));
+        return new WallPage(fit.Scale, fit.Paper, [new WallView(facts, fit.Canvas)], [fit.Arrangement.View], fit.Arrangement.Panels);
+    }
+
+    /// <summary>The scales at which each course has room for its number, largest first; the largest of all where none has.</summary>
+    public static ImmutableArray<DrawingScale> LegibleFor(WallFacts facts)
+    {
+        var scales = DrawingScale.For(facts.Text.Units);
+        return [scales[0], .. scales.Skip(1).Where(scale => facts.Layout.Rules.Catalog.CoursePitch.Mm / scale.Denominator >= RunningTier.Pitch)];
     }
 
     /// <summary>One wall, or a stretch of it, at a scale on the smallest paper that holds it; null where none does.</summary>

@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Sheets.Walls;
@@ -6,9 +7,10 @@ namespace IfcCourser.Output.Sheets.Walls;
 internal static class WallPages
 {
     /// <summary>By the number of their first wall.</summary>
-    public static ImmutableArray<WallPage> Of(Layout layout, ImmutableArray<PaperSize> papers)
+    /// <param name="since">What changed since the last issue, or null.</param>
+    public static ImmutableArray<WallPage> Of(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since = null)
     {
-        WallPage[] alone = [.. layout.Walls.AsParallel().AsOrdered().SelectMany(wall => WallDivision.Of(WallPage.Alone(new WallFacts(layout, wall), papers), papers))];
+        WallPage[] alone = [.. layout.Walls.AsParallel().AsOrdered().SelectMany(wall => WallDivision.Of(WallPage.Alone(new WallFacts(layout, wall, null, since?.For(wall)), papers), papers))];
         return
         [
             .. alone.OrderBy(page => page.Views[0].Facts.Number)

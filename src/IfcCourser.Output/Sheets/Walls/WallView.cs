@@ -13,6 +13,7 @@ internal sealed record WallView(WallFacts Facts, Canvas Canvas)
         Heights.Draw(canvas, facts);
         Matches.Draw(canvas, facts);
         Strips.Draw(canvas, facts);
+        RevisionClouds.Draw(canvas, facts);
         var title = TextMetrics.Fit(facts.Title, TitleHeight, canvas.Extent.Width / canvas.PerPaper);
         canvas.Write(new TextItem(Pen.Heading, new Point(canvas.Extent.Left, canvas.Extent.Top + (3 * canvas.PerPaper)), title, TitleHeight));
         return new WallView(facts, canvas);
