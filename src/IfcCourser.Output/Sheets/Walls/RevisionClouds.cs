@@ -1,4 +1,3 @@
-using IfcCourser.Comparing;
 using IfcCourser.Geometry;
 
 namespace IfcCourser.Output.Sheets.Walls;

@@ -1,5 +1,3 @@
-using IfcCourser.Layouts;
-
 namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>
