@@ -81,6 +81,9 @@ public static class SheetText
 
     internal static string MatchLine(string sheet) => $"Match line: see {sheet}";
 
+    /// <summary>Beside a low wall.</summary>
+    internal static string MatchLineShort(string sheet) => $"see {sheet}";
+
     /// <summary>The sheet of a part of a wall: W003.1.</summary>
     internal static string PartNumber(int number, int part) => Invariant($"{WallNumber(number)}.{part}");
 

@@ -17,8 +17,9 @@ internal static class Matches
             var path = line.Path;
             var past = new Point(0, 3 * mm);
             canvas.Add(new PolylineItem(Pen.MatchLine, [path[0] - past, .. path, path[^1] + past], PathEnd.Open));
-            canvas.Write(new TextItem(
-                Pen.Heading, new Point(s, facts.LevelLine + (2 * mm)), SheetText.MatchLine(sheet), TextHeight, TextAnchor.MiddleLeft, 90));
+            var room = ((facts.Top - facts.LevelLine) / mm) - 2;
+            var name = TextMetrics.Width(SheetText.MatchLine(sheet), TextHeight) <= room ? SheetText.MatchLine(sheet) : SheetText.MatchLineShort(sheet);
+            canvas.Write(new TextItem(Pen.Heading, new Point(s, facts.LevelLine + (2 * mm)), name, TextHeight, TextAnchor.MiddleLeft, 90));
         }
     }
 

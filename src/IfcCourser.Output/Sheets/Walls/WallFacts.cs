@@ -51,8 +51,10 @@ internal sealed class WallFacts
     /// <summary>The wall's place among all walls of the model, from 1: it keeps it whichever walls are laid out.</summary>
     public int Number { get; }
 
-    /// <summary>As it stands over the wall's drawing: W003 and its name.</summary>
-    public string Title => $"{SheetText.WallNumber(Number)}  {Name}" + (Stretch is { } stretch ? SheetText.Part(stretch.Index, stretch.Count) : string.Empty);
+    /// <summary>As it stands over the wall's drawing: W003 and its name, or W003.1 and which part of the wall.</summary>
+    public string Title => Stretch is { } stretch
+        ? $"{SheetText.PartNumber(Number, stretch.Index)}  {Name}{SheetText.Part(stretch.Index, stretch.Count)}"
+        : $"{SheetText.WallNumber(Number)}  {Name}";
 
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
