@@ -41,7 +41,7 @@ public static class MatchLineTests
         {
             var items = _sheets[i].Views[0].Items;
             var names = items.OfType<TextItem>().Where(text => text.Text.StartsWith("Match line", StringComparison.Ordinal)).Select(text => text.Text);
-            Assert.Equal(new[] { i, i + 2 }.Where(n => n > 0 && n <= _sheets.Length).Select(n => FormattableString.Invariant($"Match line: see W001.{n}")), names);
+            Assert.Equal(new[] { i, i + 2 }.Where(n => n > 0 && n <= _sheets.Length).Select(n => FormattableString.Invariant($"Match line: see W001.{n}")), names, StringComparer.Ordinal);
             var lines = items.OfType<PolylineItem>().Where(path => path.Pen == Pen.MatchLine).ToArray();
             Assert.Equal(names.Count(), lines.Length);
             var steps = lines.SelectMany(path => path.Points.Zip(path.Points.Skip(1))).Where(step => step.First.X == step.Second.X);
