@@ -16,7 +16,7 @@ internal static partial class Messages
 
     public const string About = "Turns an architect's IFC model into block coursing: what to order, where to cut, what is off the module.";
 
-    public const string AboutLayout = "Lay out every block wall of a model: layout.json, a sheet per wall, the model with property sets.";
+    public const string AboutLayout = "Lay out every block wall of a model: layout.json, a drawing set, the order, the model with property sets.";
 
     public const string AboutCheck = "Say which openings are off the module and by how much; the exit status tells a pipeline.";
 
@@ -88,6 +88,8 @@ internal static partial class Messages
     public const string OptionJob = "TOML file with project, client, author, checked-by, date, revisions and any of these options; the command line wins.";
 
     public const string OptionSheet = "Paper of every sheet; where left out, each takes the smallest it fits on.";
+
+    public const string OptionSince = "layout: layout.json of the last issue: sheets of changed walls bear clouds and a revision letter.";
 
     public const string OptionDxfPerSheet = "A DXF file for each sheet instead of one for the set.";
 

@@ -332,6 +332,8 @@ internal static partial class Messages
 
     public static string CountedChange(int before, int after, int elsewhere) => FormattableString.Invariant($"{before} to {after}, {elsewhere} of them new or changed");
 
+    public static string ChangedSince(int changed, int added, int removed) => FormattableString.Invariant($"Walls changed {changed}, added {added}, removed {removed}");
+
     public static string OpeningAt(string label, ElevationRect place, UnitSystem units) =>
         $"{label}, {Text(place.Left, units)} to {Text(place.Right, units)} from the start, {Text(place.Bottom, units)} to {Text(place.Top, units)} up";
 

@@ -12,8 +12,9 @@ import ezdxf
 
 logging.disable(logging.WARNING)
 
-NUMBER = re.compile(r"[A-Z]\d+")
-WALLS = re.compile(r"W\d+(-W\d+)?")
+NUMBER = re.compile(r"[A-Z]\d+(\.\d+)?")
+# A part of a long wall has the number of its sheet behind the wall's: W003.1.
+WALLS = re.compile(r"W\d+(-W\d+|\.\d+)?")
 
 # Entities that dxf-parser reads; the rest (HATCH, VIEWPORT) it passes over.
 COMMON = ("LINE", "LWPOLYLINE", "INSERT", "DIMENSION", "TEXT", "MTEXT", "ARC", "CIRCLE")
@@ -63,7 +64,8 @@ def walls_of(folder: Path):
         name = ElementTree.parse(drawing).getroot().find("{http://www.w3.org/2000/svg}title").text
         for word in itertools.takewhile(WALLS.fullmatch, name.split(" ")):
             first, _, last = word.replace("W", "").partition("-")
-            yield from range(int(first), int(last or first) + 1)
+            first, _, part = first.partition(".")
+            yield from range(int(first), int(last or first) + 1) if part in ("", "1") else ()
 
 
 def problems_of_walls(folder: Path, layout):

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using IfcCourser.Comparing;
 using IfcCourser.Output.Json;
+using IfcCourser.Output.Sheets.Sets;
 
 namespace IfcCourser.Cli.Commands;
 
@@ -11,16 +12,23 @@ internal static class CompareCommand
 
     private static readonly Argument<string> _newer = new("NEW.json") { Description = Messages.ArgumentNewer };
 
+    private static readonly Option<string?> _sheet = PaperOption.Create();
+
     private static readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
 
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _json };
-        command.SetAction(parsed => (int)Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), parsed.GetValue(_json), terminal(parsed)));
+        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _sheet, _json };
+        command.SetAction(parsed =>
+        {
+            var told = terminal(parsed);
+            var papers = PaperOption.Read(_sheet, parsed.GetValue(_sheet));
+            return (int)(papers.IsOk ? Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), papers.Value, parsed.GetValue(_json), told) : told.End(papers.Fault, ExitStatus.Usage));
+        });
         return command;
     }
 
-    private static ExitStatus Run(string older, string newer, bool json, Terminal terminal)
+    private static ExitStatus Run(string older, string newer, PaperChoice paper, bool json, Terminal terminal)
     {
         var (was, now) = (LayoutReader.Load(older), LayoutReader.Load(newer));
         if (!was.IsOk || !now.IsOk)
@@ -29,13 +37,14 @@ internal static class CompareCommand
         }
 
         var comparison = LayoutComparison.Of(was.Value, now.Value);
+        var superseded = SupersededSheets.Of(was.Value, now.Value, paper.For(now.Value));
         if (json)
         {
-            terminal.Data(ComparisonJson.Of(comparison));
+            terminal.Data(ComparisonJson.Of(comparison, superseded));
         }
         else
         {
-            foreach (var line in Lines(comparison))
+            foreach (var line in Lines(comparison, superseded))
             {
                 terminal.Result(line);
             }
@@ -44,7 +53,7 @@ internal static class CompareCommand
         return ExitStatus.Done;
     }
 
-    private static IEnumerable<string> Lines(LayoutComparison comparison)
+    private static IEnumerable<string> Lines(LayoutComparison comparison, IEnumerable<SetSheet> superseded)
     {
         if (comparison.IsSame)
         {
@@ -62,7 +71,7 @@ internal static class CompareCommand
             Messages.TotalsFromTo("cut", was.PartUnits, now.PartUnits),
             Messages.TotalsFromTo("saw cuts", was.Cuts, now.Cuts),
             Messages.TotalsFromTo("cores", was.Cores, now.Cores),
-            .. comparison.Superseded.Select(sheet => Messages.Superseded(sheet.Number, sheet.Title)),
+            .. superseded.Select(sheet => Messages.Superseded(sheet.Number, sheet.Title)),
         ];
     }
 }

@@ -16,7 +16,8 @@ internal sealed class DrawingFiles(OutputFolder folder, Layout layout, DrawingCh
     /// <summary>Writes the set; the layout with a finding where the font can't set a character, or the first fault.</summary>
     public Outcome<Layout> Add(Terminal terminal)
     {
-        var sheets = DrawingSet.Of(layout, choice.Paper is { } paper ? [paper] : PaperSize.For(layout.Rules.Catalog.Units));
+        var papers = choice.Paper.For(layout);
+        var sheets = choice.Issue is { } issue ? DrawingSet.Of(issue, papers) : DrawingSet.Of(layout, papers);
         terminal.Step(Messages.DrawingSheets(sheets.Length));
         (SetSheet Entry, Sheet Sheet)[] drawn = [.. sheets.AsParallel().AsOrdered().Select(sheet => (sheet, sheet.Compose()))];
         var missing = new List<MissingGlyph>();
@@ -28,13 +29,29 @@ internal sealed class DrawingFiles(OutputFolder folder, Layout layout, DrawingCh
             : layout with { Findings = layout.Findings.Add(new Finding(FindingCodes.GlyphMissing, Messages.GlyphsMissing(missing))) };
     }
 
-    private Fault? Add(string subfolder, (SetSheet Entry, Sheet Sheet)[] set, List<MissingGlyph> missing) =>
-        (choice.Formats.Contains(LayoutFiles.Pdf) ? folder.Add($"{subfolder}/{name}.pdf", stream => missing.AddRange(Pdf(set, stream))) : null)
-        ?? (choice.Formats.Contains(LayoutFiles.Dxf) || choice.Formats.Contains(LayoutFiles.Svg) ? Drawings(subfolder, set) : null);
-
-    private Fault? Drawings(string subfolder, (SetSheet Entry, Sheet Sheet)[] set)
+    private Fault? Add(string subfolder, (SetSheet Entry, Sheet Sheet)[] set, List<MissingGlyph> missing)
     {
-        var whole = choice.DxfPerSheet ? null : folder.Add($"{subfolder}/{name}.dxf", stream => DxfWriter.Write([.. set.Select(sheet => sheet.Sheet)], stream));
+        var isDrawn = choice.Formats.Contains(LayoutFiles.Dxf) || choice.Formats.Contains(LayoutFiles.Svg);
+        var dxf = isDrawn && !choice.DxfPerSheet ? Task.Run(() => Dxf(set)) : null;
+        return (choice.Formats.Contains(LayoutFiles.Pdf) ? folder.Add($"{subfolder}/{name}.pdf", stream => missing.AddRange(Pdf(set, stream))) : null)
+            ?? (isDrawn ? Drawings(subfolder, set, dxf) : null);
+    }
+
+    /// <summary>In memory, while the PDF is written: the two take most of the time of a set.</summary>
+    private static MemoryStream Dxf((SetSheet Entry, Sheet Sheet)[] set)
+    {
+        var stream = new MemoryStream();
+        DxfWriter.Write([.. set.Select(sheet => sheet.Sheet)], stream);
+        return stream;
+    }
+
+    private Fault? Drawings(string subfolder, (SetSheet Entry, Sheet Sheet)[] set, Task<MemoryStream>? dxf)
+    {
+        var whole = dxf is null ? null : folder.Add($"{subfolder}/{name}.dxf", stream =>
+        {
+            using var drawn = dxf.GetAwaiter().GetResult();
+            drawn.WriteTo(stream);
+        });
         return whole ?? set.Select(sheet => OneSheet($"{subfolder}/{FileName(sheet.Entry)}", sheet.Sheet)).FirstOrDefault(fault => fault is not null);
     }
 

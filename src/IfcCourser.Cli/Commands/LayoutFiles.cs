@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Comparing;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.IfcWriteBack;
@@ -30,9 +31,11 @@ internal static class LayoutFiles
     public static Outcome<Layout> Add(OutputFolder folder, Layout layout, OpenedModel model, RunSettings settings, Terminal terminal)
     {
         layout = Orders.With(layout, settings.Offcuts, DeliveryPhases.Of(layout, settings.Phases));
+        var issue = settings.Since is { } older ? Reissue.Of(older, layout) : null;
+        layout = issue?.Layout ?? layout;
 
         // First, so that what can't be printed is in the lists of findings that the others write.
-        var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, settings.Paper, settings.DxfPerSheet), ModelName(layout)).Add(terminal) : layout;
+        var printed = settings.Formats.Overlaps([Dxf, Svg, Pdf]) ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, new PaperChoice(settings.Paper), settings.DxfPerSheet, issue), ModelName(layout)).Add(terminal) : layout;
         return printed.IsOk && AddOthers(folder, printed.Value, model, settings, terminal) is { } fault ? fault : printed;
     }
 

@@ -3,6 +3,7 @@ using System.CommandLine;
 using IfcCourser.Findings;
 using IfcCourser.Jobs;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Json;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -42,7 +43,8 @@ internal sealed class RunOptions
     private readonly Option<string> _phases = ChoiceOption.Of("--phases", Messages.OptionPhases, "one", "one", "storey");
 
     private readonly Option<string?> _job = new("--job") { HelpName = "FILE", Description = Messages.OptionJob };
-    private readonly Option<string?> _sheet = new("--sheet") { HelpName = "A4..A0|ANSI-A..E|ARCH-A..E", Description = Messages.OptionSheet };
+    private readonly Option<string?> _sheet = PaperOption.Create();
+    private readonly Option<string?> _since = new("--since") { HelpName = "OLD.json", Description = Messages.OptionSince };
     private readonly Option<bool> _dxfPerSheet = new("--dxf-per-sheet") { Description = Messages.OptionDxfPerSheet };
     private readonly Option<string?> _formats;
 
@@ -75,7 +77,7 @@ internal sealed class RunOptions
     public void AddTo(Command command)
     {
         command.Add(_model);
-        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _phases, _formats, _sheet, _dxfPerSheet, _job, _date, _failOn, _json, _ifcParts, _applyOpenings])
+        foreach (var option in (Option[])[_out, _catalog, _rules, _openings, _maxShift, _walls, _width, _only, _exclude, _storey, _joints, _offcuts, _phases, _formats, _sheet, _dxfPerSheet, _since, _job, _date, _failOn, _json, _ifcParts, _applyOpenings])
         {
             command.Add(option);
         }
@@ -98,7 +100,7 @@ internal sealed class RunOptions
         var faults = new[]
         {
             catalog?.Fault, rules?.Fault, MaxShift(parsed, out var maxShift), Date(parsed, out var date), Formats(parsed, job, out var formats),
-            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper), _bcf.Replies(parsed, out var replies), AppliesNothing(parsed),
+            joints.Select(joint => joint.Fault).FirstOrDefault(fault => fault is not null), Paper(parsed, job, out var paper), Since(parsed, out var since), _bcf.Replies(parsed, out var replies), AppliesNothing(parsed),
         };
         if (faults.FirstOrDefault(fault => fault is not null) is { } first)
         {
@@ -119,6 +121,7 @@ internal sealed class RunOptions
             Job = job.Facts,
             Phases = !IsGiven(parsed, _phases) ? job.Phases : parsed.GetValue(_phases) == "storey" ? new JobPhases(ByStorey: true, []) : JobPhases.One,
             Paper = paper,
+            Since = since,
             DxfPerSheet = IsGiven(parsed, _dxfPerSheet) ? parsed.GetValue(_dxfPerSheet) : job.Options.DxfPerSheet ?? false,
             Offcuts = Enum.Parse<OffcutReuse>(parsed.GetRequiredValue(_offcuts), ignoreCase: true),
             Formats = formats,
@@ -154,9 +157,16 @@ internal sealed class RunOptions
 
     private Fault? Paper(ParseResult parsed, Job job, out PaperSize? paper)
     {
-        var name = parsed.GetValue(_sheet) ?? job.Options.Sheet;
-        paper = name is null ? null : PaperSize.Named(name);
-        return name is null || paper is not null ? null : Messages.UnknownPaper(_sheet.Name, name, PaperSize.All.Select(size => size.Name));
+        var chosen = PaperOption.Read(_sheet, parsed.GetValue(_sheet) ?? job.Options.Sheet);
+        paper = chosen.Value?.Given;
+        return chosen.Fault;
+    }
+
+    private Fault? Since(ParseResult parsed, out Layout? since)
+    {
+        var older = parsed.GetValue(_since) is { } file ? LayoutReader.Load(file) : null;
+        since = older?.Value;
+        return older?.Fault;
     }
 
     private Fault? MaxShift(ParseResult parsed, out Length? maxShift)

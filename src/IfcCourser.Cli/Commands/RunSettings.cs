@@ -50,6 +50,9 @@ internal sealed record RunSettings
     /// <summary>The paper that every sheet takes; null where each takes what it needs.</summary>
     public required PaperSize? Paper { get; init; }
 
+    /// <summary>The last issue, after which this one is marked; null for a first issue.</summary>
+    public Layout? Since { get; init; }
+
     /// <summary>A DXF file for each sheet instead of one for a set.</summary>
     public required bool DxfPerSheet { get; init; }
 

@@ -46,7 +46,7 @@ internal static class SlabFiles
         var layout = applied.Order is { } order ? Orders.With(applied, order.Saw.Reuse, order.Phases) : applied;
         return folder.Add("layout.json", stream => LayoutJson.Write(layout, stream))
             ?? (settings.Formats.Overlaps([LayoutFiles.Dxf, LayoutFiles.Svg, LayoutFiles.Pdf])
-                ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, Paper: null, DxfPerSheet: false), LayoutFiles.ModelName(layout)).Add(terminal).Fault
+                ? new DrawingFiles(folder, layout, new DrawingChoice(settings.Formats, new PaperChoice(null), DxfPerSheet: false), LayoutFiles.ModelName(layout)).Add(terminal).Fault
                 : null);
     }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using IfcCourser.Comparing;
+using IfcCourser.Output.Sheets.Sets;
 
 namespace IfcCourser.Output.Json;
 
@@ -8,10 +9,11 @@ namespace IfcCourser.Output.Json;
 public static class ComparisonJson
 {
     /// <summary>
-    /// <c>{ added[], removed[], changed: [{ globalId, oldGlobalId, name, what[], details[] }], superseded[], totals }</c>: walls by GlobalId, sheets
-    /// of the older issue by number and title.
+    /// <c>{ added[], removed[], changed: [{ globalId, oldGlobalId, name, what[], details[], areas[] }], superseded[], totals }</c>: walls by GlobalId, sheets
+    /// of the older issue by number and title; areas are [left, right, bottom, top] in the newer wall's elevation.
     /// </summary>
-    public static string Of(LayoutComparison comparison)
+    /// <param name="superseded">Sheets of the older issue.</param>
+    public static string Of(LayoutComparison comparison, IEnumerable<SetSheet> superseded)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, LayoutJson.Options))
@@ -28,11 +30,24 @@ public static class ComparisonJson
                 json.WriteString("name", wall.New.Name);
                 json.Member("what", wall.Changes.Select(change => change.What).Distinct(StringComparer.Ordinal));
                 json.Member("details", wall.Changes.Select(change => $"{change.What}: {change.Detail}"));
+                json.WriteStartArray("areas");
+                foreach (var area in wall.Areas)
+                {
+                    json.WriteStartArray();
+                    foreach (var length in (Units.Length[])[area.Left, area.Right, area.Bottom, area.Top])
+                    {
+                        json.Value(length);
+                    }
+
+                    json.WriteEndArray();
+                }
+
+                json.WriteEndArray();
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
-            json.Member("superseded", comparison.Superseded.Select(sheet => $"{sheet.Number} {sheet.Title}".TrimEnd()));
+            json.Member("superseded", superseded.Select(sheet => $"{sheet.Number} {sheet.Title}".TrimEnd()));
             Totals(json, comparison);
             json.WriteEndObject();
         }

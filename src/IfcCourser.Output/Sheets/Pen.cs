@@ -72,4 +72,10 @@ public enum Pen
 
     /// <summary>Jambs of an opening that lies over the course of a plan.</summary>
     OpeningAbove,
+
+    /// <summary>Where a wall goes on on another sheet.</summary>
+    MatchLine,
+
+    /// <summary>Around what changed since the last issue, with the letter of the change.</summary>
+    Revised,
 }

@@ -40,6 +40,8 @@ public sealed class PenTable
         new(Pen.NotPrinted, "W-VIEW--P-", "Z-ANNO-NPLT", 13, LineType.Continuous, 9, 70),
         new(Pen.SlabEdge, "W-SLAB--E-", "Z-SLAB-EDGE", 50, LineType.Continuous, 2, 0),
         new(Pen.OpeningAbove, "W-OPEN--E-", "Z-OPNG-ABOV", 25, LineType.Dashed, 6, 0),
+        new(Pen.MatchLine, "W-MATCH-E-", "Z-ANNO-MTCH", 70, LineType.Centre, 7, 0),
+        new(Pen.Revised, "W-REVISEE-", "Z-ANNO-REVS", 50, LineType.Continuous, 1, 0),
         new(Pen.GridLine, "W-GRID--E-", "Z-GRID-LINE", 25, LineType.Centre, 8, 0),
     ];
 

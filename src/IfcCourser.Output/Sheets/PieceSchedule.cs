@@ -36,6 +36,13 @@ public sealed class PieceSchedule
         return new PieceSchedule(rows.ToImmutable(), markOf);
     }
 
+    /// <summary>The same marks, with rows and counts for some of the pieces only.</summary>
+    public PieceSchedule For(IEnumerable<Piece> some)
+    {
+        var counts = some.Select(MarkOf).CountBy(mark => mark, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        return new PieceSchedule([.. Rows.Where(row => counts.ContainsKey(row.Mark)).Select(row => row with { Count = counts[row.Mark] })], _markOf);
+    }
+
     /// <summary>The piece's mark; empty for a whole block.</summary>
     public string MarkOf(Piece piece) => _markOf.GetValueOrDefault(piece.Id, string.Empty);
 

@@ -14,8 +14,8 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     public PaperSize Paper => Arrangement.Paper;
 
     /// <summary>
-    /// The largest scale whose paper is not the largest size, on the smallest paper that holds it; what is too long for every
-    /// standard sheet takes the smallest scale on a roll that is as long as it takes.
+    /// The largest scale whose paper is not the largest size, on the smallest paper that holds it; what no paper holds with its panels takes a
+    /// roll as long as that takes, at the largest scale whose view the largest paper holds, else at the smallest.
     /// </summary>
     /// <param name="papers">Smallest first; the largest only holds what is too long for the others at a smaller scale.</param>
     /// <param name="scales">Largest first.</param>
@@ -23,9 +23,11 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     /// <param name="panels">Beside the view.</param>
     public static SheetFit Of(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels)
     {
+        var drawn = new List<(DrawingScale Scale, Canvas Canvas)>();
         foreach (var scale in scales)
         {
             var canvas = draw(scale);
+            drawn.Add((scale, canvas));
             var fit = For(papers, scale).Select(paper => On(paper, scale, canvas, panels)).FirstOrDefault(a => a is not null);
             if (fit is not null)
             {
@@ -33,8 +35,11 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
             }
         }
 
-        var smallest = draw(scales[^1]);
-        return papers[^1].Rolls().Select(paper => On(paper, scales[^1], smallest, panels)).First(fit => fit is not null)!;
+        var room = Arrangement.SpaceOf(papers[^1]);
+        var (rolled, view) = drawn.Find(one => one.Canvas.Extent.Width <= room.Width * one.Scale.Denominator && one.Canvas.Extent.Height <= room.Height * one.Scale.Denominator) is { Canvas: not null } held
+            ? held
+            : drawn[^1];
+        return papers[^1].Rolls().Select(paper => On(paper, rolled, view, panels)).First(fit => fit is not null)!;
     }
 
     /// <summary>The papers that are taken for a scale.</summary>

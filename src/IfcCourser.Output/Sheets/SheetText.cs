@@ -1,5 +1,6 @@
 using System.Globalization;
 using IfcCourser.Catalogs;
+using IfcCourser.Comparing;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
@@ -55,6 +56,8 @@ public static class SheetText
     public const string LegendCore = "bar and core: keep joints clear";
     public const string LegendNotch = "notch at a bar's foot: clean and look in";
     public const string LegendMovementJoint = "movement joint: keep it open";
+    public const string LegendRevised = "changed since the last issue";
+    public const string LegendMatch = "match line: the wall goes on elsewhere";
     public const string LegendDesigned = "opening where it was designed";
     public const string LegendLevel = "level line: top of course 1";
     public const string LegendNeighbour = "another wall runs through here";
@@ -67,7 +70,30 @@ public static class SheetText
 
     public const string Viewer = "Seen from the arrow in the key plan. Lay from A (left) to B (right).";
 
+    public const string Match = "match";
+
+    /// <summary>A sentence for each change.</summary>
+    internal static IEnumerable<string> Revised(WallRevision revision) => revision.Changes.IsEmpty
+        ? [$"Rev. {revision.Mark}: this wall is new."]
+        : revision.Changes.Select(change => $"Rev. {revision.Mark}: {change.What.Replace('-', ' ')}: {change.Detail}.");
+
     public const string ElevationView = "Elevation";
+
+    internal static string MatchLine(string sheet) => $"Match line: see {sheet}";
+
+    /// <summary>Beside a low wall.</summary>
+    internal static string MatchLineShort(string sheet) => $"see {sheet}";
+
+    /// <summary>The sheet of a part of a wall: W003.1.</summary>
+    internal static string PartNumber(int number, int part) => Invariant($"{WallNumber(number)}.{part}");
+
+    internal static string Part(int part, int count) => Invariant($", part {part} of {count}");
+
+    internal static string Parted(WallStretch stretch, SheetLengths text) =>
+        $"Part of the wall {FromTo(stretch, text)}. Each block stands on one sheet; dimensions run on from A; what is counted in these notes is of the whole wall.";
+
+    private static string FromTo(WallStretch stretch, SheetLengths text) =>
+        $"from {(stretch.Before is { } before ? text.Dimension(before.At) : "A")} to {(stretch.After is { } after ? text.Dimension(after.At) : "B")}";
 
     internal static string ElevationOf(int number) => $"{ElevationView} {WallNumber(number)}";
 

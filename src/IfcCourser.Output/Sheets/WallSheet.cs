@@ -31,6 +31,7 @@ public static class WallSheet
         return SheetFrame.Assembled(SheetText.SheetName(page.Number, title), page.Paper, layout.Rules.Catalog.Units, context, block, [.. views], page.Panels);
     }
 
-    /// <summary>The walls' names, each once.</summary>
-    internal static string Title(WallPage page) => string.Join(", ", page.Walls.Select(wall => wall.Name).Distinct(StringComparer.Ordinal));
+    /// <summary>The walls' names, each once; of a parted wall also which part.</summary>
+    internal static string Title(WallPage page) => string.Join(", ", page.Walls.Select(wall => wall.Name).Distinct(StringComparer.Ordinal))
+        + (page.Views[0].Facts.Stretch is { } stretch ? SheetText.Part(stretch.Index, stretch.Count) : string.Empty);
 }

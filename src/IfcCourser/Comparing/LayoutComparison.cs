@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Walls;
 
@@ -8,18 +9,18 @@ namespace IfcCourser.Comparing;
 /// <param name="Added">Walls of the newer layout only.</param>
 /// <param name="Removed">Walls of the older layout only.</param>
 /// <param name="Changed">In the older layout's order.</param>
-/// <param name="Superseded">Sheets of the older issue.</param>
+/// <param name="SetOuts">Storeys of the older layout whose bars to cast in are no longer where they were; null for walls without a storey.</param>
 /// <param name="OldTotals">Of the older layout.</param>
 /// <param name="NewTotals">Of the newer layout.</param>
 public sealed record LayoutComparison(
     ImmutableArray<WallIdentity> Added,
     ImmutableArray<WallIdentity> Removed,
     ImmutableArray<WallChange> Changed,
-    ImmutableArray<SupersededSheet> Superseded,
+    ImmutableArray<string?> SetOuts,
     LayoutTotals OldTotals,
     LayoutTotals NewTotals)
 {
-    public bool IsSame => Added.IsEmpty && Removed.IsEmpty && Changed.IsEmpty && Superseded.IsEmpty;
+    public bool IsSame => Added.IsEmpty && Removed.IsEmpty && Changed.IsEmpty && SetOuts.IsEmpty;
 
     public static LayoutComparison Of(Layout older, Layout newer)
     {
@@ -27,32 +28,27 @@ public sealed record LayoutComparison(
         var (pairs, removed, added) = WallPairs.Of(walls, ComparedWall.Of(newer));
         ImmutableArray<WallChange> changed =
         [
-            .. pairs.Select(pair => new WallChange(pair.Old.Identity, pair.New.Identity, [.. new WallDifferences(pair.Old, pair.New, newer.Rules.Catalog.Units).All()]))
+            .. pairs.Select(pair => new WallChange(pair.Old.Identity, pair.New.Identity, [.. new WallDifferences(pair.Old, pair.New, newer.Rules.Catalog.Units).All()], AreasOf(pair.Old.Layout, pair.New.Layout)))
                 .Where(change => !change.Changes.IsEmpty),
         ];
-        var gone = removed.Select(wall => wall.Identity).Concat(changed.Select(change => change.Old)).ToHashSet();
         return new LayoutComparison(
             [.. added.Select(wall => wall.Identity)],
             [.. removed.Select(wall => wall.Identity)],
             changed,
-            [
-                .. SetOutSheets(older, newer),
-                .. walls.Select((wall, i) => (Wall: wall, Number: i + 1))
-                    .Where(sheet => sheet.Wall.Layout is not null && gone.Contains(sheet.Wall.Identity))
-                    .Select(sheet => new SupersededSheet(FormattableString.Invariant($"W{sheet.Number:000}"), sheet.Wall.Identity.Name, sheet.Wall.Identity.GlobalId)),
-            ],
+            [.. StoreysOfMovedBars(older, newer)],
             LayoutTotals.Of(older),
             LayoutTotals.Of(newer));
     }
 
-    /// <summary>Those of storeys whose bars to cast in are no longer where they were.</summary>
-    private static IEnumerable<SupersededSheet> SetOutSheets(Layout older, Layout newer)
+    private static ImmutableArray<ElevationRect> AreasOf(WallLayout? was, WallLayout? now) =>
+        now is null ? [] : was is null ? ChangedAreas.All(now) : ChangedAreas.Of(was, now);
+
+    private static IEnumerable<string?> StoreysOfMovedBars(Layout older, Layout newer)
     {
         var now = newer.SetOut.Storeys.ToLookup(storey => storey.Storey, StringComparer.Ordinal);
         return older.SetOut.Storeys.Where(storey => storey.Bars.Any(bar => bar.IsCastIn))
-            .Select((storey, i) => (Storey: storey, Number: i + 1))
-            .Where(sheet => !HasBarsOf(sheet.Storey, now[sheet.Storey.Storey].FirstOrDefault()))
-            .Select(sheet => new SupersededSheet(FormattableString.Invariant($"S{sheet.Number:00}"), sheet.Storey.Storey, null));
+            .Where(storey => !HasBarsOf(storey, now[storey.Storey].FirstOrDefault()))
+            .Select(storey => storey.Storey);
     }
 
     private static bool HasBarsOf(StoreySetOut older, StoreySetOut? newer)

@@ -70,7 +70,7 @@ internal sealed class WallDifferences(ComparedWall older, ComparedWall newer, Un
             ("lintels", was.Lintels.Select(Text), now.Lintels.Select(Text)),
             ("bars", was.Cores.Select(Text), now.Cores.Select(Text)),
             ("bond-beams", was.BondBeams.Select(Text), now.BondBeams.Select(Text)),
-            ("movement-joints", was.MovementJoints.Select(joint => $"{joint.At} {joint.Width}"), now.MovementJoints.Select(joint => $"{joint.At} {joint.Width}")),
+            ("movement-joints", was.MovementJoints.Select(Text), now.MovementJoints.Select(Text)),
         ];
         foreach (var (what, before, after) in parts.Select(part => (part.What, part.Was.Order(StringComparer.Ordinal).ToList(), part.Now.Order(StringComparer.Ordinal).ToList())))
         {
@@ -81,16 +81,20 @@ internal sealed class WallDifferences(ComparedWall older, ComparedWall newer, Un
         }
     }
 
-    private static IEnumerable<string> Pieces(WallLayout wall, int course) => wall.Courses.Where(one => one.Number == course).SelectMany(one => one.Pieces).Select(piece =>
-        $"{piece.Product} {piece.From} {piece.To} {piece.Bottom} {piece.Top} {piece.Cut} {piece.IsTrough} {string.Join(' ', (piece.Outline ?? []).Select(Text))}");
+    private static IEnumerable<string> Pieces(WallLayout wall, int course) => wall.Courses.Where(one => one.Number == course).SelectMany(one => one.Pieces).Select(Text);
 
     private static int Cuts(WallLayout wall) => wall.Courses.SelectMany(course => course.Pieces).Sum(piece => BitOperations.PopCount((uint)piece.Cut));
 
-    private static string Text(Lintel lintel) => $"{lintel.Kind} {lintel.Product} {lintel.From} {lintel.To} {lintel.Bottom} {lintel.Top}";
+    public static string Text(Piece piece) =>
+        $"{piece.Product} {piece.From} {piece.To} {piece.Bottom} {piece.Top} {piece.Cut} {piece.IsTrough} {string.Join(' ', (piece.Outline ?? []).Select(Text))}";
 
-    private static string Text(Core core) => $"{core.Bar} {core.Bars?.Count} {core.At} {core.Across} {core.Bottom} {core.Top}";
+    public static string Text(Lintel lintel) => $"{lintel.Kind} {lintel.Product} {lintel.From} {lintel.To} {lintel.Bottom} {lintel.Top}";
 
-    private static string Text(BondBeam beam) => $"{beam.Kind} {beam.Bars} {beam.From} {beam.To} {beam.Bottom} {beam.Top}";
+    public static string Text(Core core) => $"{core.Bar} {core.Bars?.Count} {core.At} {core.Across} {core.Bottom} {core.Top}";
+
+    public static string Text(BondBeam beam) => $"{beam.Kind} {beam.Bars} {beam.From} {beam.To} {beam.Bottom} {beam.Top}";
+
+    public static string Text(MovementJoint joint) => $"{joint.At} {joint.Width}";
 
     private static string Text(ElevationPoint point) => $"{point.S} {point.Z}";
 }

@@ -37,7 +37,6 @@ public sealed class LayoutComparisonTests
         Assert.Equal(["W0"], comparison.Removed.Select(wall => wall.GlobalId), StringComparer.Ordinal);
         Assert.Equal(["W2"], comparison.Added.Select(wall => wall.GlobalId), StringComparer.Ordinal);
         Assert.Empty(comparison.Changed);
-        Assert.Equal([new SupersededSheet("W001", "wall 0", "W0")], comparison.Superseded);
     }
 
     [Fact]
@@ -83,6 +82,7 @@ public sealed class LayoutComparisonTests
 
         var change = Assert.Single(Assert.Single(LayoutComparison.Of(older, newer).Changed).Changes);
 
+        Assert.Equal([new ElevationRect(course.Pieces[1].From, course.Pieces[1].To, course.Bottom, course.Top)], Assert.Single(LayoutComparison.Of(older, newer).Changed).Areas);
         Assert.Equal("pieces", change.What);
         Assert.StartsWith("courses 3: ", change.Detail, StringComparison.Ordinal);
     }
@@ -110,7 +110,6 @@ public sealed class LayoutComparisonTests
         Assert.Equal("W1", changed.Old.GlobalId);
         Assert.Contains(what[0], changed.Changes.Select(one => one.What), StringComparer.Ordinal);
         Assert.All(changed.Changes, one => Assert.Contains(one.What, what, StringComparer.Ordinal));
-        Assert.Equal([new SupersededSheet("W002", "wall 1", "W1")], comparison.Superseded);
     }
 
     private static LayoutComparison Compared(ImmutableArray<Wall> older, ImmutableArray<Wall> newer) => LayoutComparison.Of(LayOut(older), LayOut(newer));

@@ -8,6 +8,9 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
     private const double Inset = 4;
     private const double Step = Panel.Width + Panel.Gap;
 
+    /// <summary>Where views and panels may lie.</summary>
+    public static Box SpaceOf(PaperSize paper) => paper.Frame.Grown(-Inset);
+
     /// <summary>Lower left corner of the title block.</summary>
     public Point Title => TitleAt(Paper);
 
@@ -18,7 +21,7 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
     /// <param name="height">Of the view on the paper.</param>
     public static Arrangement? TryFit(PaperSize paper, double width, double height, ImmutableArray<Panel> panels)
     {
-        var space = paper.Frame.Grown(-Inset);
+        var space = SpaceOf(paper);
         return width > space.Width || height > space.Height
             ? null
             : Beside(paper, space, width, height, panels) ?? Below(paper, space, width, height, panels)

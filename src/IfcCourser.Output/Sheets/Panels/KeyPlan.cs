@@ -30,14 +30,14 @@ internal static class KeyPlan
             (Panel.Width - (2 * margin)) / Math.Max(real.Width, 1), (PictureHeight - (2 * margin)) / Math.Max(real.Height, 1));
         var middle = new Point(Panel.Width / 2, -PictureHeight / 2);
         var canvas = new Canvas(1);
-        foreach (var wall in walls.Where(wall => shown.All(one => one.Wall != wall)))
+        foreach (var wall in walls.Where(wall => shown.All(one => one.Whole != wall || one.Stretch is not null)))
         {
             canvas.Add(new PolylineItem(Pen.Neighbour, [.. Footprint(wall).Select(Placed)], PathEnd.Closed));
         }
 
         foreach (var facts in shown)
         {
-            canvas.Add(new HatchItem(Pen.ThisWall, [[.. Footprint(facts.Wall).Select(Placed)]], HatchKind.Solid));
+            canvas.Add(new HatchItem(Pen.ThisWall, [[.. Shown(facts).Select(Placed)]], HatchKind.Solid));
         }
 
         var runs = shown.Select(facts => new Run(facts, Placed)).ToArray();
@@ -89,6 +89,20 @@ internal static class KeyPlan
 
     private static ImmutableArray<Point> Footprint(WallLayout wall) => [.. wall.Wall.Footprint().Select(p => new Point(p.X, p.Y))];
 
+    /// <summary>What the sheet shows of the wall; all of a curved one.</summary>
+    private static ImmutableArray<Point> Shown(WallFacts facts)
+    {
+        var frame = facts.Whole.Frame;
+        if (facts.Stretch is not { } stretch || frame.Curve is not null)
+        {
+            return Footprint(facts.Whole);
+        }
+
+        var (from, to) = (stretch.Before is { } before ? Units.Length.FromMm(before.At) : Units.Length.Zero, stretch.After is { } after ? Units.Length.FromMm(after.At) : frame.Length);
+        return [.. new[] { (from, frame.Thickness), (to, frame.Thickness), (to, Units.Length.Zero), (from, Units.Length.Zero) }
+            .Select(corner => frame.PointAt(corner.Item1, corner.Item2, Units.Length.Zero)).Select(p => new Point(p.X, p.Y))];
+    }
+
     /// <summary>A wall's run in the plan. The elevation has its start at the left, so the viewer stands on the right of the run.</summary>
     private sealed class Run
     {
@@ -101,12 +115,13 @@ internal static class KeyPlan
         public Run(WallFacts facts, Func<Point, Point> placed)
         {
             var frame = facts.Wall.Frame;
-            var corners = Footprint(facts.Wall);
+            var corners = Footprint(facts.Whole);
             Facts = facts;
             _along = new Point(frame.Direction.X, frame.Direction.Y);
             _away = new Point(frame.Normal.X, frame.Normal.Y) * -1;
             (_start, _end) = (placed(corners[0]), placed(corners[(corners.Length / 2) - 1]));
-            _tip = placed(Plan(frame.PointAt(frame.Length / 2, frame.Thickness, Units.Length.Zero))) + (_away * 1.5);
+            var middle = facts.Stretch is null ? frame.Length / 2 : Units.Length.FromMm((facts.Left + facts.Right) / 2);
+            _tip = placed(Plan(frame.PointAt(middle, frame.Thickness, Units.Length.Zero))) + (_away * 1.5);
         }
 
         public WallFacts Facts { get; }

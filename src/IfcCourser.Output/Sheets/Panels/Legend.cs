@@ -41,6 +41,9 @@ internal static class Legend
                 SheetText.LegendMovementJoint,
                 new LineItem(Pen.MovementJoint, new Point(7, -MarkSamples.RowHeight + 0.5), new Point(7, -0.5)),
                 new LineItem(Pen.MovementJoint, new Point(8, -MarkSamples.RowHeight + 0.5), new Point(8, -0.5)))),
+            (walls.Any(one => one.Revision is { Areas.IsEmpty: false }), MarkSamples.Row(
+                SheetText.LegendRevised, [.. RevisionClouds.Around(MarkSamples.Face.Grown(-0.5), 1)])),
+            (walls.Any(one => one.Stretch is not null), MarkSamples.Row(SheetText.LegendMatch, MarkSamples.Across(Pen.MatchLine))),
             (walls.Any(one => !one.Wall.Cores.IsEmpty), MarkSamples.Row(SheetText.LegendCore, MarkSamples.Across(Pen.Core))),
             (walls.Any(one => one.Wall.Courses.SelectMany(course => course.Pieces).Any(piece => piece.Notch is not null)), MarkSamples.Row(
                 SheetText.LegendNotch, PolylineItem.Rectangle(Pen.BuiltIn, new Box(5, -MarkSamples.RowHeight + 1, 10, -1)))),

@@ -38,6 +38,16 @@ internal static class WallNotes
     public static IEnumerable<string> Own(WallFacts facts)
     {
         var (wall, catalog) = (facts.Wall, facts.Layout.Rules.Catalog);
+        foreach (var change in facts.Revision is { } revision ? SheetText.Revised(revision) : [])
+        {
+            yield return change;
+        }
+
+        if (facts.Stretch is { } stretch)
+        {
+            yield return SheetText.Parted(stretch, facts.Text);
+        }
+
         yield return SheetText.Quantities(wall.Quantities, facts.Text.Units);
         if (!wall.BondBeams.IsEmpty)
         {
@@ -96,7 +106,7 @@ internal static class WallNotes
     private static IEnumerable<string> Junctions(WallFacts facts)
     {
         var own = facts.Wall.Identity.GlobalId;
-        return facts.Layout.Junctions.Where(junction => junction.Walls.Contains(own, StringComparer.Ordinal)).Select(junction =>
+        return facts.Layout.Junctions.Where(junction => junction.Walls.Contains(own, StringComparer.Ordinal)).Where(junction => IsShown(facts, junction)).Select(junction =>
         {
             var id = junction.Walls.First(id => id != own);
             var other = facts.Layout.Walls.FirstOrDefault(wall => wall.Identity.GlobalId == id);
@@ -106,6 +116,10 @@ internal static class WallNotes
             return SheetText.Junction(junction, name, PlaceOf(facts, junction, other), own, facts.Text, facts.Wall.LevelLine - rise);
         });
     }
+
+    /// <summary>Where other walls stand against this one, on the sheet that shows it; others are noted on every part of the wall.</summary>
+    private static bool IsShown(WallFacts facts, JunctionLayout junction) =>
+        facts.Stretch is not { } stretch || Abutments.Of(facts, junction) is not { } abutment || stretch.Shows((abutment.From + abutment.To).Mm / 2);
 
     private static string PlaceOf(WallFacts facts, JunctionLayout junction, WallLayout? other) =>
         junction.Kind != JunctionKind.Tee || other is null ? string.Empty

@@ -97,7 +97,7 @@ internal static class WallPanels
         titled(SheetText.BeamTable),
         ["Tag", "Course", "From", "To"],
         3,
-        facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(
+        facts.Beams.Select(beam => ImmutableArray.Create(
             beam.Id,
             beam.Course is { } course ? Number(course) : "slope",
             facts.Text.Dimension(beam.From),
@@ -108,7 +108,7 @@ internal static class WallPanels
         titled(SheetText.BeamBarTable),
         ["Tag", "Bars, laps"],
         1,
-        facts.Wall.BondBeams.Select(beam => ImmutableArray.Create(beam.Id, SheetText.BeamBars(beam, facts.Text))));
+        facts.Beams.Select(beam => ImmutableArray.Create(beam.Id, SheetText.BeamBars(beam, facts.Text))));
 
     /// <summary>Equal ones at one height together.</summary>
     private static Panel Embeds(WallFacts facts, Func<string, string> titled) => Table.Of(

@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Plans;
@@ -16,7 +17,17 @@ public static class DrawingSet
 {
     /// <summary>In the order of the set; none where no wall is laid out.</summary>
     /// <param name="papers">Sizes to choose from, smallest first.</param>
-    public static ImmutableArray<SetSheet> Of(Layout layout, ImmutableArray<PaperSize> papers)
+    public static ImmutableArray<SetSheet> Of(Layout layout, ImmutableArray<PaperSize> papers) => Of(layout, papers, null, (i, count) => (i + 1, count));
+
+    /// <summary>The set of a layout that is issued anew: sheets of changed walls bear clouds around what changed.</summary>
+    /// <inheritdoc cref="Of(Layout, ImmutableArray{PaperSize})"/>
+    public static ImmutableArray<SetSheet> Of(Reissue issue, ImmutableArray<PaperSize> papers) => Of(issue.Layout, papers, issue, (i, count) => (i + 1, count));
+
+    /// <summary>Each sheet as if it were the only one, so that sheets of two sets can be compared.</summary>
+    internal static ImmutableArray<SetSheet> Unplaced(Layout layout, ImmutableArray<PaperSize> papers) => Of(layout, papers, null, (_, _) => (1, 1));
+
+    /// <param name="place">From a sheet's index, from 0, and the count of sheets to what is printed.</param>
+    private static ImmutableArray<SetSheet> Of(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since, Func<int, int, (int Index, int Count)> place)
     {
         if (layout.Walls.IsEmpty)
         {
@@ -25,8 +36,11 @@ public static class DrawingSet
 
         var pens = PenTable.For(layout.Rules);
         ImmutableArray<SetSheet> sheets = [];
-        var drafts = SetOuts(layout).Concat(StoreyPlans(layout)).Concat(Walls(layout, papers)).Append(Details(layout)).Concat(Schedules(layout, papers)).Concat(StagingPlans(layout)).Prepend(Cover(layout, () => sheets)).ToArray();
-        sheets = [.. drafts.Select((draft, i) => Placed(draft, new SheetContext(pens, papers, i + 1, drafts.Length)))];
+        Draft[] drafts =
+        [
+            Cover(layout, () => sheets), .. SetOuts(layout), .. StoreyPlans(layout), .. Walls(layout, papers, since), Details(layout), .. Schedules(layout, papers), .. StagingPlans(layout),
+        ];
+        sheets = [.. drafts.Select((draft, i) => (Draft: draft, Place: place(i, drafts.Length))).Select(one => Placed(one.Draft, new SheetContext(pens, papers, one.Place.Index, one.Place.Count)))];
         return sheets;
     }
 
@@ -59,7 +73,7 @@ public static class DrawingSet
             context => PlanSheet.Compose(layout, course.Storey, course.Index, i + 1, context)));
     }
 
-    private static IEnumerable<Draft> Walls(Layout layout, ImmutableArray<PaperSize> papers) => WallPages.Of(layout, papers).Select(page => new Draft(
+    private static IEnumerable<Draft> Walls(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since) => WallPages.Of(layout, papers, since).Select(page => new Draft(
         page.Number,
         WallSheet.Title(page),
         SheetText.DocumentType,

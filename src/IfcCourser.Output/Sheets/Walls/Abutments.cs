@@ -11,7 +11,8 @@ internal static class Abutments
     public static IEnumerable<Abutment> Of(WallFacts facts) => facts.Layout.Junctions
         .Where(junction => IsHost(facts, junction))
         .Select(junction => Of(facts, junction))
-        .OfType<Abutment>();
+        .OfType<Abutment>()
+        .Where(abutment => facts.Stretch?.Shows((abutment.From.Mm + abutment.To.Mm) / 2) ?? true);
 
     /// <summary>The wall abutting at a tee whose host this wall is, or null.</summary>
     public static Abutment? Of(WallFacts facts, JunctionLayout junction) =>

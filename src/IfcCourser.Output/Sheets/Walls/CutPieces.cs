@@ -4,8 +4,8 @@ namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>
 /// Pieces that are sawn: hatched, their length the largest text of the view, standing upright where the piece is narrow.
-/// A piece too small for its text takes it on a leader into a whole block beside it; failing that the text crosses an axis or a dashed
-/// line; failing that too, the mark stands alone.
+/// A piece too small for its text takes it on a leader into a whole block beside it, or over a slope that it lies under; failing that the
+/// text crosses an axis or a dashed line; failing that too, the mark stands alone.
 /// </summary>
 internal static class CutPieces
 {
@@ -97,18 +97,42 @@ internal static class CutPieces
                 .FirstOrDefault(item => Fits(canvas.IsFree, canvas, CornersOf(host), item) && canvas.IsFree(LeaderTo(item, middle, mm)));
             if (label is not null)
             {
-                var leader = LeaderTo(label, middle, mm);
-                var (from, to) = (leader.Left, leader.Right);
-                canvas.Write(label);
-                canvas.Take(leader);
-                canvas.Add(new LineItem(Pen.Dimension, new Point(from, middle.Y), new Point(to, middle.Y)));
-                canvas.Add(ArcItem.Circle(Pen.Dimension, middle, 0.4 * mm));
+                WithLeader(canvas, label, middle);
                 return;
             }
         }
 
+        if (OverSlope(canvas, facts, text, middle) is { } over)
+        {
+            WithLeader(canvas, over, middle);
+            return;
+        }
+
         var mark = new TextItem(Pen.CutLength, middle, facts.Schedule.MarkOf(piece), Small, TextAnchor.Middle);
         canvas.Write(Candidates(piece, text).FirstOrDefault(item => Fits(canvas.IsFreeOfText, canvas, CornersOf(piece), item)) ?? mark);
+    }
+
+    private static void WithLeader(Canvas canvas, TextItem label, Point middle)
+    {
+        var leader = LeaderTo(label, middle, canvas.PerPaper);
+        canvas.Write(label);
+        canvas.Take(leader);
+        canvas.Add(new LineItem(Pen.Dimension, new Point(leader.Left, middle.Y), new Point(leader.Right, middle.Y)));
+        canvas.Add(ArcItem.Circle(Pen.Dimension, middle, 0.4 * canvas.PerPaper));
+    }
+
+    /// <summary>Beside the piece where a slope leaves the air free, as near as it can be; null where there is no such place.</summary>
+    private static TextItem? OverSlope(Canvas canvas, WallFacts facts, string text, Point middle)
+    {
+        const int Farthest = 24;
+        var mm = canvas.PerPaper;
+        var outline = facts.Wall.Outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToImmutableArray();
+        return Enumerable.Range(3, Farthest).SelectMany(i => new[] { i, -i })
+            .Select(aside => new TextItem(Pen.CutLength, middle + new Point(aside * mm, 0), text, Small, TextAnchor.Middle))
+            .FirstOrDefault(item => IsInAir(ItemBox.Of(item, mm).Grown(0.5 * mm)) && canvas.IsFreeOfText(LeaderTo(item, middle, mm)));
+
+        bool IsInAir(Box box) => box.Left > facts.Left && box.Right < facts.Right && canvas.IsFreeOfText(box)
+            && new[] { box.Left, box.Middle.X, box.Right }.All(x => Polygon.Column(outline, x).High < box.Bottom);
     }
 
     /// <summary>Close to the host's edge that faces the piece, so that the leader is short and the number not taken for the host's.</summary>

@@ -72,8 +72,8 @@ internal static class Elevation
 
     private static void Edges(Canvas canvas, WallFacts facts)
     {
-        var outline = facts.Wall.Outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToImmutableArray();
-        canvas.Add(new PolylineItem(Pen.OuterEdge, outline, PathEnd.Closed));
+        var outline = facts.Whole.Outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToImmutableArray();
+        canvas.AddRange(facts.Stretch is { } stretch ? stretch.Edges(outline) : [new PolylineItem(Pen.OuterEdge, outline, PathEnd.Closed)]);
         var (start, pitch) = (facts.Wall.ModuleLines.Start.Mm, facts.Wall.ModuleLines.Pitch.Mm);
         if (pitch <= 0)
         {

@@ -13,7 +13,7 @@ internal static class Heights
     public static void Draw(Canvas canvas, WallFacts facts)
     {
         Numbers(canvas, facts);
-        var levelColumn = facts.Left - (11 * canvas.PerPaper);
+        var levelColumn = LeftOf(canvas, facts) - (11 * canvas.PerPaper);
         Column(canvas, facts, levelColumn, facts.LevelLine, Shown(canvas, facts), SheetText.AboveLevelLine);
         var slabColumn = canvas.Extent.Left - (3 * canvas.PerPaper);
         var fromSlab = Shown(canvas, facts).Prepend(facts.Wall.Courses[0].Bottom.Mm);
@@ -21,6 +21,9 @@ internal static class Heights
         LevelLine(canvas, facts, levelColumn);
         OpeningHeights(canvas, facts);
     }
+
+    /// <summary>Where what stands left of the wall begins.</summary>
+    private static double LeftOf(Canvas canvas, WallFacts facts) => facts.Left - (facts.Stretch?.Before is null ? 0 : Matches.Room * canvas.PerPaper);
 
     /// <summary>Tops of courses; where the paper is too small for all, every second, fifth ... and the last.</summary>
     private static IEnumerable<double> Shown(Canvas canvas, WallFacts facts)
@@ -35,7 +38,7 @@ internal static class Heights
     {
         foreach (var course in facts.Wall.Courses.Where(course => (course.Top - course.Bottom).Mm / canvas.PerPaper > TextHeight))
         {
-            var at = new Point(facts.Left - (4.5 * canvas.PerPaper), (course.Bottom.Mm + course.Top.Mm) / 2);
+            var at = new Point(LeftOf(canvas, facts) - (4.5 * canvas.PerPaper), (course.Bottom.Mm + course.Top.Mm) / 2);
             var text = course.Number.ToString(CultureInfo.InvariantCulture);
             canvas.Write(new TextItem(Pen.Heading, at, text, TextHeight, TextAnchor.Middle));
         }

@@ -18,7 +18,7 @@ internal static class NeighbourEnds
     public static IEnumerable<Box> Of(WallFacts facts, Course course)
     {
         var joint = facts.Layout.Rules.Catalog.HeadJoint.Nominal.Mm;
-        var (from, wasWall) = (WallFacts.Start, true);
+        var (from, wasWall) = (WallFacts.Start, facts.Stretch?.Before is null);
         foreach (var span in course.Spans)
         {
             if (span.StartEdge == EdgeKind.Wall && wasWall && span.Run.From.Mm - joint > from)

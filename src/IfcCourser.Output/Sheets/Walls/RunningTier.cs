@@ -13,6 +13,9 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
     /// <summary>Least distance between the middles of neighbouring numbers, paper millimetres.</summary>
     public const double Pitch = 3.6;
 
+    /// <summary>What a view shows along the axis: the tier's line ends there, however far its origin lies.</summary>
+    public (double From, double To) Shown { get; init; } = (double.MinValue, double.MaxValue);
+
     public void Draw(Canvas canvas, SheetLengths lengths, IEnumerable<Station> stations)
     {
         var mm = canvas.PerPaper;
@@ -20,7 +23,11 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
         var places = Spread([.. ordered.Select(station => station.At)], Pitch * mm);
         var steps = ordered.Zip(places, (station, place) => Math.Abs(station.At - place)).Any(step => step > 0.05 * mm);
         var reach = (steps ? 4.5 : 2) * mm;
-        canvas.Add(ArcItem.Circle(Pen.Dimension, Across(Origin, Line), 0.8 * mm));
+        if (Origin >= Shown.From && Origin <= Shown.To)
+        {
+            canvas.Add(ArcItem.Circle(Pen.Dimension, Across(Origin, Line), 0.8 * mm));
+        }
+
         for (var i = 0; i < ordered.Length; i++)
         {
             canvas.Add(Dimension(lengths, ordered[i], places[i], LineFrom(ordered, i), reach, mm));
@@ -75,7 +82,7 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
         var neighbour = at >= Origin ? i - 1 : i + 1;
         if (neighbour < 0 || neighbour >= ordered.Length)
         {
-            return Origin;
+            return Math.Clamp(Origin, Shown.From, Shown.To);
         }
 
         return at >= Origin ? Math.Max(Origin, ordered[neighbour].At) : Math.Min(Origin, ordered[neighbour].At);

@@ -10,16 +10,16 @@ internal static class Runs
             .Select(at => new Station(at.Mm, SheetText.WallNumber(facts.NumberOf(abutment.Wall)) + "  ")));
         var jambs = facts.Wall.Openings.Where(opening => opening.Interrupts)
             .SelectMany(opening => new[] { opening.Placed.Left.Mm, opening.Placed.Right.Mm })
-            .Append(facts.Wall.Frame.Length.Mm);
+            .Concat(facts.Stretch?.After is null ? [facts.Wall.Frame.Length.Mm] : []);
         var joints = facts.Wall.MovementJoints.Select(joint => new Station(joint.At.Mm, SheetText.MovementJoint(joint, facts.Text) + "  "));
-        var above = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After);
-        above.Draw(canvas, facts.Text, walls.Concat(joints).Concat(jambs.Select(at => new Station(at))));
+        var above = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Top + (2 * mm), facts.Top + (9 * mm), TextSide.After) { Shown = facts.Shown };
+        above.Draw(canvas, facts.Text, Matches.Stations(facts).Concat(walls).Concat(joints).Concat(jambs.Select(at => new Station(at))));
         if (facts.Wall.Cores.IsEmpty)
         {
             return;
         }
 
-        var below = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Bottom - (2 * mm), facts.Bottom - (8 * mm), TextSide.Before);
+        var below = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, facts.Bottom - (2 * mm), facts.Bottom - (8 * mm), TextSide.Before) { Shown = facts.Shown };
         below.Draw(canvas, facts.Text, facts.Wall.Cores.Select(core => new Station(core.At.Mm, core.Id + "  ")));
     }
 }

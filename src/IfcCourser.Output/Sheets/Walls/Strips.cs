@@ -48,8 +48,9 @@ internal static class Strips
             Core(canvas, core, bottom + thickness - core.Across.Mm);
         }
 
+        Matches.DrawInPlan(canvas, facts, course.Bottom.Mm, bottom - (2 * mm), bottom + thickness + mm);
         Number(canvas, facts, course, bottom + (thickness / 2));
-        var tier = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, bottom - (0.5 * mm), bottom - (5 * mm), TextSide.Before);
+        var tier = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, bottom - (0.5 * mm), bottom - (5 * mm), TextSide.Before) { Shown = facts.Shown };
         tier.Draw(canvas, facts.Text, StartsOf(course).Concat(EndsOf(course)).Where(at => at.Mm != WallFacts.Start).Select(at => new Station(at.Mm)));
     }
 

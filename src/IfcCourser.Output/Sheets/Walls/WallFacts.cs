@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Sheets.Walls;
@@ -8,19 +9,37 @@ internal sealed class WallFacts
     /// <summary>Start of the run, from which everything along the wall is measured.</summary>
     public const double Start = 0;
 
-    public WallFacts(Layout layout, WallLayout wall)
+    /// <param name="stretch">What the sheet shows of the wall; null for all of it.</param>
+    /// <param name="revision">Null where nothing changed, or nobody asked.</param>
+    public WallFacts(Layout layout, WallLayout wall, WallStretch? stretch = null, WallRevision? revision = null)
     {
+        Revision = revision;
         Layout = layout;
-        Wall = wall;
+        Whole = wall;
+        Stretch = stretch;
+        Wall = stretch?.Of(wall) ?? wall;
         Text = new SheetLengths(layout.Rules.Catalog.Units);
-        Schedule = PieceSchedule.Of(wall);
-        Tags = OpeningTags.Of(wall.Openings);
+        Schedule = stretch is null ? PieceSchedule.Of(wall) : PieceSchedule.Of(wall).For(Wall.Courses.SelectMany(course => course.Pieces));
+        Tags = [.. wall.Openings.Zip(OpeningTags.Of(wall.Openings)).Where(pair => stretch?.Has(pair.First) ?? true).Select(pair => pair.Second)];
         Number = NumberOf(wall);
     }
 
     public Layout Layout { get; }
 
+    /// <summary>What the sheet shows of the wall.</summary>
     public WallLayout Wall { get; }
+
+    /// <summary>The wall with what other sheets show of it.</summary>
+    public WallLayout Whole { get; }
+
+    /// <summary>Null where one sheet shows the whole wall.</summary>
+    public WallStretch? Stretch { get; }
+
+    /// <summary>What changed since the last issue.</summary>
+    public WallRevision? Revision { get; }
+
+    /// <summary>What is shown along the run, where that is not all of it, real millimetres.</summary>
+    public (double From, double To) Shown => Stretch is null ? (double.MinValue, double.MaxValue) : (Left, Right);
 
     public SheetLengths Text { get; }
 
@@ -32,8 +51,10 @@ internal sealed class WallFacts
     /// <summary>The wall's place among all walls of the model, from 1: it keeps it whichever walls are laid out.</summary>
     public int Number { get; }
 
-    /// <summary>As it stands over the wall's drawing: W003 and its name.</summary>
-    public string Title => $"{SheetText.WallNumber(Number)}  {Name}";
+    /// <summary>As it stands over the wall's drawing: W003 and its name, or W003.1 and which part of the wall.</summary>
+    public string Title => Stretch is { } stretch
+        ? $"{SheetText.PartNumber(Number, stretch.Index)}  {Name}{SheetText.Part(stretch.Index, stretch.Count)}"
+        : $"{SheetText.WallNumber(Number)}  {Name}";
 
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
@@ -45,6 +66,9 @@ internal sealed class WallFacts
     public double Bottom => Wall.Outline.Min(p => p.Z.Mm);
 
     public double Top => Wall.Outline.Max(p => p.Z.Mm);
+
+    /// <summary>Those of which the sheet shows something, from end to end.</summary>
+    public IEnumerable<BondBeam> Beams => Whole.BondBeams.Where(beam => Wall.BondBeams.Any(shown => shown.Id == beam.Id));
 
     public double LevelLine => Wall.LevelLine.Mm;
 

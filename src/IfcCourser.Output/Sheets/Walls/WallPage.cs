@@ -10,27 +10,47 @@ internal sealed record WallPage(DrawingScale Scale, PaperSize Paper, ImmutableAr
     public IEnumerable<WallFacts> Walls => Views.Select(view => view.Facts);
 
     /// <summary>Of the sheet.</summary>
-    public string Number => WallNumbers.Sheet(Walls.Select(wall => wall.Number));
+    public string Number => Views is [{ Facts: { Stretch: { } stretch } facts }]
+        ? SheetText.PartNumber(facts.Number, stretch.Index)
+        : WallNumbers.Sheet(Walls.Select(wall => wall.Number));
 
     /// <summary>
-    /// One wall at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it; longer walls take a smaller scale.
+    /// One wall at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it; longer walls take a smaller scale
+    /// as long as it can be read, then a roll.
     /// </summary>
     /// <param name="papers">Smallest first.</param>
     public static WallPage Alone(WallFacts facts, ImmutableArray<PaperSize> papers)
     {
-        WallView? drawn = null;
-        var fit = SheetFit.Of(papers, DrawingScale.For(facts.Text.Units), scale => (drawn = WallView.Draw(facts, scale)).Canvas, WallPanels.Of([facts]));
-        return new WallPage(fit.Scale, fit.Paper, [drawn!], [fit.Arrangement.View], fit.Arrangement.Panels);
+        var fit = SheetFit.Of(papers, LegibleFor(facts), scale => WallView.Draw(facts, scale).Canvas, WallPanels.Of([facts]));
+        return new WallPage(fit.Scale, fit.Paper, [new WallView(facts, fit.Canvas)], [fit.Arrangement.View], fit.Arrangement.Panels);
+    }
+
+    /// <summary>The scales at which each course has room for its number, largest first; the largest of all where none has.</summary>
+    public static ImmutableArray<DrawingScale> LegibleFor(WallFacts facts)
+    {
+        var scales = DrawingScale.For(facts.Text.Units);
+        return [scales[0], .. scales.Skip(1).Where(scale => facts.Layout.Rules.Catalog.CoursePitch.Mm / scale.Denominator >= RunningTier.Pitch)];
+    }
+
+    /// <summary>One wall, or a stretch of it, at a scale on the smallest paper that holds it; null where none does.</summary>
+    /// <param name="papers">Smallest first.</param>
+    public static WallPage? On(WallFacts facts, DrawingScale scale, ImmutableArray<PaperSize> papers)
+    {
+        var view = WallView.Draw(facts, scale);
+        var panels = WallPanels.Of([facts]);
+        return SheetFit.For(papers, scale).Select(paper => SheetFit.On(paper, scale, view.Canvas, panels)).FirstOrDefault(fit => fit is not null) is { } fit
+            ? new WallPage(scale, fit.Paper, [view], [fit.Arrangement.View], fit.Arrangement.Panels)
+            : null;
     }
 
     /// <summary>
-    /// The walls of both pages on one sheet; null where they are not drawn to one scale, no paper for that scale holds them, or the sheet's number has no room for theirs.
+    /// The walls of both pages on one sheet; null where they are not drawn to one scale, a sheet shows part of a wall only, no paper for that scale holds them, or the sheet's number has no room for theirs.
     /// </summary>
     /// <param name="papers">Smallest first.</param>
     public static WallPage? Joined(WallPage first, WallPage second, ImmutableArray<PaperSize> papers)
     {
         ImmutableArray<WallView> views = [.. first.Views, .. second.Views];
-        if (first.Scale != second.Scale || !TitleBlockDrawing.HoldsNumber(WallNumbers.Sheet(views.Select(view => view.Facts.Number))))
+        if (first.Scale != second.Scale || views.Any(view => view.Facts.Stretch is not null) || !TitleBlockDrawing.HoldsNumber(WallNumbers.Sheet(views.Select(view => view.Facts.Number))))
         {
             return null;
         }

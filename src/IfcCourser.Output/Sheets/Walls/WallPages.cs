@@ -1,14 +1,16 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 
 namespace IfcCourser.Output.Sheets.Walls;
 
-/// <summary>Which walls stand on which sheet: neighbours in number of a storey share one where it holds them at the scale that each would have alone.</summary>
+/// <summary>Which walls stand on which sheet: neighbours in number of a storey share one where it holds them at the scale that each would have alone; walls too long to be read on one take several.</summary>
 internal static class WallPages
 {
     /// <summary>By the number of their first wall.</summary>
-    public static ImmutableArray<WallPage> Of(Layout layout, ImmutableArray<PaperSize> papers)
+    /// <param name="since">What changed since the last issue, or null.</param>
+    public static ImmutableArray<WallPage> Of(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since = null)
     {
-        WallPage[] alone = [.. layout.Walls.AsParallel().AsOrdered().Select(wall => WallPage.Alone(new WallFacts(layout, wall), papers))];
+        WallPage[] alone = [.. layout.Walls.AsParallel().AsOrdered().SelectMany(wall => WallDivision.Of(WallPage.Alone(new WallFacts(layout, wall, null, since?.For(wall)), papers), papers))];
         return
         [
             .. alone.OrderBy(page => page.Views[0].Facts.Number)

@@ -11,7 +11,9 @@ internal sealed record WallView(WallFacts Facts, Canvas Canvas)
         Elevation.Draw(canvas, facts);
         Runs.Draw(canvas, facts);
         Heights.Draw(canvas, facts);
+        Matches.Draw(canvas, facts);
         Strips.Draw(canvas, facts);
+        RevisionClouds.Draw(canvas, facts);
         var title = TextMetrics.Fit(facts.Title, TitleHeight, canvas.Extent.Width / canvas.PerPaper);
         canvas.Write(new TextItem(Pen.Heading, new Point(canvas.Extent.Left, canvas.Extent.Top + (3 * canvas.PerPaper)), title, TitleHeight));
         return new WallView(facts, canvas);

@@ -1,0 +1,36 @@
+using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Sheets.Sets;
+using IfcCourser.Output.Tests.Support;
+
+namespace IfcCourser.Output.Tests.Sheets.Sets;
+
+/// <summary>Sets whose sheets all take a paper that was given, of houses in millimetres and in inches: what is read must be legible and apart on each.</summary>
+public static class GivenPaperTests
+{
+    public static TheoryData<string, string, string, string> Sets => new()
+    {
+        { "sorrel/sorrel", "aac-mm", "eu", "A3" }, { "sorrel/sorrel", "aac-mm", "eu", "A1" }, { "teasel/teasel", "octametric", "de", "A3" },
+        { "yarrow/yarrow", "aac-in", "us", "ARCH D" }, { "yarrow/yarrow", "aac-in", "us", "ARCH B" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public static void Texts_and_dimensions_lie_apart_and_inside_the_frame(string house, string catalog, string rules, string paper)
+    {
+        foreach (var entry in DrawingSet.Of(FixtureLayouts.Of(house, catalog, rules), [PaperSize.Named(paper)!]))
+        {
+            var sheet = entry.Compose();
+            var boxes = Lowering.Lower(sheet).OfType<TextItem>().Select(text => (text.Text, text.Height, Box: TextMetrics.BoxOf(text).Grown(-0.05))).OrderBy(text => text.Box.Left).ToArray();
+            Assert.All(boxes, text => Assert.True(text.Height >= 2.5 - 1e-9 && sheet.Paper.Frame.Contains(text.Box), $"{entry.Number}: {text.Text}"));
+            Assert.Empty(boxes.SelectMany((text, i) => boxes.Skip(i + 1).TakeWhile(other => other.Box.Left < text.Box.Right).Where(other => other.Box.Overlaps(text.Box))
+                .Select(other => $"{entry.Number}: {text.Text} / {other.Text}")));
+        }
+    }
+
+    /// <summary>A course of 250 mm, or of 8 in, has room for its number of 2.5 mm at 1:50, or at 1/4" = 1'-0"; not at half of it.</summary>
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public static void No_wall_is_drawn_too_small_to_be_read(string house, string catalog, string rules, string paper) => Assert.All(
+        DrawingSet.Of(FixtureLayouts.Of(house, catalog, rules), [PaperSize.Named(paper)!]).Where(entry => entry.Number.StartsWith('W')).SelectMany(entry => entry.Compose().Views),
+        view => Assert.InRange(view.Scale.Denominator, 1, 50));
+}

@@ -1,0 +1,91 @@
+using IfcCourser.Comparing;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Sheets.Sets;
+using IfcCourser.Output.Tests.Support;
+
+namespace IfcCourser.Output.Tests.Sheets.Sets;
+
+/// <summary>A house issued again after one block of one wall became another: by hand, that block's place is the only changed area.</summary>
+public static class ReissueTests
+{
+    private const int Changed = 2;
+    private static readonly Layout _older = FixtureLayouts.Of("sorrel/sorrel", "aac-mm", "eu");
+    private static readonly Piece _piece = _older.Walls[Changed].Courses[3].Pieces[2];
+    private static readonly Layout _newer = With(_older, _piece with { Product = "another block" });
+    private static readonly SetSheet[] _sheets = [.. DrawingSet.Of(Reissue.Of(_older, _newer), PaperSize.Iso)];
+    private static readonly string _number = WallNumbers.Sheet(_older, _older.Walls[Changed]);
+
+    [Fact]
+    public static void Only_the_changed_wall_bears_a_cloud_around_what_changed()
+    {
+        var clouded = from sheet in _sheets
+                      from shown in sheet.Compose().Views
+                      let arcs = shown.Items.Where(item => item.Pen == Pen.Revised).ToArray()
+                      where arcs.Length > 0
+                      select (sheet.Number, shown, arcs);
+        var (number, view, cloud) = Assert.Single(clouded);
+        Assert.Contains(_number, number, StringComparison.Ordinal);
+        var scale = view.Scale.Denominator;
+        var tips = Box.Around(cloud.OfType<ArcItem>().SelectMany(arc => new[] { arc.PointAt(arc.StartDegrees), arc.PointAt(arc.EndDegrees) }));
+        var wanted = new Box(_piece.From.Mm, _piece.Bottom.Mm, _piece.To.Mm, _piece.Top.Mm).Grown(scale);
+        Assert.Equal((wanted.Left, wanted.Bottom, wanted.Right, wanted.Top), (Math.Round(tips.Left, 6), Math.Round(tips.Bottom, 6), Math.Round(tips.Right, 6), Math.Round(tips.Top, 6)));
+    }
+
+    [Fact]
+    public static void The_issue_has_a_row_and_a_letter()
+    {
+        var row = Assert.Single(Reissue.Of(_older, _newer).Layout.Job.Revisions);
+        Assert.Equal(("A", "Walls changed 1, added 0, removed 0"), (row.Mark, row.What));
+        Assert.All(_sheets, sheet => Assert.Equal("A", sheet.Compose().Title.Revision));
+        var words = string.Join(' ', _sheets.SelectMany(sheet => Lowering.Lower(sheet.Compose())).OfType<TextItem>().Select(text => text.Text));
+        Assert.Contains("Rev. A: pieces: courses 4: ", words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("C", "B")]
+    [InlineData("J", "H")]
+    [InlineData("3", "2")]
+    [InlineData("P1A", "P1")]
+    [InlineData("ZA", "Z")]
+    public static void Letters_go_on_from_the_last_issue(string wanted, string last)
+    {
+        var issued = _older with { Job = _older.Job with { Revisions = [new Revision(last, "2026-03-12", "Issue", "")] } };
+        Assert.Equal(wanted, Reissue.Of(issued, _newer with { Job = issued.Job }).Layout.Job.Revisions[^1].Mark);
+    }
+
+    /// <summary>The office's own row counts where its job file has one more than the last issue.</summary>
+    [Fact]
+    public static void A_row_of_the_job_file_stands()
+    {
+        var job = _newer.Job with { Revisions = [new Revision("P2", "2026-04-01", "Block changed", "NE")] };
+        Assert.Equal(job.Revisions, Reissue.Of(_older, _newer with { Job = job }).Layout.Job.Revisions);
+    }
+
+    [Fact]
+    public static void Where_nothing_changed_the_older_set_stands()
+    {
+        Assert.Empty(SupersededSheets.Of(_older, _older, PaperSize.Iso));
+        Assert.Equal(_older.Job.Revisions, Reissue.Of(_older, _older).Layout.Job.Revisions);
+    }
+
+    /// <summary>Product names stand in tables of the wall's sheet, in schedules and in no plan: those and no other sheets are withdrawn.</summary>
+    [Fact]
+    public static void Sheets_that_are_drawn_otherwise_are_superseded_and_no_others()
+    {
+        var cut = _older.Walls[Changed].Courses.SelectMany(course => course.Pieces).First(piece => piece.Cut != Cuts.None && piece.Bottom > _older.Walls[Changed].Courses[1].Top);
+        var newer = With(_older, cut with { Product = "another block" });
+        var superseded = SupersededSheets.Of(_older, newer, PaperSize.Iso).Select(sheet => sheet.Number).ToArray();
+        Assert.Contains(superseded, number => number.Contains(_number, StringComparison.Ordinal));
+        Assert.DoesNotContain(superseded, number => number[0] is 'S' or 'P');
+        Assert.Single(superseded, number => number[0] == 'W');
+        Assert.Contains(superseded, number => number[0] == 'Q');
+    }
+
+    private static Layout With(Layout layout, Piece piece)
+    {
+        var wall = layout.Walls[Changed];
+        var courses = wall.Courses.Select(course => course with { Pieces = [.. course.Pieces.Select(one => one.Id == piece.Id ? piece : one)] });
+        return layout with { Walls = layout.Walls.SetItem(Changed, wall with { Courses = [.. courses] }) };
+    }
+}
