@@ -11,6 +11,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
     public const string Usage = """
         usage: ReferenceOptimum generated [--seed N] [--from N] [--count N] [--set CATALOG/RULES] [--effort E] [--long]
                ReferenceOptimum models FOLDER [--count N] [--set CATALOG/RULES] [--effort E] [--long]
+               ReferenceOptimum bars [MODEL.ifc|FOLDER] [--seed N] [--from N] [--count N] [--effort E] [--long]
                ReferenceOptimum self-check [--seed N] [--count N]
         """;
 
@@ -20,10 +21,12 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
         {
             ["generated", ..] => new Options(Verb.Generated, "", 1, 0, 100, 1.5, "", false),
             ["models", var folder, ..] => new Options(Verb.Models, folder, 1, 0, 20, 1.5, "", false),
+            ["bars", var folder, ..] when !folder.StartsWith("--", StringComparison.Ordinal) => new Options(Verb.Bars, folder, 1, 0, int.MaxValue, 4, "", false),
+            ["bars", ..] => new Options(Verb.Bars, "", 1, 0, 100, 4, "", false),
             ["self-check", ..] => new Options(Verb.SelfCheck, "", 1, 0, 200, 1.5, "", false),
             _ => null,
         };
-        var rest = args.Skip(options?.Verb == Verb.Models ? 2 : 1).ToList();
+        var rest = args.Skip(options is { Folder.Length: > 0 } ? 2 : 1).ToList();
         for (var i = 0; i < rest.Count && options is not null; i++)
         {
             options = With(options, rest[i], i + 1 < rest.Count ? rest[i + 1] : "");

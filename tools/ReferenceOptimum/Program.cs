@@ -1,5 +1,6 @@
 using System.Globalization;
 using ReferenceOptimum;
+using ReferenceOptimum.Bars;
 using ReferenceOptimum.Checks;
 using ReferenceOptimum.Reports;
 using ReferenceOptimum.Solving;
@@ -18,6 +19,11 @@ if (options.Verb == Verb.SelfCheck)
     faults.ForEach(Console.WriteLine);
     Console.WriteLine($"{options.Count} toy walls, {faults.Count} faults of the reference");
     return faults.Count == 0 ? 0 : 1;
+}
+
+if (options.Verb == Verb.Bars)
+{
+    return BarReport.Print(options, Console.Out);
 }
 
 var comparison = new WallComparison(new BlockSolver(options.Effort), options.IsLong);

@@ -11,4 +11,7 @@ internal enum Verb
 
     /// <summary>Holds the reference itself to exhaustive search on toy walls.</summary>
     SelfCheck,
+
+    /// <summary>Holds the places of bars in generated walls, or in walls of models, to the solver's.</summary>
+    Bars,
 }

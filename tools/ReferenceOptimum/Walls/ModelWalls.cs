@@ -9,10 +9,11 @@ namespace ReferenceOptimum.Walls;
 /// <summary>Walls of real models, up to 6 m long, 12 courses high and with the fewest doubts: each laid out with the whole model.</summary>
 internal static class ModelWalls
 {
-    /// <param name="folder">Where the models are.</param>
-    public static IEnumerable<(string Name, WallModel Model, LayoutRules Rules)> In(string folder)
+    /// <param name="folder">Where the models are, or one of them.</param>
+    /// <param name="withBars">The rule set where that of the model's units has no bars; null: that of the units always.</param>
+    public static IEnumerable<(string Name, WallModel Model, LayoutRules Rules)> In(string folder, RuleSet? withBars = null)
     {
-        foreach (var path in Directory.EnumerateFiles(folder, "*.ifc").Order(StringComparer.Ordinal))
+        foreach (var path in File.Exists(folder) ? Enumerable.Repeat(folder, 1) : Directory.EnumerateFiles(folder, "*.ifc").Order(StringComparer.Ordinal))
         {
             if (IfcModel.Open(path) is not { IsOk: true } opened)
             {
@@ -23,6 +24,7 @@ internal static class ModelWalls
             var units = DefaultSets.SystemOf(model.Units.LengthMm);
             var catalog = BuiltInCatalogs.Get(DefaultSets.Catalog(units));
             var set = BuiltInRuleSets.Get(DefaultSets.Rules(units));
+            set = set.Bars is null ? withBars ?? set : set;
             var selection = new WallSelection { Walls = WallChoice.All, Width = WidthMatch.Any };
             var walls = UniqueIds.Of(WallReader.Read(model, selection, catalog, set));
             yield return (Path.GetFileNameWithoutExtension(path), walls, LayoutRules.For(set, catalog, OpeningPolicy.Move));

@@ -1,0 +1,57 @@
+using IfcCourser.Findings;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Runs;
+using IfcCourser.Walls;
+
+namespace ReferenceOptimum.Bars;
+
+/// <summary>Lays walls out and holds the places of their bars to the reference, the courses given.</summary>
+internal sealed class BarComparison(double effort, bool isLong)
+{
+    /// <summary>Walls whose bars the reference can't state: curved, slanted or sloped ones, and those without cores.</summary>
+    public int NotJudged { get; private set; }
+
+    public IEnumerable<BarResult> Of(string name, WallModel model, LayoutRules rules)
+    {
+        var layout = LayoutBuilder.Build(model, rules, new ModelFacts(name, new string('0', 64), "IFC4", 1, null, null, "2026-01-01"));
+        foreach (var wall in layout.Walls)
+        {
+            if (CanJudge(wall, rules))
+            {
+                yield return Of(name, wall, layout, model);
+            }
+            else
+            {
+                NotJudged++;
+            }
+        }
+    }
+
+    private static bool CanJudge(WallLayout wall, LayoutRules rules) => rules.Set.Bars is { Given.IsEmpty: true } && wall.Frame.Curve is null
+        && wall.Wall.Start.Slant == default && wall.Wall.End.Slant == default && WallElevation.IsUpright(wall)
+        && !wall.Findings.Any(finding => finding.Code == FindingCodes.CoreNotPossible && finding.At is null);
+
+    private BarResult Of(string name, WallLayout wall, Layout layout, WallModel model)
+    {
+        var task = BarTaskReader.Read(wall, layout, model);
+        var best = BarOptimum.Solve(task, effort);
+        var ours = BarCount.Of(task, task.Given);
+        var count = best is null ? (BarCount?)null : BarCount.Of(task, best);
+        var own = wall.Cores.Sum(core => task.Given.Where(bar => Math.Abs(bar.At2 - (2 * core.At.Nanometres)) < 10_000 && bar.From == core.Bottom.Nanometres).Select(bar => bar.OnJoint).FirstOrDefault());
+        var details = isLong || (count is { } reference && ours != reference) ? Details(task, best ?? []) : [];
+        return new BarResult(
+            $"{name} {layout.Rules.Catalog.Name}/{layout.Rules.Set.Name} {wall.Identity.GlobalId} {wall.Frame.Length.Mm:0.#} mm x {wall.Courses.Length} courses, {task.Options.Length} options",
+            ours, count, wall.Findings.Count(finding => finding.Code == FindingCodes.CoreOnJoint), own, details);
+    }
+
+    private static List<string> Details(BarTask task, IReadOnlyCollection<BarOption> best) =>
+    [
+        $"    needs {string.Join(", ", task.Needs.Select(need => $"{need.From2 / 2e6:0.##}..{need.To2 / 2e6:0.##} at {need.Bottom / 1e6:0.#}..{need.Top / 1e6:0.#}"))}; spacing {task.Spacing2 / 2e6:0.##}",
+        $"    ours {Places(task.Given)}",
+        $"    best {Places(best)}",
+    ];
+
+    private static string Places(IEnumerable<BarOption> bars) =>
+        string.Join(", ", bars.OrderBy(bar => bar.At2).Select(bar => $"{bar.At2 / 2e6:0.##} ({bar.From / 1e6:0.#}..{bar.To / 1e6:0.#}{(bar.OnJoint > 0 ? $", {bar.OnJoint} on joints" : "")})"));
+}

@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Units;
+using IfcCourser.Walls;
+using ReferenceOptimum.Problems;
+
+namespace ReferenceOptimum.Bars;
+
+/// <summary>
+/// States where the bars of a wall may stand, from its pieces, openings and lintels and the rule alone. Best bars can always be pushed to the end until each
+/// stands where something ends or as far as the spacing reaches from the one before: only such places are options, none of them bound to the cut grid.
+/// </summary>
+internal sealed class BarTaskReader
+{
+    /// <summary>Places of bars that other walls list come from model coordinates.</summary>
+    private const long Nearly2 = 4_000;
+
+    private readonly WallElevation _elevation;
+    private readonly BarRule _rule;
+    private readonly ImmutableArray<BarNeed> _needs;
+    private readonly ImmutableArray<JunctionPlace> _corners;
+    private readonly ImmutableArray<(long Bottom, long Top, ImmutableArray<long> Joints2, ImmutableArray<(long From2, long To2)> Pieces)> _courses;
+    private readonly ImmutableArray<WallElevation.Box> _movement;
+    private readonly long _clearance2;
+    private readonly long _length2;
+
+    private BarTaskReader(WallLayout wall, Layout layout, WallModel model)
+    {
+        _rule = layout.Rules.Set.Bars!;
+        _elevation = new WallElevation(wall, _rule);
+        var needs = new BarNeeds(wall, model, _elevation, layout.Rules);
+        (_needs, _corners) = ([.. needs.All()], needs.Corners);
+        var (problem, bond) = ProblemReader.Read(wall, layout, model);
+        _courses =
+        [
+            .. wall.Courses.Select((course, i) => (
+                course.Bottom.Nanometres, course.Top.Nanometres,
+                bond.Courses[i].SelectMany(run => run.Zip(run.Skip(1), (a, b) => a.To + b.From)).Concat(problem.Courses[i].Edges).Concat(problem.Courses[i].Fixed).ToImmutableArray(),
+                course.Pieces.Select(piece => (2 * piece.From.Nanometres, 2 * piece.To.Nanometres)).ToImmutableArray())),
+        ];
+        _movement = [.. wall.MovementJoints.Select(joint => WallElevation.Box.Of(joint.Rect))];
+        _clearance2 = 2 * layout.Rules.CoreClearance.Nanometres;
+        _length2 = 2 * wall.Frame.Length.Nanometres;
+    }
+
+    /// <param name="wall">A straight wall with upright and level edges.</param>
+    /// <param name="layout">The layout, for cores that other walls list.</param>
+    /// <param name="model">The walls as read, for corners and tees.</param>
+    public static BarTask Read(WallLayout wall, Layout layout, WallModel model)
+    {
+        var reader = new BarTaskReader(wall, layout, model);
+        var places = reader.Places();
+        return new BarTask(
+            [.. places.SelectMany(reader.OptionsAt)],
+            reader._needs,
+            [.. reader._elevation.Rows()],
+            2 * reader._rule.LargestSpacing.Nanometres,
+            [.. Cores(wall, layout).Select(reader.AsOption)]);
+    }
+
+    private IEnumerable<long> Places()
+    {
+        var jamb = 2 * _rule.FromJamb.Least.Nanometres;
+        var end = 2 * _rule.FromEnd.Least.Nanometres;
+        var joint = 2 * _rule.FromMovementJoint.Least.Nanometres;
+        var ends = new SortedSet<long>(_needs.SelectMany(need => new[] { need.From2, need.To2 })
+            .Concat(_elevation.Voids.SelectMany(box => new[] { box.Left2 - jamb, box.Left2, box.Right2, box.Right2 + jamb }))
+            .Concat(_movement.SelectMany(box => new[] { box.Left2 - joint, box.Left2, box.Right2, box.Right2 + joint }))
+            .Concat(_elevation.Solid.SelectMany(box => new[] { box.Left2, box.Right2 }))
+            .Concat(_elevation.Outline.Select(point => point.S2))
+            .Concat(_corners.SelectMany(corner => new[] { 2 * corner.From.Nanometres, 2 * corner.To.Nanometres }))
+            .Concat([end, _length2 - end])
+            .Concat(_courses.SelectMany(course => course.Joints2.SelectMany(place => new[] { place - _clearance2, place + _clearance2 })))
+            .Where(place => place >= 0 && place <= _length2));
+        var rising = ends.ToList();
+        var all = new SortedSet<long>();
+        for (var i = 0; i < rising.Count; i++)
+        {
+            var after = i + 1 < rising.Count ? rising[i] + ((rising[i + 1] - rising[i]) / 2) : rising[i];
+            if (i + 1 < rising.Count && after > rising[i] && IsLike(OptionsAt(rising[i]), OptionsAt(after)))
+            {
+                continue;
+            }
+
+            for (var place = rising[i]; place <= _length2 && all.Add(place); place += 2 * _rule.LargestSpacing.Nanometres)
+            {
+            }
+        }
+
+        return all;
+    }
+
+    private static bool IsLike(List<BarOption> a, List<BarOption> b) => a.Count == b.Count
+        && a.Zip(b).All(pair => (pair.First.From, pair.First.To, pair.First.OnJoint) == (pair.Second.From, pair.Second.To, pair.Second.OnJoint) && pair.First.Serves.SequenceEqual(pair.Second.Serves));
+
+    private List<BarOption> OptionsAt(long at2) => [.. _elevation.Free(at2).Select(free => Option(at2, free)).Where(bar => PassesPiece(bar) && (!bar.Serves.IsEmpty || IsOffEdges(bar)))];
+
+    private BarOption AsOption((Length At, Length Bottom, Length Top) core)
+    {
+        var at2 = 2 * core.At.Nanometres;
+        var near = _needs.SelectMany(need => new[] { need.From2, need.To2 }).Where(place => Math.Abs(place - at2) <= Nearly2).DefaultIfEmpty(at2).MinBy(place => Math.Abs(place - at2));
+        return Option(near, (core.Bottom.Nanometres, core.Top.Nanometres));
+    }
+
+    private BarOption Option(long at2, (long From, long To) free)
+    {
+        var stretches = _elevation.Free(at2);
+        var serves = Enumerable.Range(0, _needs.Length).Where(need => _needs[need].From2 <= at2 && _needs[need].To2 >= at2 && Taking(stretches, _needs[need]) == free);
+        var onJoint = _courses.Count(course => course.Bottom < free.To && course.Top > free.From && course.Joints2.Any(joint => Math.Abs(joint - at2) < _clearance2));
+        return new BarOption(at2, free.From, free.To, [.. serves], onJoint);
+    }
+
+    /// <summary>The stretch that shares most with what is asked for, the lowest where equal.</summary>
+    private static (long From, long To)? Taking(List<(long From, long To)> stretches, BarNeed need)
+    {
+        var shared = stretches.Select(free => (Free: free, Size: Math.Min(free.To, need.Top) - Math.Max(free.From, need.Bottom))).Where(share => share.Size > 0).ToList();
+        return shared.Count == 0 ? null : shared.MaxBy(share => share.Size).Free;
+    }
+
+    private bool PassesPiece(BarOption bar) =>
+        _courses.Any(course => course.Bottom < bar.To && course.Top > bar.From && course.Pieces.Any(piece => piece.From2 < bar.At2 && piece.To2 > bar.At2));
+
+    /// <summary>Bars for the spacing keep the least distances of those that are demanded, and leave corners to these.</summary>
+    private bool IsOffEdges(BarOption bar)
+    {
+        var end = 2 * _rule.FromEnd.Least.Nanometres;
+        return bar.At2 >= end && bar.At2 <= _length2 - end
+            && !_corners.Any(corner => 2 * corner.From.Nanometres < bar.At2 && 2 * corner.To.Nanometres > bar.At2)
+            && !_elevation.Voids.Any(box => IsNear(box, _rule.FromJamb.Least))
+            && !_movement.Any(box => IsNear(box, _rule.FromMovementJoint.Least));
+
+        bool IsNear(WallElevation.Box box, Length least) => box.IsBeside(bar.From, bar.To)
+            && ((bar.At2 <= box.Left2 && box.Left2 - bar.At2 < 2 * least.Nanometres) || (bar.At2 >= box.Right2 && bar.At2 - box.Right2 < 2 * least.Nanometres));
+    }
+
+    private static IEnumerable<(Length At, Length Bottom, Length Top)> Cores(WallLayout wall, Layout layout)
+    {
+        foreach (var owner in layout.Walls)
+        {
+            foreach (var core in owner.Cores.Where(core => owner == wall || core.SharedWith.Contains(wall.Identity.GlobalId)))
+            {
+                var (dx, dy) = (core.Point.X - wall.Frame.Origin.X, core.Point.Y - wall.Frame.Origin.Y);
+                var at = owner == wall ? core.At : Length.FromModelMm((dx * wall.Frame.Direction.X) + (dy * wall.Frame.Direction.Y));
+                var lift = Length.FromModelMm(owner.Frame.Origin.Z - wall.Frame.Origin.Z);
+                yield return (at, core.Bottom + lift, core.Top + lift);
+            }
+        }
+    }
+}
