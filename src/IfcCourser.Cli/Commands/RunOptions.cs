@@ -13,6 +13,8 @@ namespace IfcCourser.Cli.Commands;
 /// <summary>The options that layout and check share, and how they become settings.</summary>
 internal sealed class RunOptions
 {
+    public const string JobOption = "--job";
+
     private readonly Argument<string> _model;
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
@@ -41,7 +43,7 @@ internal sealed class RunOptions
 
     private readonly Option<string> _phases = ChoiceOption.Of("--phases", Messages.OptionPhases, "one", "one", "storey");
 
-    private readonly Option<string?> _job = new("--job") { HelpName = "FILE", Description = Messages.OptionJob };
+    private readonly Option<string?> _job = new(JobOption) { HelpName = "FILE", Description = Messages.OptionJob };
     private readonly Option<string?> _sheet = new("--sheet") { HelpName = "A4..A0|ANSI-A..E|ARCH-A..E", Description = Messages.OptionSheet };
     private readonly Option<bool> _dxfPerSheet = new("--dxf-per-sheet") { Description = Messages.OptionDxfPerSheet };
     private readonly Option<string?> _formats;
@@ -84,9 +86,10 @@ internal sealed class RunOptions
     }
 
     /// <summary>What the command line says counts, else what the job file says, else what each option is where it is left out.</summary>
-    public Outcome<RunSettings> Read(ParseResult parsed)
+    /// <param name="jobFile">Counts in place of --job.</param>
+    public Outcome<RunSettings> Read(ParseResult parsed, string? jobFile = null)
     {
-        var job = parsed.GetValue(_job) is { } file ? JobReader.Load(file) : Job.None;
+        var job = (jobFile ?? parsed.GetValue(_job)) is { } file ? JobReader.Load(file) : Job.None;
         return job.IsOk ? Read(parsed, job.Value) : job.Fault;
     }
 
