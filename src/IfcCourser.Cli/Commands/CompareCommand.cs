@@ -1,5 +1,7 @@
 using System.CommandLine;
 using IfcCourser.Comparing;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Comparisons;
 using IfcCourser.Output.Json;
 
 namespace IfcCourser.Cli.Commands;
@@ -13,14 +15,16 @@ internal static class CompareCommand
 
     private static readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
 
+    private static readonly Option<string?> _html = new("--html") { HelpName = "FILE", Description = Messages.OptionComparisonPage };
+
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _json };
-        command.SetAction(parsed => (int)Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), parsed.GetValue(_json), terminal(parsed)));
+        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _json, _html };
+        command.SetAction(parsed => (int)Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), parsed.GetValue(_json), parsed.GetValue(_html), terminal(parsed)));
         return command;
     }
 
-    private static ExitStatus Run(string older, string newer, bool json, Terminal terminal)
+    private static ExitStatus Run(string older, string newer, bool json, string? page, Terminal terminal)
     {
         var (was, now) = (LayoutReader.Load(older), LayoutReader.Load(newer));
         if (!was.IsOk || !now.IsOk)
@@ -29,13 +33,18 @@ internal static class CompareCommand
         }
 
         var comparison = LayoutComparison.Of(was.Value, now.Value);
+        if (page is not null && OutputFile.Write(page, newer, stream => ComparisonPage.Write(was.Value, now.Value, comparison, stream)) is { } fault)
+        {
+            return terminal.End(fault, ExitStatus.Unwritable);
+        }
+
         if (json)
         {
-            terminal.Data(ComparisonJson.Of(comparison));
+            terminal.Data(ComparisonJson.Of(was.Value, now.Value, comparison));
         }
         else
         {
-            foreach (var line in Lines(comparison))
+            foreach (var line in Lines(was.Value, now.Value, comparison))
             {
                 terminal.Result(line);
             }
@@ -44,7 +53,7 @@ internal static class CompareCommand
         return ExitStatus.Done;
     }
 
-    private static IEnumerable<string> Lines(LayoutComparison comparison)
+    private static IEnumerable<string> Lines(Layout older, Layout newer, LayoutComparison comparison)
     {
         if (comparison.IsSame)
         {
@@ -61,7 +70,9 @@ internal static class CompareCommand
             Messages.TotalsFromTo("whole", was.FullUnits, now.FullUnits),
             Messages.TotalsFromTo("cut", was.PartUnits, now.PartUnits),
             Messages.TotalsFromTo("saw cuts", was.Cuts, now.Cuts),
+            Messages.TotalsFromTo("lintels", was.Lintels, now.Lintels),
             Messages.TotalsFromTo("cores", was.Cores, now.Cores),
+            .. OrderDifference.Of(older, newer).Select(Messages.Ordered),
             .. comparison.Superseded.Select(sheet => Messages.Superseded(sheet.Number, sheet.Title)),
         ];
     }

@@ -27,7 +27,7 @@ public sealed record LayoutComparison(
         var (pairs, removed, added) = WallPairs.Of(walls, ComparedWall.Of(newer));
         ImmutableArray<WallChange> changed =
         [
-            .. pairs.Select(pair => new WallChange(pair.Old.Identity, pair.New.Identity, [.. new WallDifferences(pair.Old, pair.New, newer.Rules.Catalog.Units).All()]))
+            .. pairs.Select(pair => new WallChange(pair.Old.Identity, pair.New.Identity, [.. new WallDifferences(pair.Old, pair.New, newer.Rules.Catalog.Units).All()], PieceCounts.Of(pair.New.Layout) - PieceCounts.Of(pair.Old.Layout)))
                 .Where(change => !change.Changes.IsEmpty),
         ];
         var gone = removed.Select(wall => wall.Identity).Concat(changed.Select(change => change.Old)).ToHashSet();
