@@ -37,7 +37,7 @@ internal static class BatchCommand
             var told = terminal(parsed);
             var settings = Read(options, command, parsed);
             return (int)(!settings.IsOk ? told.End(settings.Fault, ExitStatus.Usage)
-                : parsed.GetValue(_watch) ? new BatchWatch(() => Read(options, command, parsed), told).Run(CancellationToken.None)
+                : parsed.GetValue(_watch) ? new BatchWatch(() => Read(options, command, parsed), told).Run(told.Stop)
                 : new BatchRun(settings.Value, told).Run());
         });
         return command;

@@ -18,7 +18,6 @@ public sealed class ManifestTests
     [InlineData("lot,model,mirror\n1,a.ifc,maybe\n", ":2: mirror: \"maybe\" is not understood. Write yes or no.")]
     [InlineData("lot,model,rotation\n1,a.ifc,90\n2,a.ifc,quarter\n", ":3: rotation: \"quarter\" is no angle")]
     [InlineData("lot,model,rotation\n1,a.ifc,361\n", ":2: rotation: \"361\" is no angle")]
-    [InlineData("lot,model,job\n1,a.ifc,x.toml\n", ":2: job files are not read")]
     [InlineData("lot,model,mirorr\n1,a.ifc,yes\n", ":1: \"mirorr\" is no column of a manifest. Did you mean mirror?")]
     [InlineData("lot,catalog\n1,a.ifc\n", ":1: the column model is missing")]
     [InlineData("lot,model,lot\n1,a.ifc,1\n", ":1: the column lot stands twice")]
