@@ -112,8 +112,8 @@ def wall_renamed(model):
 CHANGES = [
     (opening_moved, "Ground south", "opening-moved", []),
     (opening_removed, "Ground south", "opening-removed", []),
-    (wall_moved, "Ground pantry", "moved", ["Ground hall", "Ground north"]),
-    (wall_higher, "Ground pantry", "outline", ["Ground hall", "Ground north"]),
+    (wall_moved, "Ground pantry", "moved", ["Ground hall", "Ground east"]),
+    (wall_higher, "Ground pantry", "outline", ["Ground hall", "Ground east"]),
     (wall_renamed, "Larder", "renamed", []),
 ]
 
@@ -158,7 +158,7 @@ def come_or_gone(name, found, key, other, as_drawn):
     if [names[wall] for wall in found[key]] != ["Ground pantry"] or found[other]:
         yield f"{name}: {key} {found[key]}, {other} {found[other]}"
     yield from (f"{name}: {one['name']} is said to have changed in {one['what']}" for one in found["changed"]
-                if one["name"] not in ("Ground hall", "Ground north") or set(one["what"]) - FOLLOWS)
+                if one["name"] not in ("Ground hall", "Ground east") or set(one["what"]) - FOLLOWS)
 
 
 def costs(name, found):

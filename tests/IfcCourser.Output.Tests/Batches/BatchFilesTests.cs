@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
