@@ -32,7 +32,7 @@ SlurmUser=root
 SlurmctldPort=26817
 SlurmdPort=26818
 AuthType=auth/munge
-AuthInfo=socket={work}/munge.socket
+AuthInfo=socket={work}/munge.socket,cred_expire=20
 CryptoType=crypto/munge
 StateSaveLocation={work}/state
 SlurmdSpoolDir={work}/spool

@@ -1,5 +1,3 @@
-using IfcCourser.Geometry;
-
 namespace IfcCourser.Walls.Reading;
 
 /// <summary>
@@ -11,6 +9,8 @@ internal static class DraftOrder
     /// <summary>No drawn dimension ends in these millimetres, so that rounding never parts equal ones.</summary>
     private const double OffGrid = 0.2371;
 
+    private static readonly Comparer<double[]> _byNumbers = Comparer<double[]>.Create((a, b) => a.AsSpan().SequenceCompareTo(b));
+
     public static IEnumerable<WallDraft> Of(IEnumerable<WallDraft> drafts) => drafts
         .Select(draft => (Draft: draft, Key: Key(draft)))
         .OrderBy(wall => wall.Key, _byNumbers)
@@ -20,8 +20,6 @@ internal static class DraftOrder
         .ThenBy(wall => wall.Draft.Identity.GlobalId, StringComparer.Ordinal)
         .ThenBy(wall => wall.Draft.Identity.StepId)
         .Select(wall => wall.Draft);
-
-    private static readonly Comparer<double[]> _byNumbers = Comparer<double[]>.Create((a, b) => a.AsSpan().SequenceCompareTo(b));
 
     /// <summary>Foot, height, length, thickness; then its openings along the run.</summary>
     private static double[] Key(WallDraft wall)
