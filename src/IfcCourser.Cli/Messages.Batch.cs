@@ -9,13 +9,15 @@ internal static partial class Messages
 {
     public const string AboutBatch = "Lay out many models or lots at once: repeats are laid out once, what is done is not done again, one failure is not the end.";
 
-    public const string ArgumentManifest = "A CSV file with the columns lot, model and, where wanted, mirror, rotation, catalog, rules, phase; or a folder of models.";
+    public const string ArgumentManifest = "A CSV file with the columns lot, model and, where wanted, mirror, rotation, catalog, rules, job, phase; or a folder of models.";
 
     public const string OptionShard = "Only the K-th of N shares of the batch, for as many machines; balanced by the models' sizes.";
 
-    public const string OptionCollect = "Lay out nothing: gather what shares have left in the folder into batch.csv and totals.json.";
+    public const string OptionCollect = "Lay out nothing: gather what shares have left in the folder into the files of the whole batch.";
 
     public const string OptionTimings = "Fill the seconds of batch.csv; else they stay empty, so that the same input gives the same bytes.";
+
+    public const string OptionWatch = "Stay, and do again what changes: the manifest, models, catalogs, rules and job files. Ctrl+C ends it, at any moment.";
 
     public const string NotDone = "not laid out yet: run the batch, or the share that it belongs to, again";
 
@@ -57,11 +59,15 @@ internal static partial class Messages
     public static Fault BadRotation(string file, int line, string text) => new(
         file, line, null, $"rotation: \"{text}\" is no angle", "Write degrees, counter-clockwise, from -360 to 360, with a decimal point.");
 
-    public static Fault JobNotRead(string file, int line) => new(
-        file, line, null, "job files are not read by this version", "Leave the column job empty and give options on the command line.");
-
     public static Fault ShardAndCollect() => new(
         "--shard, --collect", null, null, "the two can't be combined", "Run all shares, then collect them once.");
+
+    public static Fault WatchAndCollect() => new(
+        "--watch, --collect", null, null, "the two can't be combined", "Collect once all shares are done.");
+
+    public static string Watching(string what) => $"watching {what}; Ctrl+C ends it";
+
+    public static string Changed(string file, int others) => others == 0 ? $"changed: {file}" : Invariant($"changed: {file} and {others} more");
 
     public static Fault BadShard(string text) => new("--shard", null, null, $"\"{text}\" is no share", "Write K/N, such as 2/8: the second of eight.");
 

@@ -21,6 +21,9 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
 
     public bool Colour { get; init; }
 
+    /// <summary>Ends what would go on for ever.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>A result, unless quiet.</summary>
     public void Result(string text)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Comparing;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
@@ -327,8 +328,8 @@ internal static partial class Messages
     public static string OutlineChanged(Length length, Length top, Length newLength, Length newTop, UnitSystem units) =>
         $"{Text(length, units)} long and {Text(top, units)} high to {Text(newLength, units)} and {Text(newTop, units)}";
 
-    public static string PiecesChanged(string courses, (int Old, int New) full, (int Old, int New) cut, (int Old, int New) cuts) => FormattableString.Invariant(
-        $"courses {courses}: whole {full.Old} to {full.New}, cut {cut.Old} to {cut.New}, saw cuts {cuts.Old} to {cuts.New}");
+    public static string PiecesChanged(string courses, PieceCounts was, PieceCounts now) => FormattableString.Invariant(
+        $"courses {courses}: whole {was.Whole} to {now.Whole}, cut {was.Cut} to {now.Cut}, saw cuts {was.SawCuts} to {now.SawCuts}");
 
     public static string CountedChange(int before, int after, int elsewhere) => FormattableString.Invariant($"{before} to {after}, {elsewhere} of them new or changed");
 

@@ -17,9 +17,11 @@ from pathlib import Path
 import bad_input
 import bcf
 import batch
+import compare
 import faults
 import ids_files
 import job
+import kubernetes
 import page
 import report
 import sheets
@@ -53,6 +55,8 @@ def main():
     problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command, verifier)
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
+    problems += [f"compare: {p}" for p in compare.problems(tools.command, arguments.fixtures, arguments.work / "compare")]
+    problems += kubernetes.problems(tools.node)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
     if houses:

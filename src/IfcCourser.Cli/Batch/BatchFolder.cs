@@ -107,10 +107,17 @@ internal sealed class BatchFolder : IDisposable
         }
     }) ?? Commit(lot, result);
 
+    /// <summary>Whether a file is among those of a lot.</summary>
+    public bool Has(string lot, string file) => File.Exists(Path.Combine(_lots, lot, file));
+
     /// <summary>Writes a file of the batch as a whole.</summary>
-    public Fault? Write(string name, string text) => Try(Path.Combine(Folder, name), () =>
+    public Fault? Write(string name, Action<Stream> write) => Try(Path.Combine(Folder, name), () =>
     {
-        File.WriteAllText(Path.Combine(_staging, name), text);
+        using (var stream = new FileStream(Path.Combine(_staging, name), FileMode.Create, FileAccess.Write))
+        {
+            write(stream);
+        }
+
         File.Move(Path.Combine(_staging, name), Path.Combine(Folder, name), overwrite: true);
     });
 
@@ -152,9 +159,20 @@ internal sealed class BatchFolder : IDisposable
 
     private static void Remove(string folder)
     {
-        if (Directory.Exists(folder))
+        if (!Directory.Exists(folder))
         {
-            Directory.Delete(folder, recursive: true);
+            return;
         }
+
+        if (OperatingSystem.IsWindows())
+        {
+            // Which does not delete what can only be read.
+            foreach (var file in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
+            {
+                File.SetAttributes(file, FileAttributes.Normal);
+            }
+        }
+
+        Directory.Delete(folder, recursive: true);
     }
 }

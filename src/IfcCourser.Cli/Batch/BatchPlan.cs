@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using IfcCourser.Catalogs;
+using IfcCourser.Cli.Commands;
 using IfcCourser.Findings;
 using IfcCourser.Rules;
 
@@ -12,14 +13,15 @@ internal sealed record BatchPlan(ImmutableArray<PlannedLot> Lots, ImmutableArray
 {
     private sealed record ModelFile(string? Sha256, long Size);
 
-    /// <summary>The fault of a catalog or rule set that a row of the manifest names wrongly; a model that can't be read is its lot's.</summary>
+    /// <summary>The fault of a catalog, rule set or job file that a row of the manifest names wrongly; a model that can't be read is its lot's.</summary>
     public static Outcome<BatchPlan> Of(List<Lot> lots, BatchSettings settings)
     {
         var catalogs = Named(lots, lot => lot.Catalog, SettingsReader.Catalog);
         var rules = Named(lots, lot => lot.Rules, SettingsReader.RuleSet);
+        var jobs = Named(lots, lot => lot.Job, settings.OfJob);
         foreach (var lot in lots)
         {
-            if ((Found(catalogs, lot.Catalog)?.Fault ?? Found(rules, lot.Rules)?.Fault) is { } fault)
+            if ((Found(catalogs, lot.Catalog)?.Fault ?? Found(rules, lot.Rules)?.Fault ?? Found(jobs, lot.Job)?.Fault) is { } fault)
             {
                 return fault with { What = $"{fault.What} (lot {lot.Name})" };
             }
@@ -34,11 +36,12 @@ internal sealed record BatchPlan(ImmutableArray<PlannedLot> Lots, ImmutableArray
             // A model that can't be read has no content: its path stands for it.
             var planKey = LotKey.OfPlan(lot, models[lot.Model].Sha256 ?? lot.Model, settings.Options);
             var key = LotKey.Of(planKey, lot.Siting);
-            var run = settings.Run with
+            var given = Found<RunSettings>(jobs, lot.Job)?.Value ?? settings.Run;
+            var run = given with
             {
                 Model = lot.Model,
-                Catalog = Found<Catalog>(catalogs, lot.Catalog)?.Value ?? settings.Run.Catalog,
-                Rules = Found<RuleSet>(rules, lot.Rules)?.Value ?? settings.Run.Rules,
+                Catalog = Found<Catalog>(catalogs, lot.Catalog)?.Value ?? given.Catalog,
+                Rules = Found<RuleSet>(rules, lot.Rules)?.Value ?? given.Rules,
             };
             planned.Add((new PlannedLot(planned.Count, lot, key, run, IsRepeat: !keys.Add(key)), planKey));
         }

@@ -1,5 +1,10 @@
 using System.Collections.Concurrent;
+using System.Text;
+using IfcCourser.Cli.Commands;
 using IfcCourser.Findings;
+using IfcCourser.Output.Batches;
+using IfcCourser.Output.Ordering;
+using IfcCourser.Units;
 
 namespace IfcCourser.Cli.Batch;
 
@@ -8,17 +13,19 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
 {
     private const int MostFailures = 5;
 
+    private readonly Dictionary<string, LotResult> _results = new(StringComparer.Ordinal);
+
     private readonly ConcurrentDictionary<int, (LotResult Result, TimeSpan Time)> _made = new();
 
     public ExitStatus Run()
     {
-        var lots = Manifest.Read(settings.Manifest);
-        if (!lots.IsOk)
+        var read = Manifest.Read(settings.Manifest);
+        if (!read.IsOk)
         {
-            return terminal.End(lots.Fault, ExitStatus.Usage);
+            return terminal.End(read.Fault, ExitStatus.Usage);
         }
 
-        var planned = BatchPlan.Of(lots.Value, settings);
+        var planned = BatchPlan.Of(read.Value, settings);
         if (!planned.IsOk)
         {
             return terminal.End(planned.Fault, ExitStatus.Usage);
@@ -37,14 +44,15 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
             Make(works, folder);
         }
 
-        var rows = works.SelectMany(work => work.Lots).OrderBy(lot => lot.Number).Select(lot => Row(lot, folder)).ToList();
-        if (settings.Shard == Shard.Whole && Tables(rows, folder) is { } fault)
+        var lots = works.SelectMany(work => work.Lots).OrderBy(lot => lot.Number).Select(lot => (Lot: lot, Result: Result(lot, folder))).ToList();
+        var batch = Summary(lots, folder);
+        if (settings.Shard == Shard.Whole && Tables(batch, folder) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
 
-        Print(rows, folder.Others(planned.Value.Lots.Select(lot => lot.Lot.Name)));
-        return rows.Exists(row => !row.Result.IsDone) || (settings.Run.FailOn is { } least && rows.Exists(row => row.Result.Counts.AtLeast(least) > 0))
+        Print(batch, folder.Others(planned.Value.Lots.Select(lot => lot.Lot.Name)));
+        return lots.Exists(lot => !lot.Result.IsDone || (lot.Lot.Settings.FailOn is { } least && lot.Result.Counts.AtLeast(least) > 0))
             ? ExitStatus.Findings
             : ExitStatus.Done;
     }
@@ -74,31 +82,57 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
 
     private static bool IsDone(PlannedLot lot, BatchFolder folder) => folder.Recorded(lot.Lot.Name) is { IsDone: true } result && result.Key == lot.Key;
 
-    private LotRow Row(PlannedLot lot, BatchFolder folder) =>
-        _made.TryGetValue(lot.Number, out var made) ? new LotRow(lot, made.Result, made.Time)
-        : folder.Recorded(lot.Lot.Name) is { } result && result.Key == lot.Key ? new LotRow(lot, result, null)
-        : new LotRow(lot, new LotResult(lot.Key, Messages.NotDone, LotCounts.None, []), null);
+    /// <summary>What became of a lot in this run or before; equal lots have one result between them, so that memory does not grow with repeats.</summary>
+    private LotResult Result(PlannedLot lot, BatchFolder folder)
+    {
+        var result = _made.TryGetValue(lot.Number, out var made) ? made.Result
+            : folder.Recorded(lot.Lot.Name) is { } recorded && recorded.Key == lot.Key ? recorded
+            : LotResult.Failed(lot.Key, Messages.NotDone);
+        return !result.IsDone ? result
+            : _results.TryGetValue(lot.Key, out var known) ? known
+            : _results[lot.Key] = result;
+    }
 
-    private Fault? Tables(List<LotRow> rows, BatchFolder folder) =>
-        folder.Write("batch.csv", BatchTables.Csv(rows, settings.Timings)) ?? folder.Write("totals.json", BatchTables.Totals(rows)) ?? folder.Write("order.csv", BatchTables.Order(rows));
+    private BatchSummary Summary(List<(PlannedLot Lot, LotResult Result)> lots, BatchFolder folder) => new(
+        Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(settings.Manifest)),
+        lots.Select(lot => lot.Result.Date).Max(StringComparer.Ordinal) ?? string.Empty,
+        lots.Select(lot => lot.Result).FirstOrDefault(result => result.IsDone)?.Units ?? UnitSystem.Metric,
+        [
+            .. lots.Select(lot => new LotSummary(
+                lot.Lot.Lot.Name, lot.Lot.Lot.Plan, lot.Lot.Lot.Siting, lot.Lot.Lot.Phase, lot.Result.Reason, lot.Lot.IsRepeat && lot.Result.IsDone,
+                lot.Result.IsDone && folder.Has(lot.Lot.Lot.Name, PageFiles.ReportName),
+                _made.TryGetValue(lot.Lot.Number, out var made) ? made.Time : null, lot.Result.Counts, lot.Result.Findings, lot.Result.Order)),
+        ]);
 
-    private void Print(List<LotRow> rows, List<string> others)
+    private Fault? Tables(BatchSummary batch, BatchFolder folder)
+    {
+        (string Name, Action<Stream> Write)[] files =
+        [
+            ("batch.csv", stream => Text(stream, BatchCsv.Of(batch, settings.Timings))), ("totals.json", stream => Text(stream, BatchTotals.Of(batch))),
+            ("order.csv", stream => Text(stream, CombinedOrderCsv.Of(batch.Orders))), ("batch.html", stream => BatchPage.Write(batch, stream)), ("batch.xlsx", stream => BatchWorkbook.Write(batch, stream)),
+        ];
+        return files.Select(file => folder.Write(file.Name, file.Write)).FirstOrDefault(fault => fault is not null);
+
+        static void Text(Stream stream, string text) => stream.Write(Encoding.UTF8.GetBytes(text));
+    }
+
+    private void Print(BatchSummary batch, List<string> others)
     {
         if (settings.Run.Json)
         {
-            terminal.Data(BatchTables.Totals(rows).TrimEnd());
+            terminal.Data(BatchTotals.Of(batch).TrimEnd());
             return;
         }
 
-        var sum = LotSum.Of(rows);
+        var sum = batch.All;
         terminal.Result(Messages.Lots(sum.Lots, sum.Failed, sum.Reused));
         terminal.Result(Messages.LotWalls(sum.Counts.Walls, sum.Counts.Coursed));
         terminal.Result(Messages.LotBlocks(sum.Counts.Pieces, sum.Counts.FullUnits, sum.Counts.PartUnits, sum.Counts.Cuts));
         terminal.Result(Messages.FindingCounts(sum.Counts.Errors, sum.Counts.Warnings, sum.Counts.Notes));
-        var failed = rows.Where(row => !row.Result.IsDone).ToList();
-        foreach (var row in failed.Take(MostFailures))
+        var failed = batch.Failures.ToList();
+        foreach (var lot in failed.Take(MostFailures))
         {
-            terminal.Result(Messages.LotFailed(row.Lot.Lot.Name, row.Result.Reason!));
+            terminal.Result(Messages.LotFailed(lot.Name, lot.Reason!));
         }
 
         if (failed.Count > MostFailures)
@@ -107,7 +141,7 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
         }
 
         terminal.Result(Messages.Written(settings.Out));
-        terminal.Result(Messages.WrittenFile(settings.Shard == Shard.Whole ? "batch.csv, totals.json, order.csv, lots/" : "lots/"));
+        terminal.Result(Messages.WrittenFile(settings.Shard == Shard.Whole ? "batch.html, batch.xlsx, batch.csv, totals.json, order.csv, lots/" : "lots/"));
         if (others.Count > 0)
         {
             terminal.Result(Messages.NotOfBatch(others));

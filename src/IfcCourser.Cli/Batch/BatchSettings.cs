@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Cli.Commands;
+using IfcCourser.Findings;
 
 namespace IfcCourser.Cli.Batch;
 
@@ -13,6 +14,12 @@ internal sealed record BatchSettings
 
     /// <summary>What counts for every lot, unless its row says otherwise.</summary>
     public required RunSettings Run { get; init; }
+
+    /// <summary>What counts for the lots of a job file: the command line's options, then the file's.</summary>
+    public required Func<string, Outcome<RunSettings>> OfJob { get; init; }
+
+    /// <summary>Files that the options name.</summary>
+    public required ImmutableArray<string> Files { get; init; }
 
     /// <summary>The options that decide results, each with its value.</summary>
     public required ImmutableArray<string> Options { get; init; }

@@ -2,16 +2,24 @@ using System.Runtime.InteropServices;
 
 namespace IfcCourser.Cli.Batch;
 
-/// <summary>A second name for a file, so that a thousand equal lots take the room of one.</summary>
+/// <summary>
+/// A second name for a file, so that a thousand equal lots take the room of one. A file with several names can only be read: written through
+/// one of them, it would change under all.
+/// </summary>
 internal static partial class HardLink
 {
     /// <summary>Links, or copies where the file system has no links (or no more of them).</summary>
     public static void OrCopy(string from, string to)
     {
         var isLinked = OperatingSystem.IsWindows() ? CreateHardLink(to, from, IntPtr.Zero) : Link(from, to) == 0;
-        if (!isLinked)
+        if (isLinked)
+        {
+            File.SetAttributes(to, File.GetAttributes(to) | FileAttributes.ReadOnly);
+        }
+        else
         {
             File.Copy(from, to, overwrite: true);
+            File.SetAttributes(to, File.GetAttributes(to) & ~FileAttributes.ReadOnly);
         }
     }
 

@@ -8,5 +8,6 @@ namespace IfcCourser.Cli.Batch;
 /// <param name="Model">Path of the model.</param>
 /// <param name="Catalog">A built-in name or the path of a file; null where the batch's counts.</param>
 /// <param name="Rules">A built-in name or the path of a file; null where the batch's counts.</param>
+/// <param name="Job">Path of its job file; null where the batch's counts.</param>
 /// <param name="Phase">Delivery phase; empty where the manifest names none.</param>
-internal sealed record Lot(string Name, string Plan, string Model, LotSiting Siting, string? Catalog, string? Rules, string Phase);
+internal sealed record Lot(string Name, string Plan, string Model, LotSiting Siting, string? Catalog, string? Rules, string? Job, string Phase);

@@ -3,7 +3,6 @@ using System.Diagnostics;
 using IfcCourser.Cli.Commands;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
-using IfcCourser.Output.Ordering;
 using IfcCourser.Siting;
 
 namespace IfcCourser.Cli.Batch;
@@ -109,7 +108,7 @@ internal sealed class LotMaker(BatchFolder folder, Action<PlannedLot, LotResult,
             printed = added.Value!;
         }
 
-        var result = new LotResult(lot.Key, null, LotCounts.Of(printed), PlainOrderLine.Of(printed));
+        var result = LotResult.Of(lot.Key, printed);
         return folder.Commit(lot.Lot.Name, result) is { } failed ? failed : result;
     }
 
@@ -139,7 +138,7 @@ internal sealed class LotMaker(BatchFolder folder, Action<PlannedLot, LotResult,
     {
         foreach (var lot in lots)
         {
-            var result = new LotResult(lot.Key, reason(lot.Lot), LotCounts.None, []);
+            var result = LotResult.Failed(lot.Key, reason(lot.Lot));
             try
             {
                 folder.Stage(lot.Lot.Name);

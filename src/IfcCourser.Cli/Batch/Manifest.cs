@@ -43,7 +43,7 @@ internal static class Manifest
             .Order(StringComparer.Ordinal);
         foreach (var model in models)
         {
-            var lot = new Lot(Path.GetFileNameWithoutExtension(model), Path.GetFileName(model), model, LotSiting.AsDrawn, null, null, string.Empty);
+            var lot = new Lot(Path.GetFileNameWithoutExtension(model), Path.GetFileName(model), model, LotSiting.AsDrawn, null, null, null, string.Empty);
             if (!LotName.IsSafe(lot.Name))
             {
                 return Messages.UnsafeLot(model, null, lot.Name);
@@ -123,11 +123,12 @@ internal static class Manifest
             : plan.Length == 0 ? Messages.LotWithoutModel(file, row.Line, name)
             : mirror is null ? Messages.BadMirror(file, row.Line, Cell(MirrorColumn))
             : turn is null ? Messages.BadRotation(file, row.Line, Cell(RotationColumn))
-            : Cell(JobColumn).Length > 0 ? Messages.JobNotRead(file, row.Line)
             : null;
         return fault is not null
             ? fault
-            : new Lot(name, plan, Beside(file, plan), LotSiting.Of(mirror!.Value, turn!.Value), Set(Cell(CatalogColumn), file), Set(Cell(RulesColumn), file), Cell(PhaseColumn));
+            : new Lot(
+                name, plan, Beside(file, plan), LotSiting.Of(mirror!.Value, turn!.Value), Set(Cell(CatalogColumn), file), Set(Cell(RulesColumn), file),
+                Cell(JobColumn) is { Length: > 0 } job ? Beside(file, job) : null, Cell(PhaseColumn));
     }
 
     private static bool? Mirror(string text) => text.ToUpperInvariant() switch

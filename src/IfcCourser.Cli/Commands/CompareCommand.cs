@@ -1,5 +1,7 @@
 using System.CommandLine;
 using IfcCourser.Comparing;
+using IfcCourser.Layouts;
+using IfcCourser.Output.Comparisons;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Sheets.Sets;
 
@@ -16,19 +18,23 @@ internal static class CompareCommand
 
     private static readonly Option<bool> _json = new("--json") { Description = Messages.OptionJson };
 
+    private static readonly Option<string?> _html = new("--html") { HelpName = "FILE", Description = Messages.OptionComparisonPage };
+
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _sheet, _json };
+        var command = new Command("compare", Messages.AboutCompare) { _older, _newer, _sheet, _json, _html };
         command.SetAction(parsed =>
         {
             var told = terminal(parsed);
             var papers = PaperOption.Read(_sheet, parsed.GetValue(_sheet));
-            return (int)(papers.IsOk ? Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), papers.Value, parsed.GetValue(_json), told) : told.End(papers.Fault, ExitStatus.Usage));
+            return (int)(papers.IsOk
+                ? Run(parsed.GetRequiredValue(_older), parsed.GetRequiredValue(_newer), papers.Value, parsed.GetValue(_json), parsed.GetValue(_html), told)
+                : told.End(papers.Fault, ExitStatus.Usage));
         });
         return command;
     }
 
-    private static ExitStatus Run(string older, string newer, PaperChoice paper, bool json, Terminal terminal)
+    private static ExitStatus Run(string older, string newer, PaperChoice paper, bool json, string? page, Terminal terminal)
     {
         var (was, now) = (LayoutReader.Load(older), LayoutReader.Load(newer));
         if (!was.IsOk || !now.IsOk)
@@ -38,13 +44,18 @@ internal static class CompareCommand
 
         var comparison = LayoutComparison.Of(was.Value, now.Value);
         var superseded = SupersededSheets.Of(was.Value, now.Value, paper.For(now.Value));
+        if (page is not null && OutputFile.Write(page, newer, stream => ComparisonPage.Write(was.Value, now.Value, comparison, superseded, stream)) is { } fault)
+        {
+            return terminal.End(fault, ExitStatus.Unwritable);
+        }
+
         if (json)
         {
-            terminal.Data(ComparisonJson.Of(comparison, superseded));
+            terminal.Data(ComparisonJson.Of(was.Value, now.Value, comparison, superseded));
         }
         else
         {
-            foreach (var line in Lines(comparison, superseded))
+            foreach (var line in Lines(was.Value, now.Value, comparison, superseded))
             {
                 terminal.Result(line);
             }
@@ -53,7 +64,7 @@ internal static class CompareCommand
         return ExitStatus.Done;
     }
 
-    private static IEnumerable<string> Lines(LayoutComparison comparison, IEnumerable<SetSheet> superseded)
+    private static IEnumerable<string> Lines(Layout older, Layout newer, LayoutComparison comparison, IEnumerable<SetSheet> superseded)
     {
         if (comparison.IsSame)
         {
@@ -70,7 +81,9 @@ internal static class CompareCommand
             Messages.TotalsFromTo("whole", was.FullUnits, now.FullUnits),
             Messages.TotalsFromTo("cut", was.PartUnits, now.PartUnits),
             Messages.TotalsFromTo("saw cuts", was.Cuts, now.Cuts),
+            Messages.TotalsFromTo("lintels", was.Lintels, now.Lintels),
             Messages.TotalsFromTo("cores", was.Cores, now.Cores),
+            .. OrderDifference.Of(older, newer).Select(Messages.Ordered),
             .. superseded.Select(sheet => Messages.Superseded(sheet.Number, sheet.Title)),
         ];
     }

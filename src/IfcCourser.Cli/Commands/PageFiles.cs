@@ -9,8 +9,10 @@ namespace IfcCourser.Cli.Commands;
 /// <summary>The pages for people who have nothing but a browser.</summary>
 internal static class PageFiles
 {
+    public const string ReportName = "report.html";
+
     public static Fault? Report(OutputFolder folder, Layout layout, RunSettings settings) =>
-        folder.Add("report.html", stream => ReportPage.Write(layout, PageKind.Report, Options(layout, settings), stream));
+        folder.Add(ReportName, stream => ReportPage.Write(layout, PageKind.Report, Options(layout, settings), stream));
 
     public static Fault? Findings(OutputFolder folder, Layout layout, RunSettings settings) =>
         folder.Add("coordination/findings.html", stream => ReportPage.Write(layout, PageKind.Findings, Options(layout, settings), stream));

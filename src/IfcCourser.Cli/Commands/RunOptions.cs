@@ -14,6 +14,8 @@ namespace IfcCourser.Cli.Commands;
 /// <summary>The options that layout and check share, and how they become settings.</summary>
 internal sealed class RunOptions
 {
+    public const string JobOption = "--job";
+
     private readonly Argument<string> _model;
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
@@ -42,7 +44,7 @@ internal sealed class RunOptions
 
     private readonly Option<string> _phases = ChoiceOption.Of("--phases", Messages.OptionPhases, "one", "one", "storey");
 
-    private readonly Option<string?> _job = new("--job") { HelpName = "FILE", Description = Messages.OptionJob };
+    private readonly Option<string?> _job = new(JobOption) { HelpName = "FILE", Description = Messages.OptionJob };
     private readonly Option<string?> _sheet = PaperOption.Create();
     private readonly Option<string?> _since = new("--since") { HelpName = "OLD.json", Description = Messages.OptionSince };
     private readonly Option<bool> _dxfPerSheet = new("--dxf-per-sheet") { Description = Messages.OptionDxfPerSheet };
@@ -86,9 +88,10 @@ internal sealed class RunOptions
     }
 
     /// <summary>What the command line says counts, else what the job file says, else what each option is where it is left out.</summary>
-    public Outcome<RunSettings> Read(ParseResult parsed)
+    /// <param name="jobFile">Counts in place of --job.</param>
+    public Outcome<RunSettings> Read(ParseResult parsed, string? jobFile = null)
     {
-        var job = parsed.GetValue(_job) is { } file ? JobReader.Load(file) : Job.None;
+        var job = (jobFile ?? parsed.GetValue(_job)) is { } file ? JobReader.Load(file) : Job.None;
         return job.IsOk ? Read(parsed, job.Value) : job.Fault;
     }
 

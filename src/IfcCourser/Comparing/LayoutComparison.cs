@@ -28,7 +28,12 @@ public sealed record LayoutComparison(
         var (pairs, removed, added) = WallPairs.Of(walls, ComparedWall.Of(newer));
         ImmutableArray<WallChange> changed =
         [
-            .. pairs.Select(pair => new WallChange(pair.Old.Identity, pair.New.Identity, [.. new WallDifferences(pair.Old, pair.New, newer.Rules.Catalog.Units).All()], AreasOf(pair.Old.Layout, pair.New.Layout)))
+            .. pairs.Select(pair => new WallChange(
+                    pair.Old.Identity,
+                    pair.New.Identity,
+                    [.. new WallDifferences(pair.Old, pair.New, newer.Rules.Catalog.Units).All()],
+                    AreasOf(pair.Old.Layout, pair.New.Layout),
+                    PieceCounts.Of(pair.New.Layout) - PieceCounts.Of(pair.Old.Layout)))
                 .Where(change => !change.Changes.IsEmpty),
         ];
         return new LayoutComparison(

@@ -1,4 +1,3 @@
-using System.Numerics;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
@@ -60,9 +59,7 @@ internal sealed class WallDifferences(ComparedWall older, ComparedWall newer, Un
             .Where(number => !Pieces(was, number).SequenceEqual(Pieces(now, number), StringComparer.Ordinal)).ToList();
         if (courses.Count > 0)
         {
-            var (before, after) = (was.Quantities, now.Quantities);
-            yield return new Change("pieces", Messages.PiecesChanged(
-                NumberRanges.Of(courses), (before.FullUnits, after.FullUnits), (before.PartUnits, after.PartUnits), (Cuts(was), Cuts(now))));
+            yield return new Change("pieces", Messages.PiecesChanged(NumberRanges.Of(courses), PieceCounts.Of(was), PieceCounts.Of(now)));
         }
 
         (string What, IEnumerable<string> Was, IEnumerable<string> Now)[] parts =
@@ -82,8 +79,6 @@ internal sealed class WallDifferences(ComparedWall older, ComparedWall newer, Un
     }
 
     private static IEnumerable<string> Pieces(WallLayout wall, int course) => wall.Courses.Where(one => one.Number == course).SelectMany(one => one.Pieces).Select(Text);
-
-    private static int Cuts(WallLayout wall) => wall.Courses.SelectMany(course => course.Pieces).Sum(piece => BitOperations.PopCount((uint)piece.Cut));
 
     public static string Text(Piece piece) =>
         $"{piece.Product} {piece.From} {piece.To} {piece.Bottom} {piece.Top} {piece.Cut} {piece.IsTrough} {string.Join(' ', (piece.Outline ?? []).Select(Text))}";

@@ -154,6 +154,86 @@ public sealed class BatchCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_lot_is_laid_out_by_its_job_file_and_again_when_that_changes()
+    {
+        File.WriteAllText(_folder.File("keep.toml"), "openings = \"keep\"\nproject = \"Larkmoor Rise\"\n");
+        File.WriteAllText(_folder.File("lots.csv"), "lot,model,job\n1,cross.ifc,keep.toml\n2,cross.ifc,\n");
+        Batch("--formats", "json");
+
+        Assert.Equal("Larkmoor Rise", (string?)JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "1", "layout.json")))!["job"]!["project"]);
+        Assert.Null(JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "2", "layout.json")))!["job"]);
+        CommandRun.Of("layout", _folder.File("cross.ifc"), "--job", _folder.File("keep.toml"), "--formats", "json", "--out", _folder.File("alone"));
+        Assert.Equal(Contents("alone")["layout.json"], Contents("out/lots/1")["layout.json"]);
+
+        File.AppendAllText(_folder.File("keep.toml"), "client = \"Nobody\"\n");
+        Assert.Contains("2 lots, 1 to lay out, 1 done before", Batch("--formats", "json").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_catalog_that_a_job_file_names_is_part_of_what_decides()
+    {
+        File.WriteAllText(_folder.File("own.toml"), File.ReadAllText(Fixtures.InRepository("src/IfcCourser/Catalogs/Data/aac-mm.toml")));
+        File.WriteAllText(_folder.File("job.toml"), "catalog = \"own.toml\"\n");
+        Manifest("1,cross.ifc,,,\n");
+        Batch("--formats", "json", "--job", _folder.File("job.toml"));
+
+        Assert.Contains("0 to lay out", Batch("--formats", "json", "--job", _folder.File("job.toml")).Error, StringComparison.Ordinal);
+        File.AppendAllText(_folder.File("own.toml"), "# a remark\n");
+        Assert.Contains("1 to lay out", Batch("--formats", "json", "--job", _folder.File("job.toml")).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_job_file_that_can_not_be_read_is_told_before_anything_is_laid_out()
+    {
+        File.WriteAllText(_folder.File("lots.csv"), "lot,model,job\n1,cross.ifc,none.toml\n");
+
+        var run = Batch();
+
+        Assert.Equal(ExitStatus.Usage, run.Status);
+        Assert.Contains("none.toml", run.Error, StringComparison.Ordinal);
+        Assert.Contains("(lot 1)", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Files_that_lots_share_can_only_be_read()
+    {
+        Manifest("1,cross.ifc,,,\n2,cross.ifc,,,\n3,tee-on-face.ifc,,,\n");
+        Batch("--formats", "json");
+
+        bool IsReadOnly(string lot) => File.GetAttributes(_folder.File("out", "lots", lot, "layout.json")).HasFlag(FileAttributes.ReadOnly);
+        Assert.Equal([true, true, false], ((string[])["1", "2", "3"]).Select(IsReadOnly));
+        File.WriteAllText(_folder.File("tee-on-face.ifc"), File.ReadAllText(_folder.File("cross.ifc")));
+        File.WriteAllText(_folder.File("cross.ifc"), File.ReadAllText(_folder.File("corner-butted.ifc")));
+        Assert.Contains("3 lots, 2 to lay out", Batch("--formats", "json").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Watching_does_again_what_changes()
+    {
+        Directory.CreateDirectory(_folder.File("models"));
+        File.Copy(_folder.File("cross.ifc"), _folder.File("models", "a.ifc"));
+        File.Copy(_folder.File("tee-on-face.ifc"), _folder.File("models", "b.ifc"));
+        using var stop = new CancellationTokenSource();
+        using var told = new StringWriter();
+        using var words = TextWriter.Synchronized(told);
+        var watch = Task.Run(() => CommandLine.Run(["batch", _folder.File("models"), "--watch", "--formats", "json", "--out", _folder.File("out")], new Terminal(words, words, ErrorIsTerminal: false) { Stop = stop.Token }), CancellationToken.None);
+
+        Until(() => Row("a") is { } row && row.Contains(",done,", StringComparison.Ordinal) && told.ToString().Contains("watching", StringComparison.Ordinal));
+        var (first, other) = (File.ReadAllText(_folder.File("out", "lots", "a", "result.json")), Times()["b"]);
+        File.Copy(_folder.File("corner-butted.ifc"), _folder.File("models", "a.ifc"), overwrite: true);
+        File.SetLastWriteTimeUtc(_folder.File("models", "a.ifc"), DateTime.UnixEpoch);
+        Until(() => File.Exists(_folder.File("out", "lots", "a", "result.json")) && File.ReadAllText(_folder.File("out", "lots", "a", "result.json")) != first);
+        stop.Cancel();
+        watch.GetAwaiter().GetResult();
+
+        Assert.Equal(other, Times()["b"]);
+
+        string? Row(string lot) => File.Exists(_folder.File("out", "batch.csv")) ? Array.Find(File.ReadAllLines(_folder.File("out", "batch.csv")), row => row.StartsWith(lot, StringComparison.Ordinal)) : null;
+    }
+
+    private static void Until(Func<bool> holds) => Assert.True(SpinWait.SpinUntil(holds, TimeSpan.FromMinutes(1)), "what was waited for has not come within a minute");
+
+    [Fact]
     public void A_catalog_that_no_one_knows_is_told_before_anything_is_laid_out()
     {
         File.WriteAllText(_folder.File("lots.csv"), "lot,model,catalog\n1,cross.ifc,\n2,cross.ifc,acc-mm\n");

@@ -18,7 +18,6 @@ public sealed class ManifestTests
     [InlineData("lot,model,mirror\n1,a.ifc,maybe\n", ":2: mirror: \"maybe\" is not understood. Write yes or no.")]
     [InlineData("lot,model,rotation\n1,a.ifc,90\n2,a.ifc,quarter\n", ":3: rotation: \"quarter\" is no angle")]
     [InlineData("lot,model,rotation\n1,a.ifc,361\n", ":2: rotation: \"361\" is no angle")]
-    [InlineData("lot,model,job\n1,a.ifc,x.toml\n", ":2: job files are not read")]
     [InlineData("lot,model,mirorr\n1,a.ifc,yes\n", ":1: \"mirorr\" is no column of a manifest. Did you mean mirror?")]
     [InlineData("lot,catalog\n1,a.ifc\n", ":1: the column model is missing")]
     [InlineData("lot,model,lot\n1,a.ifc,1\n", ":1: the column lot stands twice")]
@@ -37,8 +36,8 @@ public sealed class ManifestTests
     }
 
     [Theory]
-    [InlineData("lot,model,mirror,rotation,phase\n7,plans/a.ifc,yes,-90,\"North, 2\"\n")]
-    [InlineData("Phase;Rotation;Mirror;Model;Lot\r\n\"North, 2\"; 270 ;TRUE;plans/a.ifc;7\r\n")]
+    [InlineData("lot,model,mirror,rotation,catalog,rules,job,phase\n7,plans/a.ifc,yes,-90,own.toml,eu,jobs/a.toml,\"North, 2\"\n")]
+    [InlineData("Phase;Job;Rotation;Mirror;Rules;Catalog;Model;Lot\r\n\"North, 2\";jobs/a.toml; 270 ;TRUE;eu;own.toml;plans/a.ifc;7\r\n")]
     public void A_row_is_a_lot_whatever_the_order_of_columns(string text)
     {
         using var folder = new TemporaryFolder();
@@ -46,7 +45,7 @@ public sealed class ManifestTests
 
         var lot = Assert.Single(Manifest.Read(folder.File("lots.csv")).Value!);
 
-        Assert.Equal(new Lot("7", "plans/a.ifc", folder.File("plans/a.ifc"), new LotSiting(IsMirrored: true, 270), null, null, "North, 2"), lot);
+        Assert.Equal(new Lot("7", "plans/a.ifc", folder.File("plans/a.ifc"), new LotSiting(IsMirrored: true, 270), folder.File("own.toml"), "eu", folder.File("jobs/a.toml"), "North, 2"), lot);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 // Rows of a table by words and choices.
+const byId = id => document.getElementById(id);
 const valueOf = (row, name) => row.dataset[name] ?? row.querySelector(`.${name}`)?.textContent;
 
 class Filter {

@@ -1,5 +1,4 @@
 // One elevation at a time: chosen by the address (#w12, #w12~f34, #w12~D1), drawn when asked for, stepped through with the arrow keys.
-const byId = id => document.getElementById(id);
 
 class Viewer {
   constructor(walls) {

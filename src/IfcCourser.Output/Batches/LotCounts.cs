@@ -1,14 +1,14 @@
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 
-namespace IfcCourser.Cli.Batch;
+namespace IfcCourser.Output.Batches;
 
 /// <summary>What a lot, or several together, come to.</summary>
 /// <param name="Coursed">Walls laid out.</param>
 /// <param name="FullUnits">Pieces laid uncut, bought part lengths included.</param>
 /// <param name="PartUnits">Pieces that are cut.</param>
 /// <param name="Cuts">Saw cuts.</param>
-internal sealed record LotCounts(
+public sealed record LotCounts(
     int Walls, int Coursed, int Pieces, int FullUnits, int PartUnits, int Cuts, int Cores, int Lintels, int Errors, int Warnings, int Notes)
 {
     public static readonly LotCounts None = new(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);

@@ -1,0 +1,204 @@
+#!/usr/bin/env python3
+"""Compare from outside: a house is changed by editing its STEP file, one thing at a time; that must be found and nothing else.
+
+    compare.py --command DLL --fixtures FOLDER --work FOLDER
+
+Exit status 1 where a problem was found.
+"""
+import argparse
+import json
+import random
+import re
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+HOUSE = "ifc/sorrel/sorrel.ifc"
+INSTANCE = re.compile(r"^#(\d+)=(\w+)\((.*)\);$")
+GLOBAL_ID = re.compile(r"^'[0-9A-Za-z_$]{22}'")
+GLOBAL_ID_LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz_$"
+
+# What a moved, resized or missing opening or wall does to the bond of its wall, or of a wall that it meets.
+FOLLOWS = {"pieces", "lintels", "bars", "bond-beams", "opening-placed"}
+
+
+class Model:
+    """A STEP file whose instances stand one to a line."""
+
+    def __init__(self, text):
+        self.head, data, self.tail = re.match(r"(.*?\nDATA;\n)(.*?)(\nENDSEC;\nEND-ISO.*)", text.replace("\r\n", "\n"), re.DOTALL).groups()
+        self.lines = {int(m[1]): [m[2], m[3]] for m in map(INSTANCE.match, data.split("\n"))}
+
+    def text(self):
+        return self.head + "\n".join(f"#{number}={kind}({rest});" for number, (kind, rest) in self.lines.items()) + self.tail
+
+    def named(self, name):
+        return next(number for number, (_, rest) in self.lines.items() if re.match(rf"'[^']{{22}}',\$,'{re.escape(name)}'", rest))
+
+    def reachable(self, number, kind):
+        """The first instance of a kind on the way down from one."""
+        seen, open_ = set(), [number]
+        while open_:
+            one = open_.pop(0)
+            if self.lines[one][0] == kind:
+                return one
+            seen.add(one)
+            open_ += [int(ref) for ref in re.findall(r"#(\d+)", self.lines[one][1]) if int(ref) not in seen]
+        raise KeyError(kind)
+
+    def replace(self, number, old, new):
+        assert old in self.lines[number][1], (self.lines[number], old)
+        self.lines[number][1] = self.lines[number][1].replace(old, new, 1)
+
+    def remove(self, number):
+        """An instance, out of lists too; relations that are left without it go as well."""
+        del self.lines[number]
+        for other, (kind, rest) in list(self.lines.items()):
+            if other not in self.lines or not re.search(rf"#{number}\b", rest):
+                continue
+            shorter = re.sub(rf"(?<=[(,])#{number},|,#{number}(?=\))", "", rest)
+            if re.search(rf"#{number}\b", shorter):
+                assert kind.startswith("IFCREL"), (number, kind, rest)
+                self.remove(other)
+            else:
+                self.lines[other][1] = shorter
+
+
+def exported_again(model):
+    """Other instance numbers, another order, other GlobalIds."""
+    chance = random.Random(9)
+    numbers = list(model.lines)
+    others = dict(zip(numbers, chance.sample(range(10_000, 100_000), len(numbers))))
+    lines = []
+    for number, (kind, rest) in model.lines.items():
+        rest = re.sub(r"#(\d+)", lambda m: f"#{others[int(m[1])]}", rest)
+        if GLOBAL_ID.match(rest):
+            rest = GLOBAL_ID.sub("'" + chance.choice("0123") + "".join(chance.choices(GLOBAL_ID_LETTERS, k=21)).replace("\\", "") + "'", rest)
+        lines.append((others[number], [kind, rest]))
+    chance.shuffle(lines)
+    model.lines = dict(lines)
+
+
+def opening_moved(model):
+    placement = model.reachable(model.named("Kitchen window"), "IFCLOCALPLACEMENT")
+    model.replace(model.reachable(int(model.lines[placement][1].split("#")[2]), "IFCCARTESIANPOINT"), "3960.", "4210.")
+
+
+def opening_removed(model):
+    model.remove(model.named("Kitchen window"))
+
+
+def wall_removed(model):
+    model.remove(model.named("Ground pantry"))
+
+
+def wall_moved(model):
+    placement = model.reachable(model.named("Ground pantry"), "IFCLOCALPLACEMENT")
+    point = model.reachable(int(model.lines[placement][1].split("#")[2]), "IFCCARTESIANPOINT")
+    x, y, z = model.lines[point][1].strip("()").split(",")
+    model.lines[point][1] = f"({float(x) + 500},{y},{z})"
+
+
+def wall_higher(model):
+    model.replace(model.reachable(model.named("Ground pantry"), "IFCEXTRUDEDAREASOLID"), "2750.", "2500.")
+
+
+def wall_renamed(model):
+    model.replace(model.named("Ground pantry"), "'Ground pantry'", "'Larder'")
+
+
+# What is done, the wall it is done to, what must be found there, walls that it meets (in the drawing of the house).
+CHANGES = [
+    (opening_moved, "Ground south", "opening-moved", []),
+    (opening_removed, "Ground south", "opening-removed", []),
+    (wall_moved, "Ground pantry", "moved", ["Ground hall", "Ground east"]),
+    (wall_higher, "Ground pantry", "outline", ["Ground hall", "Ground east"]),
+    (wall_renamed, "Larder", "renamed", []),
+]
+
+
+def problems(command, fixtures, work):
+    """Yields what is wrong, a line each."""
+    shutil.rmtree(work, ignore_errors=True)
+    work.mkdir(parents=True)
+    text = (fixtures / HOUSE).read_text()
+    as_drawn = laid_out(command, work, "as-drawn", text)
+    again = laid_out(command, work, "again", changed(text, exported_again))
+    found = compared(command, as_drawn, again)
+    yield from (f"exported again: {key} is not empty" for key in ("added", "removed", "changed", "superseded", "order") if found[key])
+    for change, wall, what, neighbours in CHANGES:
+        newer = laid_out(command, work, change.__name__, changed(text, change))
+        yield from one_change(change.__name__, compared(command, as_drawn, newer), wall, what, neighbours)
+        if change is opening_removed:
+            yield from one_change("opening_added", compared(command, newer, as_drawn), wall, "opening-added", neighbours)
+    newer = work / wall_removed.__name__
+    newer = laid_out(command, work, wall_removed.__name__, changed(text, wall_removed))
+    yield from come_or_gone("wall removed", compared(command, as_drawn, newer), "removed", "added", as_drawn)
+    yield from come_or_gone("wall added", compared(command, newer, as_drawn), "added", "removed", as_drawn)
+
+
+def one_change(name, found, wall, what, neighbours):
+    if found["added"] or found["removed"]:
+        yield f"{name}: walls come or go: {found['added']} {found['removed']}"
+    own = [one for one in found["changed"] if one["name"] == wall]
+    if len(own) != 1 or what not in own[0]["what"]:
+        yield f"{name}: {what} of {wall} is not found, but {[(one['name'], one['what']) for one in found['changed']]}"
+        return
+    if extra := set(own[0]["what"]) - {what} - FOLLOWS:
+        yield f"{name}: {wall} is said to have changed in {sorted(extra)} too"
+    for other in found["changed"]:
+        if other is not own[0] and (other["name"] not in neighbours or set(other["what"]) - FOLLOWS):
+            yield f"{name}: {other['name']} is said to have changed in {other['what']}"
+    yield from costs(name, found)
+
+
+def come_or_gone(name, found, key, other, as_drawn):
+    names = {wall["globalId"]: wall["name"] for wall in json.loads(as_drawn.read_text())["walls"]}
+    if [names[wall] for wall in found[key]] != ["Ground pantry"] or found[other]:
+        yield f"{name}: {key} {found[key]}, {other} {found[other]}"
+    yield from (f"{name}: {one['name']} is said to have changed in {one['what']}" for one in found["changed"]
+                if one["name"] not in ("Ground hall", "Ground east") or set(one["what"]) - FOLLOWS)
+
+
+def costs(name, found):
+    """Where no wall comes or goes, what the walls cost adds up to what the totals change by."""
+    for key, sums in found["totals"].items():
+        if key != "pieces" and sum(one["cost"][key] for one in found["changed"]) != sums["new"] - sums["old"]:
+            yield f"{name}: the walls' cost in {key} is not what the totals change by"
+
+
+def changed(text, change):
+    model = Model(text)
+    change(model)
+    return model.text()
+
+
+def laid_out(command, work, name, text):
+    folder = work / name
+    folder.mkdir()
+    (folder / "sorrel.ifc").write_text(text)
+    subprocess.run([*command, "layout", folder / "sorrel.ifc", "--out", folder / "out", "--formats", "json", "--quiet"], stdin=subprocess.DEVNULL, check=True)
+    return folder / "out" / "layout.json"
+
+
+def compared(command, older, newer):
+    page = newer.parent / f"{older.parent.parent.name}.html"
+    done = subprocess.run([*command, "compare", older, newer, "--json", "--html", page], stdin=subprocess.DEVNULL, capture_output=True, text=True, check=True)
+    assert page.stat().st_size > 0
+    return json.loads(done.stdout)
+
+
+def main():
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    for name in ("--command", "--fixtures", "--work"):
+        parser.add_argument(name, type=lambda text: Path(text).resolve(), required=True)
+    arguments = parser.parse_args()
+    found = list(problems(["dotnet", str(arguments.command)], arguments.fixtures, arguments.work))
+    for problem in found:
+        print(f"PROBLEM: {problem}")
+    return 1 if found else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
