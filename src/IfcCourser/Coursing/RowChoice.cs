@@ -60,11 +60,11 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
         var cost = 2 * segments[segment].Rows[row].Cost;
         foreach (var (other, pair) in _beside[segment])
         {
-            var laps = LapsOf(pair);
+            var costs = LapsOf(pair);
             var least = long.MaxValue;
             foreach (var beside in hopeful[other])
             {
-                least = Math.Min(least, pair.Lower == segment ? laps[row][beside] : laps[beside][row]);
+                least = Math.Min(least, pair.Lower == segment ? costs[row][beside] : costs[beside][row]);
             }
 
             cost += least;

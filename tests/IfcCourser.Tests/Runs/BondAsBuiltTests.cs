@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using IfcCourser.Catalogs;
-using IfcCourser.Coursing;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
