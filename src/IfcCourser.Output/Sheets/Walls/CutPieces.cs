@@ -5,7 +5,7 @@ namespace IfcCourser.Output.Sheets.Walls;
 /// <summary>
 /// Pieces that are sawn: hatched, their length the largest text of the view, standing upright where the piece is narrow.
 /// A piece too small for its text takes it on a leader into a whole block beside it, or over a slope that it lies under; failing that the
-/// text crosses an axis or a dashed line; failing that too, the mark stands alone.
+/// text crosses an axis or a dashed line; failing that too, the mark stands alone, or beside it where other texts leave no room.
 /// </summary>
 internal static class CutPieces
 {
@@ -108,8 +108,32 @@ internal static class CutPieces
             return;
         }
 
-        var mark = new TextItem(Pen.CutLength, middle, facts.Schedule.MarkOf(piece), Small, TextAnchor.Middle);
-        canvas.Write(Candidates(piece, text).FirstOrDefault(item => Fits(canvas.IsFreeOfText, canvas, CornersOf(piece), item)) ?? mark);
+        var mark = facts.Schedule.MarkOf(piece);
+        if (Candidates(piece, text).Concat(Candidates(piece, mark)).FirstOrDefault(item => Fits(canvas.IsFreeOfText, canvas, CornersOf(piece), item)) is { } inside)
+        {
+            canvas.Write(inside);
+            return;
+        }
+
+        Beside(canvas, new TextItem(Pen.CutLength, middle, mark, Small, TextAnchor.Middle));
+    }
+
+    /// <summary>A mark at its place, or as near as other texts leave room for it; on a leader where it no longer stands there.</summary>
+    private static void Beside(Canvas canvas, TextItem mark)
+    {
+        const int Steps = 80;
+        var mm = canvas.PerPaper;
+        var placed = Enumerable.Range(0, Steps).SelectMany(i => new[] { i, -i })
+            .Select(step => mark with { At = mark.At + new Point(step * mm / 2, 0) })
+            .FirstOrDefault(item => canvas.IsFreeOfText(ItemBox.Of(item, mm).Grown(0.2 * mm))) ?? mark;
+        if (ItemBox.Of(placed, mm).Overlaps(Box.At(mark.At, mm, mm)))
+        {
+            canvas.Write(placed);
+        }
+        else
+        {
+            WithLeader(canvas, placed, mark.At);
+        }
     }
 
     private static void WithLeader(Canvas canvas, TextItem label, Point middle)
