@@ -5,6 +5,7 @@ using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Page;
 using IfcCourser.Walls;
+using static System.FormattableString;
 
 namespace IfcCourser.Output.Comparisons;
 
@@ -37,7 +38,7 @@ public static class ComparisonPage
         frame.Masthead(
             _parts[0], Kind, title, $"{older.Model.File}, {older.Model.Date}, to {newer.Model.File}, {newer.Model.Date}",
             [
-                $"{PageText.Count(comparison.Added.Length, "wall", "walls")} added", $"{comparison.Removed.Length} removed", $"{comparison.Changed.Length} changed",
+                $"{PageText.Count(comparison.Added.Length, "wall", "walls")} added", Invariant($"{comparison.Removed.Length} removed"), Invariant($"{comparison.Changed.Length} changed"),
                 $"{PageText.Count(comparison.Superseded.Length, "sheet", "sheets")} superseded",
             ]);
         frame.Navigation(_parts);
