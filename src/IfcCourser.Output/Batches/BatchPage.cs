@@ -26,9 +26,9 @@ public static class BatchPage
         frame.Masthead(
             _parts[0], BatchWords.Kind, batch.Title, batch.Date,
             [
-                $"{PageText.Count(sum.Lots, "lot", "lots")}, {sum.Failed} failed",
-                $"{sum.Counts.Coursed} of {PageText.Count(sum.Counts.Walls, "wall", "walls")} laid out",
-                $"{PageText.Count(sum.Counts.Pieces, "block", "blocks")}, {sum.Counts.PartUnits} of them cut",
+                Invariant($"{PageText.Count(sum.Lots, "lot", "lots")}, {sum.Failed} failed"),
+                Invariant($"{sum.Counts.Coursed} of {PageText.Count(sum.Counts.Walls, "wall", "walls")} laid out"),
+                Invariant($"{PageText.Count(sum.Counts.Pieces, "block", "blocks")}, {sum.Counts.PartUnits} of them cut"),
                 $"{PageText.Count(sum.Counts.Errors, "error", "errors")}, {PageText.Count(sum.Counts.Warnings, "warning", "warnings")}, {PageText.Count(sum.Counts.Notes, "note", "notes")}",
             ]);
         frame.Navigation(_parts);

@@ -6,6 +6,7 @@ using IfcCourser.Output.Json;
 using IfcCourser.Output.Page;
 using IfcCourser.Output.Sheets.Sets;
 using IfcCourser.Walls;
+using static System.FormattableString;
 
 namespace IfcCourser.Output.Comparisons;
 
@@ -39,7 +40,7 @@ public static class ComparisonPage
         frame.Masthead(
             _parts[0], Kind, title, $"{older.Model.File}, {older.Model.Date}, to {newer.Model.File}, {newer.Model.Date}",
             [
-                $"{PageText.Count(comparison.Added.Length, "wall", "walls")} added", $"{comparison.Removed.Length} removed", $"{comparison.Changed.Length} changed",
+                $"{PageText.Count(comparison.Added.Length, "wall", "walls")} added", Invariant($"{comparison.Removed.Length} removed"), Invariant($"{comparison.Changed.Length} changed"),
                 $"{PageText.Count(superseded.Count, "sheet", "sheets")} superseded",
             ]);
         frame.Navigation(_parts);

@@ -1,5 +1,6 @@
 using System.Text;
 using IfcCourser.Layouts;
+using static System.FormattableString;
 
 namespace IfcCourser.Output.Page;
 
@@ -46,8 +47,8 @@ public static class ReportPage
         frame.Masthead(
             ("openings", PageText.OpeningsHeading), PageText.Title(facts.Kind), model.ProjectName ?? model.File, $"{model.File}, {model.Date}",
             [
-                $"{totals.Coursed} of {PageText.Count(totals.Walls, "wall", "walls")} laid out",
-                $"{PageText.Count(totals.Pieces, "block", "blocks")}, {totals.PartUnits} of them cut",
+                Invariant($"{totals.Coursed} of {PageText.Count(totals.Walls, "wall", "walls")} laid out"),
+                Invariant($"{PageText.Count(totals.Pieces, "block", "blocks")}, {totals.PartUnits} of them cut"),
                 string.Join(", ", counts.DefaultIfEmpty("nothing found")),
             ]);
     }
