@@ -4,6 +4,7 @@ using IfcCourser.Findings;
 using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Page;
+using static System.FormattableString;
 
 namespace IfcCourser.Output.Batches;
 
