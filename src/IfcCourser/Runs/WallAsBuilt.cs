@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using IfcCourser.Coursing;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Slabs;
