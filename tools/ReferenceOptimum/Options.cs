@@ -12,6 +12,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
         usage: ReferenceOptimum generated [--seed N] [--from N] [--count N] [--set CATALOG/RULES] [--effort E] [--long]
                ReferenceOptimum models FOLDER [--count N] [--set CATALOG/RULES] [--effort E] [--long]
                ReferenceOptimum self-check [--seed N] [--count N]
+               ReferenceOptimum saw [--seed N] [--from N] [--count N] [--effort E]
         """;
 
     public static Options? Read(string[] args)
@@ -21,6 +22,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
             ["generated", ..] => new Options(Verb.Generated, "", 1, 0, 100, 1.5, "", false),
             ["models", var folder, ..] => new Options(Verb.Models, folder, 1, 0, 20, 1.5, "", false),
             ["self-check", ..] => new Options(Verb.SelfCheck, "", 1, 0, 200, 1.5, "", false),
+            ["saw", ..] => new Options(Verb.Saw, "", 1, 0, 100, 5, "", false),
             _ => null,
         };
         var rest = args.Skip(options?.Verb == Verb.Models ? 2 : 1).ToList();

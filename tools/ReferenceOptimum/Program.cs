@@ -2,6 +2,7 @@ using System.Globalization;
 using ReferenceOptimum;
 using ReferenceOptimum.Checks;
 using ReferenceOptimum.Reports;
+using ReferenceOptimum.Sawing;
 using ReferenceOptimum.Solving;
 using ReferenceOptimum.Walls;
 
@@ -18,6 +19,11 @@ if (options.Verb == Verb.SelfCheck)
     faults.ForEach(Console.WriteLine);
     Console.WriteLine($"{options.Count} toy walls, {faults.Count} faults of the reference");
     return faults.Count == 0 ? 0 : 1;
+}
+
+if (options.Verb == Verb.Saw)
+{
+    return SawComparison.Holds(options.Seed, options.From, options.Count, options.Effort) ? 0 : 1;
 }
 
 var comparison = new WallComparison(new BlockSolver(options.Effort), options.IsLong);

@@ -11,4 +11,7 @@ internal enum Verb
 
     /// <summary>Holds the reference itself to exhaustive search on toy walls.</summary>
     SelfCheck,
+
+    /// <summary>Compares saw lists of generated pieces.</summary>
+    Saw,
 }
