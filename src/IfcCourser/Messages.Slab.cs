@@ -14,6 +14,8 @@ internal static partial class Messages
 
     public const string LevelInTenFeet = "Tops within 10 ft of one wall differ by";
 
+    public const string BarOffAlong = "A bar as built stands off its place along the wall by";
+
     public const string LevelAtMost = "A top lies off the level by";
 
     public static string FlatAlong(string wall, double apart, UnitSystem units) => Invariant(

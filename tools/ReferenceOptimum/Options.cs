@@ -13,6 +13,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
                ReferenceOptimum models FOLDER [--count N] [--set CATALOG/RULES] [--effort E] [--long]
                ReferenceOptimum bars [MODEL.ifc|FOLDER] [--seed N] [--from N] [--count N] [--effort E] [--long]
                ReferenceOptimum self-check [--seed N] [--count N]
+               ReferenceOptimum saw [--seed N] [--from N] [--count N] [--effort E]
         """;
 
     public static Options? Read(string[] args)
@@ -24,6 +25,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
             ["bars", var folder, ..] when !folder.StartsWith("--", StringComparison.Ordinal) => new Options(Verb.Bars, folder, 1, 0, int.MaxValue, 4, "", false),
             ["bars", ..] => new Options(Verb.Bars, "", 1, 0, 100, 4, "", false),
             ["self-check", ..] => new Options(Verb.SelfCheck, "", 1, 0, 200, 1.5, "", false),
+            ["saw", ..] => new Options(Verb.Saw, "", 1, 0, 100, 5, "", false),
             _ => null,
         };
         var rest = args.Skip(options is { Folder.Length: > 0 } ? 2 : 1).ToList();

@@ -3,6 +3,7 @@ using ReferenceOptimum;
 using ReferenceOptimum.Bars;
 using ReferenceOptimum.Checks;
 using ReferenceOptimum.Reports;
+using ReferenceOptimum.Sawing;
 using ReferenceOptimum.Solving;
 using ReferenceOptimum.Walls;
 
@@ -24,6 +25,11 @@ if (options.Verb == Verb.SelfCheck)
 if (options.Verb == Verb.Bars)
 {
     return BarReport.Print(options, Console.Out);
+}
+
+if (options.Verb == Verb.Saw)
+{
+    return SawComparison.Holds(options.Seed, options.From, options.Count, options.Effort) ? 0 : 1;
 }
 
 var comparison = new WallComparison(new BlockSolver(options.Effort), options.IsLong);

@@ -14,4 +14,7 @@ internal enum Verb
 
     /// <summary>Holds the places of bars in generated walls, or in walls of models, to the solver's.</summary>
     Bars,
+
+    /// <summary>Compares saw lists of generated pieces.</summary>
+    Saw,
 }

@@ -16,8 +16,8 @@ def problems_of(layout, out: Path):
     data = layout["settings"]["catalog"]["ordering"]["staging"]
     file = out / "order" / "staging.csv"
     if data is None or not file.is_file():
-        if data is not None and any(wall["status"] == "coursed" for wall in layout["walls"]):
-            yield "staging.csv is missing"
+        if data is not None and any(line["item"] == "pallet" and line.get("packs") for line in layout["takeoff"]["lines"]):
+            yield "staging.csv is missing, though the order has packs"
         return
     rows = list(csv.DictReader(file.open(encoding="utf-8", newline="")))
     walls = [wall for wall in layout["walls"] if wall["status"] == "coursed"]
@@ -36,7 +36,7 @@ def units_problems(layout, rows, number):
     """As many packs of each product and width as the order has, and from them what each wall takes of units."""
     ordered, staged, taken, wanted = defaultdict(int), defaultdict(int), defaultdict(int), defaultdict(int)
     for line in layout["takeoff"]["lines"]:
-        if line["item"] == "pallet":
+        if line["item"] == "pallet" and line.get("packs"):
             ordered[round(line["width"], 2)] += line["packs"]
     inch = 25.4 if layout["catalog"]["name"].endswith("-in") else 1.0
     for row in rows:

@@ -7,9 +7,6 @@ namespace IfcCourser.Output.Sheets;
 /// <summary>A storey's first or second course in plan: blocks as bonded at corners and tees.</summary>
 public static class PlanSheet
 {
-    /// <summary>Larger scales make sheets that nobody can hold on a slab. Common practice, no source.</summary>
-    private const int LargestScale = 48;
-
     /// <param name="layout">The layout the storey belongs to.</param>
     /// <param name="storey">Name of the storey, or null for walls that no storey holds.</param>
     /// <param name="index">0 for the first course, 1 for the second; some wall of the storey has it.</param>
@@ -17,16 +14,7 @@ public static class PlanSheet
     public static Sheet Compose(Layout layout, string? storey, int index, int number, SheetContext context)
     {
         var facts = new PlanFacts(layout, storey, index);
-        var units = facts.Text.Units;
-        ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(units).Where(scale => scale.Denominator >= LargestScale)];
-        var fit = SheetFit.Of(context.Papers, scales, scale => Drawn(facts, scale), PlanPanels.Of(facts));
-        var title = PlanText.Title(storey, index);
-        return fit.Assembled(SheetText.SheetName(PlanText.Number(number), title), PlanText.Plan, units, context, fit.Title(layout, null) with
-        {
-            IdentificationNumber = PlanText.Number(number),
-            Title = title,
-            DocumentType = PlanText.DocumentType,
-        });
+        return StoreyPlan.Compose(layout, PlanText.Number(number), PlanText.Title(storey, index), PlanText.DocumentType, scale => Drawn(facts, scale), PlanPanels.Of(facts), context);
     }
 
     private static Canvas Drawn(PlanFacts facts, DrawingScale scale)

@@ -39,17 +39,18 @@ public static class JobReader
 
     private static JobPhases Phases(SettingsTable table)
     {
-        ImmutableArray<JobPhase> listed = [.. table.Tables("phase").Select(Phase)];
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        ImmutableArray<JobPhase> listed = [.. table.Tables("phase").Select(phase => Phase(phase, names))];
         var byStorey = table.Has("phases") && table.Choice("phases", ("one", false), ("storey", true));
         table.Check(!byStorey || listed.IsEmpty, "phases", "is \"storey\", so that [[phase]] must not list deliveries: leave out one of them");
-        table.Check(listed.Select(phase => phase.Name).Distinct(StringComparer.Ordinal).Count() == listed.Length, "phase", "has two deliveries of one name");
         return new JobPhases(byStorey, listed);
     }
 
-    private static JobPhase Phase(SettingsTable table)
+    private static JobPhase Phase(SettingsTable table, HashSet<string> names)
     {
         var phase = new JobPhase(table.Text("name"), Texts(table, "storeys") ?? [], Texts(table, "walls") ?? []);
         table.Check(!phase.Storeys.IsEmpty || !phase.Walls.IsEmpty, "name", "is a delivery of nothing: name its storeys or walls");
+        table.Check(names.Add(phase.Name), "name", $"is \"{phase.Name}\" as that of a delivery before it: no two deliveries of one name");
         return phase;
     }
 

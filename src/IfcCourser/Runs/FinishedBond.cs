@@ -17,7 +17,6 @@ namespace IfcCourser.Runs;
 internal sealed class FinishedBond
 {
     private readonly WallLayout _wall;
-    private readonly LayoutRules _rules;
     private readonly PieceMaker _maker;
     private readonly ImmutableArray<ImmutableArray<Piece>> _kept;
     private readonly Dictionary<Segment, Piece> _before = [];
@@ -26,7 +25,7 @@ internal sealed class FinishedBond
     /// <param name="rules">Of the layout.</param>
     public FinishedBond(WallLayout wall, LayoutRules rules)
     {
-        (_wall, _rules) = (wall, WallRules.Of(wall.Wall, rules));
+        (_wall, Rules) = (wall, WallRules.Of(wall.Wall, rules));
         var kept = ImmutableArray.CreateBuilder<ImmutableArray<Piece>>();
         var laid = ImmutableArray.CreateBuilder<LaidCourse>();
         foreach (var course in wall.Courses)
@@ -37,11 +36,11 @@ internal sealed class FinishedBond
         }
 
         (Laid, _kept) = (laid.ToImmutable(), kept.ToImmutable());
-        _maker = new PieceMaker(Around(wall), [], _rules);
+        _maker = new PieceMaker(Around(wall), [], Rules);
     }
 
     /// <summary>Of the wall, curved ones included.</summary>
-    public LayoutRules Rules => _rules;
+    public LayoutRules Rules { get; }
 
     /// <summary>As the wall is laid now.</summary>
     public ImmutableArray<LaidCourse> Laid { get; }
@@ -78,9 +77,9 @@ internal sealed class FinishedBond
             Findings =
             [
                 .. _wall.Findings.Where(finding => !told.Contains(finding.Code)),
-                .. BondFindings.Of(laid, courses, placed, _rules),
-                .. LintelLaps.Of(laid, _wall.Lintels, _rules),
-                .. BarFindings.Of(wall, _rules.Catalog.Units),
+                .. BondFindings.Of(laid, courses, placed, Rules),
+                .. LintelLaps.Of(laid, _wall.Lintels, Rules),
+                .. BarFindings.Of(wall, Rules.Catalog.Units),
             ],
         };
     }
@@ -90,11 +89,11 @@ internal sealed class FinishedBond
     private bool IsClear(Core core, Length at, IEnumerable<LaidCourse> laid, Func<LaidCourse, IEnumerable<Length>> places) => laid
         .Where(course => new Bar(at, core.Bottom, core.Top).Passes(course.Shape.Band))
         .All(course => course.Shape.Spans.Any(span => span.Run.Contains(at)) == course.Shape.Spans.Any(span => span.Run.Contains(core.At))
-            && LapCheck.Nearest(places(course), at) >= _rules.CoreClearance);
+            && LapCheck.Nearest(places(course), at) >= Rules.CoreClearance);
 
     private Core WithPlay(Core core, ImmutableArray<LaidCourse> laid)
     {
-        var (minus, plus) = CorePlay.Of(new BarPlace(new Interval(core.At, core.At), core.At, new Interval(core.Bottom, core.Top), core.Why, Junction: null), laid, _rules);
+        var (minus, plus) = CorePlay.Of(new BarPlace(new Interval(core.At, core.At), core.At, new Interval(core.Bottom, core.Top), core.Why, Junction: null), laid, Rules);
         return core with { PlayMinus = minus, PlayPlus = plus, Point = _wall.Frame.PointAt(core.At, core.Across, Length.Zero).Plan };
     }
 
@@ -143,7 +142,7 @@ internal sealed class FinishedBond
 
         var band = new CourseBand(course.Number, course.Number, course.Kind, course.Bottom, course.Top);
         var shape = new ShapedCourse(band, course.Spans, segments.ToImmutable(), EdgeJoints(course), [.. joints])
-            .OnSlants(Length.Abs(_wall.Wall.Start.Slant), Length.Abs(_wall.Wall.End.Slant), _rules);
+            .OnSlants(Length.Abs(_wall.Wall.Start.Slant), Length.Abs(_wall.Wall.End.Slant), Rules);
         foreach (var (before, after) in segments.Zip(shape.Segments).Where(pair => pair.First != pair.Second))
         {
             _before[after] = _before[before];
@@ -163,7 +162,7 @@ internal sealed class FinishedBond
             foreach (var piece in layer.OrderBy(piece => piece.From))
             {
                 var isNext = !layer.Key.IsKept && runs.Count > 0 && runs[^1] is [.., var last] && !IsKept(last, course) && (last.Bottom, last.Top) == (piece.Bottom, piece.Top)
-                    && piece.From - last.To <= _rules.Catalog.HeadJoint.Max && piece.From >= last.To;
+                    && piece.From - last.To <= Rules.Catalog.HeadJoint.Max && piece.From >= last.To;
                 if (isNext)
                 {
                     runs[^1].Add(piece);
@@ -182,12 +181,12 @@ internal sealed class FinishedBond
         from left in runs
         from right in runs
         let gap = right[0].From - left[^1].To
-        where gap >= Length.Zero && gap <= _rules.Catalog.HeadJoint.Max
+        where gap >= Length.Zero && gap <= Rules.Catalog.HeadJoint.Max
         select (left[^1].To + right[0].From) / 2;
 
     private Segment SegmentOf(List<Piece> run, Span span, Course course)
     {
-        var aims = _rules.Set.Aims;
+        var aims = Rules.Set.Aims;
         var isWhole = run[0].Bottom == course.Bottom && run[0].Top == course.Top;
         var box = BoxOf(run[0]) with { Right = run[^1].To };
         return new Segment(box, End(box.Left == span.Run.From, span.StartEdge), End(box.Right == span.Run.To, span.EndEdge));
@@ -197,7 +196,7 @@ internal sealed class FinishedBond
 
     private ImmutableArray<Length> EdgeJoints(Course course)
     {
-        var half = _rules.Catalog.HeadJoint.Nominal / 2;
+        var half = Rules.Catalog.HeadJoint.Nominal / 2;
         return
         [
             .. course.Spans.Where(span => span.StartEdge is EdgeKind.Wall or EdgeKind.Lintel).Select(span => span.Run.From - half),

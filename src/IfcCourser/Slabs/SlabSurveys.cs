@@ -64,11 +64,14 @@ public static class SlabSurveys
             Beds = beds,
             Bars = around?.Bars ?? bars.Value.Bars,
             BondChanges = around?.Changes ?? [],
-            Tolerances = SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, layout.Rules.Catalog.Units) is { } flatness ? [flatness] : [],
+            Tolerances = [.. Tolerances(blocks, readings, around?.Bars ?? bars.Value.Bars, layout.Rules.Catalog.Units)],
             Findings = [],
         };
         return survey with { Findings = [.. SlabFindings.Of(survey, file, Unread(blocks, readings))] };
     }
+
+    private static IEnumerable<ToleranceCheck> Tolerances(ImmutableArray<FirstCourseBlock> blocks, PlacedReadings readings, ImmutableArray<BarAsBuilt> bars, UnitSystem units) =>
+        new[] { SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, units), BarsAsBuilt.Tolerance(bars) }.OfType<ToleranceCheck>();
 
     private static BlockBed Bed(BlockFacets block, LengthRange limits, double raised)
     {

@@ -3,6 +3,8 @@ using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Index.Strtree;
 
 namespace IfcCourser.Takeoff;
 
@@ -19,19 +21,19 @@ internal sealed class StagingGround
 
     private readonly StagingData _data;
     private readonly bool _isOnGround;
-    private readonly ImmutableArray<ImmutableArray<Vector2>> _walls;
-    private readonly ImmutableArray<ImmutableArray<Vector2>> _around;
-    private readonly ImmutableArray<ImmutableArray<Vector2>> _ways;
-    private readonly List<ImmutableArray<Vector2>> _packs = [];
+    private readonly STRtree<Polygon> _walls = new();
+    private readonly STRtree<Polygon> _around = new();
+    private readonly STRtree<Polygon> _ways = new();
+    private readonly List<Polygon> _packs = [];
 
     /// <param name="walls">Of the storey.</param>
     /// <param name="below">Of the storey under it, between which its slab lies; null on the ground, where packs may stand outside as well.</param>
     public StagingGround(IReadOnlyCollection<WallLayout> walls, IReadOnlyCollection<WallLayout>? below, StagingData data)
     {
         (_data, _isOnGround) = (data, below is null);
-        _walls = [.. walls.SelectMany(wall => WallSequence.Loops(wall))];
-        _around = [.. _walls, .. (below ?? []).SelectMany(wall => WallSequence.Loops(wall))];
-        _ways = [.. walls.SelectMany(Ways)];
+        Insert(_walls, walls.SelectMany(wall => WallSequence.Polygons(wall)));
+        Insert(_around, walls.Concat(below ?? []).SelectMany(wall => WallSequence.Polygons(wall)));
+        Insert(_ways, walls.SelectMany(Ways).Select(PlanPolygon.Of));
     }
 
     /// <summary>The place beside a wall nearest to a share of its length, inside the walls rather than outside; null where there is none.</summary>
@@ -43,10 +45,10 @@ internal sealed class StagingGround
             .Select(place => (place.Place, place.Loop, IsInside: IsInside(place.Loop, place.Place.Along), Effort: place.Off + (2 * place.Away)))
             .Where(place => _isOnGround || place.IsInside)
             .OrderBy(place => place.IsInside ? 0 : 1).ThenBy(place => place.Effort)
-            .FirstOrDefault(place => IsFree(place.Loop));
+            .FirstOrDefault(place => IsFree(PlanPolygon.Of(place.Loop)));
         if (found.Place is not null)
         {
-            _packs.Add(found.Loop);
+            _packs.Add(PlanPolygon.Of(found.Loop));
         }
 
         return found.Place;
@@ -68,17 +70,31 @@ internal sealed class StagingGround
         }
     }
 
-    private bool IsFree(ImmutableArray<Vector2> loop) =>
-        _walls.All(wall => ConvexLoops.Distance(wall, loop) >= _data.Strip.Mm - Dust)
-        && !_ways.Any(way => ConvexLoops.Meet(way, loop))
-        && _packs.TrueForAll(pack => ConvexLoops.Distance(pack, loop) >= Between - Dust);
+    private static void Insert(STRtree<Polygon> tree, IEnumerable<Polygon> polygons)
+    {
+        foreach (var polygon in polygons)
+        {
+            tree.Insert(polygon.EnvelopeInternal, polygon);
+        }
+    }
+
+    private bool IsFree(Polygon pack)
+    {
+        var (near, box) = (pack.EnvelopeInternal.Copy(), pack.EnvelopeInternal);
+        near.ExpandBy(_data.Strip.Mm);
+        return _walls.Query(near).All(wall => wall.Distance(pack) >= _data.Strip.Mm - Dust)
+            && !_ways.Query(box).Any(pack.Intersects)
+            && _packs.TrueForAll(other => other.Distance(pack) >= Between - Dust);
+    }
 
     /// <summary>Whether walls stand on all four sides of each corner, here or a storey lower.</summary>
     private bool IsInside(ImmutableArray<Vector2> loop, Vector2 along)
     {
         const double Far = 1e6;
         Vector2[] ways = [along, along.Left, -along, -along.Left];
-        return loop.All(corner => ways.All(way => _around.Any(wall => ConvexLoops.Meet(wall, [corner, corner + (way * Far)]))));
+        return loop.All(corner => ways.All(way => Meets(PlanPolygon.Line(corner, corner + (way * Far)))));
+
+        bool Meets(LineString line) => _around.Query(line.EnvelopeInternal).Any(line.Intersects);
     }
 
     /// <summary>Both ways through each opening that reaches the floor, as deep as packs reach.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
+using NetTopologySuite.Geometries;
 
 namespace IfcCourser.Takeoff;
 
@@ -27,8 +28,8 @@ internal static class WallSequence
     public static IEnumerable<WallLayout> Nearest(WallLayout wall, IEnumerable<WallLayout> walls) => walls
         .Where(other => other != wall).OrderBy(other => Distance(wall, other)).ThenBy(other => (Middle(wall) - Middle(other)).Length).ThenBy(other => other.Identity.StepId);
 
-    /// <summary>What a wall covers in plan: convex loops, model axes, mm; a curve in chords.</summary>
-    public static ImmutableArray<ImmutableArray<Vector2>> Loops(WallLayout wall)
+    /// <summary>What a wall covers in plan, model axes, mm; a curve in chords.</summary>
+    public static ImmutableArray<Polygon> Polygons(WallLayout wall)
     {
         const int ChordsOfCurve = 12;
         var (left, right) = (wall.Wall.LeftFace, wall.Wall.RightFace);
@@ -36,12 +37,12 @@ internal static class WallSequence
         Vector2 At(Interval face, int i, Length t) => wall.Frame.PointAt(face.From + ((face.To - face.From) / count * i), t, default).Plan;
         return
         [
-            .. Enumerable.Range(0, count).Select(i => ImmutableArray.Create(
-                At(right, i, wall.Frame.Thickness), At(right, i + 1, wall.Frame.Thickness), At(left, i + 1, default), At(left, i, default))),
+            .. Enumerable.Range(0, count).Select(i => PlanPolygon.Of(
+                [At(right, i, wall.Frame.Thickness), At(right, i + 1, wall.Frame.Thickness), At(left, i + 1, default), At(left, i, default)])),
         ];
     }
 
-    private static double Distance(WallLayout a, WallLayout b) => Loops(a).Min(one => Loops(b).Min(other => ConvexLoops.Distance(one, other)));
+    private static double Distance(WallLayout a, WallLayout b) => Polygons(a).Min(one => Polygons(b).Min(other => one.Distance(other)));
 
     private static Vector2 Middle(WallLayout wall) => wall.Frame.PointAt(wall.Frame.Length / 2, wall.Frame.Thickness / 2, default).Plan;
 }

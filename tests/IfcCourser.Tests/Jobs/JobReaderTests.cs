@@ -96,8 +96,15 @@ public sealed class JobReaderTests
     [Theory]
     [InlineData("phases = \"storey\"\n[[phase]]\nname = \"1\"\nwalls = [\"A\"]\n", "leave out one of them")]
     [InlineData("[[phase]]\nname = \"1\"\n", "is a delivery of nothing")]
-    [InlineData("[[phase]]\nname = \"1\"\nwalls = [\"A\"]\n[[phase]]\nname = \"1\"\nwalls = [\"B\"]\n", "two deliveries of one name")]
+    [InlineData("[[phase]]\nname = \"1\"\nwalls = [\"A\"]\n[[phase]]\nname = \"1\"\nwalls = [\"B\"]\n", "no two deliveries of one name")]
     public void Phases_that_contradict_themselves_are_refused(string text, string wrong) => Assert.Contains(wrong, JobReader.Read(text, "job.toml").Fault!.What, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_second_delivery_of_a_name_is_named_by_its_line()
+    {
+        var fault = JobReader.Read("[[phase]]\nname = \"1\"\nwalls = [\"A\"]\n[[phase]]\nname = \"1\"\nwalls = [\"B\"]\n", "job.toml").Fault!;
+        Assert.Equal(5, fault.Line);
+    }
 
     [Fact]
     public void An_empty_file_says_nothing() => Assert.Equal((null, null, new JobOptions()), (JobReader.Read(string.Empty, "job.toml").Value!.Facts.Project, JobReader.Read(string.Empty, "job.toml").Value!.Date, JobReader.Read(string.Empty, "job.toml").Value!.Options));

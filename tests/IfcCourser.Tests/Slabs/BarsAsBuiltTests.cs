@@ -51,6 +51,17 @@ public sealed class BarsAsBuiltTests
         Assert.Equal(BarPlace.OffAcross, BarsAsBuilt.Held(new PlacedBar(1, "1", null, null, at), wall, core).Where);
     }
 
+    /// <summary>TMS 602-16 3.4 B, read in a trade text (checkvalues.csv R-044): 2 in along the wall.</summary>
+    [Theory]
+    [InlineData(1.99, true)]
+    [InlineData(-2.01, false)]
+    public void A_bar_off_along_its_wall_is_held_to_the_standard(double inches, bool isKept)
+    {
+        var (wall, core) = Core(SlabCase.Inch, core => core.SharedWith.IsEmpty);
+        var at = wall.Frame.PointAt(core.At, core.Across, default).Plan + (wall.Frame.Direction * (inches * 25.4));
+        Assert.Equal(isKept, BarsAsBuilt.Tolerance([BarsAsBuilt.Held(new PlacedBar(1, "1", null, null, at), wall, core)])!.IsKept);
+    }
+
     private static (WallLayout Wall, Core Core) Core(Layout layout, Func<Core, bool> isWanted) =>
         layout.Walls.SelectMany(wall => wall.Cores.Select(core => (Wall: wall, Core: core))).First(bar => isWanted(bar.Core));
 }

@@ -33,7 +33,7 @@ public sealed class SlabSurveyTests
         Assert.Equal(10, survey.Beds.Min(bed => bed.Least), Close);
     }
 
-    /// <summary>Trapezoids: beds 10, 14 and 19 mm at 0, 5 and 10 m under a wall 300 mm thick take 0.04275 m3; 1/4, 1/2 and 3/4 in at 0, 10 and 20 ft under 7 7/8 in take 0.5469 ft3 (by hand).</summary>
+    /// <summary>Trapezoids: beds 10, 14 and 19 mm at 0, 5 and 10 m under a wall 300 mm thick take 0.04275 m3; 1/4, 1/2 and 3/4 in at 0, 10 and 20 ft under 7 7/8 in take 0.5469 ft3 (checkvalues.csv Q-LVL-02).</summary>
     [Theory]
     [InlineData(300, 5000, 10, 14, 19, 0.04275e9, 10)]
     [InlineData(7.875 * 25.4, 3048, 6.35, 12.7, 19.05, 0.546875 * 304.8 * 304.8 * 304.8, 10)]
@@ -43,7 +43,7 @@ public sealed class SlabSurveyTests
         Assert.Equal(expected, volume, within);
     }
 
-    /// <summary>IBC 2104.1.2.1, TMS 602 3.3 B: a bed takes up 1/2 in, no more; 1 1/4 in under a fully grouted course on concrete.</summary>
+    /// <summary>IBC 2104.1.2.1, TMS 602 3.3 B (checkvalues.csv J-006 to J-011): a bed takes up 1/2 in, no more; 1 1/4 in under a fully grouted course on concrete.</summary>
     [Theory]
     [InlineData(0.49, 0.75, true)]
     [InlineData(0.51, 0.75, false)]
@@ -59,7 +59,7 @@ public sealed class SlabSurveyTests
         Assert.Equal(spread * 25.4, survey.Spread, 1e-5);
     }
 
-    /// <summary>ACI 117-10 4.4.1: the top of a slab on ground lies within 3/4 in of its level.</summary>
+    /// <summary>ACI 117-10 4.4.1 (checkvalues.csv T-ACI-sog): the top of a slab on ground lies within 3/4 in of its level.</summary>
     [Theory]
     [InlineData(0.74, true)]
     [InlineData(-0.74, true)]
@@ -144,6 +144,23 @@ public sealed class SlabSurveyTests
         Assert.Equal(high, field.High(raised).Volume, Math.Max(high, 1) * 0.01);
         Assert.Equal(low, field.Low(raised).Volume, Math.Max(low, 1) * 0.01);
     }
+
+    /// <summary>
+    /// Noise of at most e over a level slab, by hand: between readings the surface stays within e of the slab, so the datum, 10 mm over the highest place under
+    /// a block, lies within e of 10 mm, and each bed within 2 e of 10 mm; the same noise everywhere lifts it by just that.
+    /// </summary>
+    [Fact]
+    public void Noise_moves_the_datum_by_no_more_than_itself() => Gen.Select(Gen.Double[0, 4], Gen.Double[-1, 1].Array[64]).Sample(
+        (most, noise) =>
+        {
+            var next = 0;
+            var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(900), _ => most * noise[next++ % noise.Length]));
+            Assert.InRange(survey.Datum, 10 - most - Close, 10 + most + Close);
+            Assert.All(survey.Beds, bed => Assert.InRange(bed.Mean, 10 - Close, 10 + (2 * most) + Close));
+            Assert.Equal(10 + most, SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(900), _ => most)).Datum, Close);
+        },
+        iter: 10,
+        seed: "0000000000e5");
 
     /// <summary>Between readings of a plane the surface is the plane, whatever the triangles. Places are to the centimetre: triangles of under a square millimetre are let go.</summary>
     [Fact]

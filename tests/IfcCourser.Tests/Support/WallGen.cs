@@ -37,6 +37,19 @@ internal static class WallGen
             return (model with { Walls = [.. model.Walls.Select((wall, i) => With(wall, i == 1 || isGable, height, openings))] }, rules);
         });
 
+    /// <summary>Short walls, alone or as a small box, every second one with an opening: quick to bond, for what is reckoned from finished walls.</summary>
+    public static readonly Gen<(WallModel Model, LayoutRules Rules)> Short = Gen
+        .Select(Rules, Gen.Select(Gen.Int[1200, 4200], Gen.Int[800, 2000]), Gen.Int[0, 20], Gen.Int[250, 3600], Gen.Int[0, 5])
+        .Select((rules, size, width, left, kind) =>
+        {
+            var (length, height, thickness) = (Length.FromMm(size.Item1), Length.FromMm(size.Item2), rules.Catalog.Widths[width % rules.Catalog.Widths.Length].Actual);
+            return (
+                kind == 0
+                    ? WallSketch.Box(length + Length.FromMm(800), length + Length.FromMm(500), Length.FromMm(1000), thickness)
+                    : WallSketch.Alone(WallSketch.Straight(length, height, thickness, left % 2 == 0 && left + 900 < size.Item1 ? [(left, left + 800, 400, size.Item2 - 300)] : [])),
+                rules);
+        });
+
     /// <summary>Long walls, some stepped at the top, some that the model calls non-bearing, some with places given for joints.</summary>
     public static readonly Gen<(WallModel Model, LayoutRules Rules)> Long = Gen
         .Select(Rules, Gen.Select(Gen.Long[5_000_000_000, 24_000_000_000], _height, Gen.Int[0, 20]), Gen.Int[0, 3], Gen.Int[0, 100], _openings)

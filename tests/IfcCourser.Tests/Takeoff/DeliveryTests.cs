@@ -31,7 +31,7 @@ public sealed class DeliveryTests
     }
 
     [Fact]
-    public void Deliveries_add_up_to_what_is_built_in() => WallGen.AloneOrBox.Sample(
+    public void Deliveries_add_up_to_what_is_built_in() => WallGen.Short.Sample(
         given =>
         {
             var layout = WallSketch.LayOut(given.Model, given.Rules);
@@ -53,7 +53,7 @@ public sealed class DeliveryTests
                 }
             }
         },
-        iter: 6);
+        iter: 24);
 
     /// <summary>A sawn unit comes with the first piece that is sawn from it, whatever the order of the walls in the model.</summary>
     [Fact]

@@ -63,6 +63,11 @@ public sealed class OrderCheckValueTests
         Assert.Equal(110, Faces(layout) + ((lintel.To - lintel.From).Inches + 0.125) * 8 / 192, 0.05);
     }
 
+    /// <summary>Q-009: a wall of 15 ft 4 in by 59 ft 3 in has 908.5 ft2.</summary>
+    [Fact]
+    public void Gross_area_of_a_wall() =>
+        Assert.Equal(908.5, Alone("block-in", 711, 184, 7.625).Walls[0].Quantities.GrossArea / 0.09290304, 0.05);
+
     /// <summary>Q-CORE-3, -4, -5 (ft3 a ft) and Q-COREM-80 to -150 (litres a m): pi d2 / 4.</summary>
     [Theory]
     [InlineData(3 * 25.4, 304.8, 0.04909 * LitresPerCubicFoot, 0.0005)]
