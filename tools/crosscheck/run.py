@@ -17,6 +17,7 @@ from pathlib import Path
 import bad_input
 import bcf
 import batch
+import embeds
 import faults
 import ids_files
 import job
@@ -50,6 +51,7 @@ def main():
     results = lay_out_all(tasks, tools)
     problems += [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
+    problems += embeds.problems(arguments.fixtures / "ifc" / "yarrow" / "yarrow.ifc", arguments.work / "embeds", tools.command)
     problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command)
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
