@@ -1,3 +1,4 @@
+using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;

@@ -19,7 +19,7 @@ internal static class EmbedMarks
         }
     }
 
-    public static (bool IsThere, Panel Row) LegendRow(IEnumerable<WallLayout> walls) => (
+    public static (bool IsUsed, PanelRow Row) LegendRow(IEnumerable<WallLayout> walls) => (
         walls.Any(wall => !wall.Embeds.IsEmpty),
         MarkSamples.Row(SheetText.LegendEmbed, PolylineItem.Rectangle(Pen.BuiltIn, Box.At(MarkSamples.Middle, 2 * Half, 2 * Half))));
 }
