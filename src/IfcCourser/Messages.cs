@@ -193,6 +193,12 @@ internal static partial class Messages
     public static string CoreOnJoint(string core, int course, Length distance, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"Core {core} stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
 
+    public static string BarsFarApart(Length from, Length to, Length spacing, UnitSystem units) =>
+        FormattableString.Invariant($"The bars at {Text(from, units)} and {Text(to, units)} stand {Text(to - from, units)} apart; at most {Text(spacing, units)} are asked for, and no place between them takes a bar");
+
+    public static string CornerCoreOnJoint(int course, Length distance, Length wanted, UnitSystem units) =>
+        FormattableString.Invariant($"The corner's bar, which the other wall lists, stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
+
     public static string NoRoomForBar(string why) =>
         FormattableString.Invariant($"No masonry of this wall has room for the bar that its {why} asks for");
 

@@ -18,6 +18,7 @@ import bad_input
 import bcf
 import batch
 import compare
+import embeds
 import faults
 import ids_files
 import job
@@ -52,6 +53,7 @@ def main():
     results = lay_out_all(tasks, tools)
     problems += [f"{r.model}: {p}" for r in results for p in r.problems]
     problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
+    problems += embeds.problems(arguments.fixtures / "ifc" / "yarrow" / "yarrow.ifc", arguments.work / "embeds", tools.command)
     problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command, verifier)
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]

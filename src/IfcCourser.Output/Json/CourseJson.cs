@@ -49,6 +49,11 @@ internal static class CourseJson
 
         json.WriteString("cut", JsonNames.Of(piece.Cut));
         json.Member("core", piece.Cores);
+        if (!piece.CornerCores.IsEmpty)
+        {
+            json.Member("cornerCore", piece.CornerCores);
+        }
+
         if (piece.IsTrough)
         {
             json.WriteBoolean("trough", true);

@@ -34,6 +34,7 @@ internal static class CourseReader
         IsFull = IsFull(piece["kind"]),
         IsTrough = piece.Optional("trough")?.Flag() ?? false,
         Cores = piece["core"].Texts(),
+        CornerCores = piece.Optional("cornerCore")?.Texts() ?? [],
         Notch = piece.Optional("notch") is { } notch
             ? new Notch(notch["face"].Text(), notch["from"].Length(), notch["to"].Length(), notch["height"].Length())
             : null,

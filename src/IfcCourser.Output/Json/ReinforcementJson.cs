@@ -11,6 +11,11 @@ internal static class ReinforcementJson
     {
         json.Lines("lintels", wall.Lintels, Lintel);
         json.Lines("cores", wall.Cores, (line, core) => Core(line, core, wall.Wall.Frame.Origin.Z));
+        if (!wall.CornerCores.IsEmpty)
+        {
+            json.Lines("cornerCores", wall.CornerCores, CornerCore);
+        }
+
         json.Lines("bondBeams", wall.BondBeams, BondBeam);
         json.Lines("movementJoints", wall.MovementJoints, MovementJoint);
         json.Lines("embeds", wall.Embeds, Embed);
@@ -67,6 +72,18 @@ internal static class ReinforcementJson
             Bars(json, bars);
             json.WriteEndObject();
         }
+    }
+
+    private static void CornerCore(Utf8JsonWriter json, CornerCore core)
+    {
+        json.WriteString("id", core.Id);
+        json.WriteString("wall", core.Wall);
+        json.WriteString("core", core.Core);
+        json.Member("at", core.At);
+        json.Member("across", core.Across);
+        json.Member("bottom", core.Bottom);
+        json.Member("top", core.Top);
+        json.Member("diameter", core.Diameter);
     }
 
     private static void Bars(Utf8JsonWriter json, CoreBars bars)

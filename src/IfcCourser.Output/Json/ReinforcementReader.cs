@@ -56,6 +56,16 @@ internal static class ReinforcementReader
         };
     }
 
+    public static CornerCore CornerCore(JsonPlace core) => new(
+        core["id"].Text(),
+        core["wall"].Text(),
+        core["core"].Text(),
+        core["at"].Length(),
+        core["across"].Length(),
+        core["bottom"].Length(),
+        core["top"].Length(),
+        core["diameter"].Length());
+
     public static BondBeam BondBeam(JsonPlace beam) => new()
     {
         Id = beam["id"].Text(),

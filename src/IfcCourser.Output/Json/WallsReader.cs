@@ -135,6 +135,7 @@ internal sealed class WallsReader
             Courses = wall["courses"].List(CourseReader.Course),
             Lintels = wall["lintels"].List(ReinforcementReader.Lintel),
             Cores = wall["cores"].List(ReinforcementReader.Core),
+            CornerCores = wall.Optional("cornerCores")?.List(ReinforcementReader.CornerCore) ?? [],
             BondBeams = wall["bondBeams"].List(ReinforcementReader.BondBeam),
             MovementJoints = wall["movementJoints"].List(ReinforcementReader.MovementJoint),
             Embeds = wall["embeds"].List(ReinforcementReader.Embed),

@@ -47,7 +47,7 @@ internal sealed class PieceMaker(ElevationOutline outline, ImmutableArray<Lintel
             Cut = cut,
             IsFull = isWhole && cut == Cuts.None,
             Cores = [.. passing.Select(core => core.Id)],
-            Notch = band.Number == 1 && passing.Length > 0 ? NotchFor(passing[0], box) : null,
+            Notch = band.Number == 1 && passing.Length > 0 ? NotchFor(passing[0].At, passing[0].Diameter, box.Left, box.Right) : null,
         };
     }
 
@@ -66,9 +66,6 @@ internal sealed class PieceMaker(ElevationOutline outline, ImmutableArray<Lintel
     /// An opening at the core's foot to see and clean it before grouting, as wide and high as the core.
     /// Clean-outs measure at least 3 in (TMS 602 art. 3.2 F, from memory).
     /// </summary>
-    private static Notch NotchFor(Core core, ElevationRect box)
-    {
-        var half = core.Diameter / 2;
-        return new Notch("right", Length.Max(box.Left, core.At - half), Length.Min(box.Right, core.At + half), core.Diameter);
-    }
+    public static Notch NotchFor(Length core, Length diameter, Length from, Length to) =>
+        new("right", Length.Max(from, core - (diameter / 2)), Length.Min(to, core + (diameter / 2)), diameter);
 }

@@ -230,6 +230,10 @@ public static class FindingCodes
         "core-in-lintel", Severity.Error, "A reinforcement core passes through a solid lintel.",
         "Move the bar beyond the bearing or use a trough lintel.");
 
+    public static readonly FindingCode BarsFarApart = new(
+        "bars-far-apart", Severity.Warning, "Neighbouring bars stand further apart than the largest spacing: no place between them takes another.",
+        "Move the opening or lintel that takes the place, or let the engineer accept it.");
+
     public static readonly FindingCode CoreNotPossible = new(
         "core-not-possible", Severity.Note, "A wall, or a pier of it, has no room for a core.",
         "Ask the engineer whether the wall needs reinforcement.");

@@ -34,6 +34,16 @@ internal static class EmbedReader
     }
 
     /// <summary>Null for "beam".</summary>
-    private static Length? Height(SettingsTable table) =>
-        table.Text("height") is { Length: > 0 } text && !string.Equals(text, InBeam, StringComparison.Ordinal) ? table.LengthFromZero("height") : null;
+    private static Length? Height(SettingsTable table)
+    {
+        var text = table.Text("height");
+        if (text.Length == 0 || string.Equals(text, InBeam, StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var isLength = LengthText.TryParse(text, out _, out _);
+        table.Check(isLength, "height", $"is \"{text}\", which is neither {InBeam} nor a length, such as \"4 ft\"");
+        return isLength ? table.LengthFromZero("height") : null;
+    }
 }

@@ -9,7 +9,7 @@ namespace IfcCourser.Layouts;
 /// <param name="Size">Of the tables.</param>
 /// <param name="Steel">Standard and grade.</param>
 /// <param name="Number">How many.</param>
-/// <param name="Shape">00 and 11 of BS 8666; straight, hook 90 or corner in the inch form.</param>
+/// <param name="Shape">00 and 11 of BS 8666; in the inch form straight or a type of ACI 315: 2 with a hook of 90 degrees, 17 around a corner.</param>
 /// <param name="A">Longer leg, to its outside; the length of a straight bar.</param>
 /// <param name="B">Hook or other leg, to its outside; zero of a straight bar.</param>
 /// <param name="Radius">Of the bend, inside; zero of a straight bar.</param>

@@ -34,6 +34,9 @@ public sealed record Piece
     /// <summary>Ids of the cores that pass through it.</summary>
     public required ImmutableArray<string> Cores { get; init; }
 
+    /// <summary>Ids of the corner cores, listed by other walls, that pass through it.</summary>
+    public ImmutableArray<string> CornerCores { get; init; } = [];
+
     public Notch? Notch { get; init; }
 
     /// <summary>Of the first course, once its slab was read; else null.</summary>

@@ -31,6 +31,9 @@ public sealed record WallLayout
 
     public required ImmutableArray<Core> Cores { get; init; }
 
+    /// <summary>Cores of walls that share a corner, which stand in this wall's pieces too.</summary>
+    public ImmutableArray<CornerCore> CornerCores { get; init; } = [];
+
     public required ImmutableArray<BondBeam> BondBeams { get; init; }
 
     public required ImmutableArray<MovementJoint> MovementJoints { get; init; }

@@ -1,6 +1,4 @@
-using IfcCourser.Catalogs;
 using IfcCourser.Geometry;
-using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
 using IfcCourser.Walls;
@@ -90,23 +88,23 @@ internal sealed class BarDemands(BarSite site, LayoutRules rules, BarRule bars)
         .Where(given => given.At <= _length)
         .Select(given => new BarDemand(new Interval(Length.Max(given.At - given.Play, Length.Zero), Length.Min(given.At + given.Play, _length)), _full, given.Why));
 
-    /// <summary>A jamb bar passes a solid lintel's bearing, where its range reaches that far.</summary>
+    /// <summary>A jamb bar passes beside the bearing of a lintel that no bar passes, where its range reaches that far.</summary>
     private Length LeftLimit(ElevationRect opening)
     {
         var near = opening.Left - bars.FromJamb.Least;
-        var past = SolidOver(opening).Select(lintel => lintel.From - rules.CoreClearance - rules.Catalog.HeadJoint.Max).DefaultIfEmpty(near).Min();
+        var past = SolidOver(opening).Select(lintel => lintel.Left - rules.CoreClearance - rules.Catalog.HeadJoint.Max).DefaultIfEmpty(near).Min();
         return past >= opening.Left - bars.FromJamb.Largest ? Length.Min(near, past) : near;
     }
 
     private Length RightLimit(ElevationRect opening)
     {
         var near = opening.Right + bars.FromJamb.Least;
-        var past = SolidOver(opening).Select(lintel => lintel.To + rules.CoreClearance + rules.Catalog.HeadJoint.Max).DefaultIfEmpty(near).Max();
+        var past = SolidOver(opening).Select(lintel => lintel.Right + rules.CoreClearance + rules.Catalog.HeadJoint.Max).DefaultIfEmpty(near).Max();
         return past <= opening.Right + bars.FromJamb.Largest ? Length.Max(near, past) : near;
     }
 
-    private IEnumerable<Lintel> SolidOver(ElevationRect opening) => site.Lintels.Where(lintel =>
-        lintel.Kind == LintelKind.Solid && lintel.From < opening.Right && lintel.To > opening.Left && lintel.Top > opening.Top);
+    private IEnumerable<ElevationRect> SolidOver(ElevationRect opening) =>
+        site.OwnBarriers.Where(lintel => lintel.Left < opening.Right && lintel.Right > opening.Left && lintel.Top > opening.Top);
 
     private Interval PierLeftOf(ElevationRect opening) => new(
         Beside(opening).Where(other => other.Right <= opening.Left).Select(other => other.Right).DefaultIfEmpty(_own.From).Max(),

@@ -41,7 +41,7 @@ internal sealed class BarField
         }
 
         // Between two edges the elevation stays the same: a place in each, so that no narrow opening slips through the grid.
-        var edges = new SortedSet<Length>(_site.Voids.SelectMany(rect => new[] { rect.Left, rect.Right }).Concat(_site.Barriers.SelectMany(lintel => new[] { lintel.From, lintel.To })));
+        var edges = new SortedSet<Length>(_site.Voids.SelectMany(rect => new[] { rect.Left, rect.Right }).Concat(_site.Barriers.SelectMany(rect => new[] { rect.Left, rect.Right })));
         places.UnionWith(edges.Zip(edges.Skip(1), (left, right) => (left + right) / 2).Where(place => place > Length.Zero && place < length));
         places.UnionWith(Demands.Select(demand => demand.Range).SelectMany(range => new[] { range.From, range.From + (range.Size / 2), range.To }));
         var candidates = ImmutableArray.CreateBuilder<BarCandidate>(places.Count);
@@ -93,7 +93,7 @@ internal sealed class BarField
     private ImmutableArray<Length> Breaks()
     {
         var length = _site.Wall.Frame.Length;
-        var edges = _site.Voids.Concat(_site.Barriers.Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top)))
+        var edges = _site.Voids.Concat(_site.Barriers)
             .Concat(_site.MovementJoints.Select(joint => joint.Rect))
             .SelectMany(rect => new[] { rect.Left, rect.Right })
             .Concat(_site.Wall.Outline.Select(point => point.S))

@@ -13,6 +13,7 @@ internal sealed class BarHeights
     private readonly ImmutableArray<ElevationPoint> _outline;
     private readonly ImmutableArray<ElevationRect> _blocks;
     private readonly ImmutableArray<ElevationRect> _gaps;
+    private readonly ImmutableArray<Interval> _courses;
     private readonly Interval _run;
     private readonly Length _least;
 
@@ -21,10 +22,11 @@ internal sealed class BarHeights
     public BarHeights(BarSite site, BarRule bars)
     {
         var large = site.Voids.Where(rect => bars.AsksAtOpening(rect.Width, rect.Height)).ToImmutableArray();
-        var barriers = site.Barriers.Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top)).ToImmutableArray();
+        var barriers = site.OwnBarriers.ToImmutableArray();
         _outline = site.Wall.Outline;
+        _courses = site.Courses;
         _run = new Interval(Length.Zero, site.Wall.Frame.Length);
-        _blocks = [.. site.Voids, .. barriers];
+        _blocks = [.. site.Voids, .. site.Barriers];
         _gaps = [.. large, .. barriers.Where(lintel => large.Any(rect => lintel.Left < rect.Right && lintel.Right > rect.Left && lintel.Top > rect.Top))];
         _least = bars.SpacingFromHeight;
         Levels = [.. _blocks.SelectMany(rect => new[] { rect.Bottom, rect.Top }).Concat(_outline.Select(point => point.Z)).Distinct().Order()];
@@ -75,9 +77,10 @@ internal sealed class BarHeights
 
         void AddUpTo(Length height)
         {
-            if (Length.Min(height, top) > from)
+            var stretch = new Interval(from, Length.Min(height, top));
+            if (!stretch.IsEmpty && (_courses.IsEmpty || _courses.Any(course => course.Overlaps(stretch))))
             {
-                free.Add(new Interval(from, Length.Min(height, top)));
+                free.Add(stretch);
             }
         }
     }

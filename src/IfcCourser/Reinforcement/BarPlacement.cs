@@ -43,6 +43,21 @@ internal sealed class BarPlacement
         return [.. (isDraft ? best : new BarSettling(_field, clearances, _bars.LargestSpacing).Settled(best)).Select(Place)];
     }
 
+    /// <summary>Neighbouring bars that stand further apart than the largest spacing at some height, with masonry between them that asks for bars all along.</summary>
+    public IEnumerable<Interval> Gaps(ImmutableArray<BarPlace> bars)
+    {
+        var levels = _heights.Levels;
+        var gaps = new List<Interval>();
+        for (var cell = 0; cell < _field.CellCount; cell++)
+        {
+            var height = new Interval(levels[cell], levels[cell + 1]);
+            var here = bars.Where(bar => bar.Heights.Overlaps(height)).Select(bar => bar.At).Order().ToList();
+            gaps.AddRange(here.Zip(here.Skip(1), (from, to) => new Interval(from, to)).Where(gap => gap.Size > _bars.LargestSpacing && Asks(gap, cell)));
+        }
+
+        return gaps.Distinct().OrderBy(gap => gap.From).ThenBy(gap => gap.To);
+    }
+
     /// <summary>A bar at another place.</summary>
     public BarPlace At(BarPlace bar, Length place) => bar with { At = place, Heights = Stretch(place, bar.Heights) };
 
@@ -77,6 +92,8 @@ internal sealed class BarPlacement
         var stretches = _heights.At(at);
         return BarHeights.Sharing(stretches, heights) is { } stretch ? stretches[stretch] : default;
     }
+
+    private bool Asks(Interval run, int cell) => _field.Candidates.Where(candidate => run.Contains(candidate.At)).All(candidate => candidate.Asking[cell]);
 
     private static ImmutableArray<string> Reasons(IEnumerable<BarDemand> demands) =>
         [.. demands.Select(demand => demand.Why).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];

@@ -26,6 +26,16 @@ internal sealed record BarSite(
     /// <summary>Openings that courses stop at.</summary>
     public IEnumerable<ElevationRect> Voids => Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed);
 
+    /// <summary>Heights of the courses: a bar stands where some course is, not in the mortar over the last. Empty: courses everywhere.</summary>
+    public ImmutableArray<Interval> Courses { get; init; } = [];
+
+    /// <summary>Lintels of walls that share a corner, where they bear on it.</summary>
+    public ImmutableArray<ElevationRect> LintelsInCorners { get; init; } = [];
+
+    /// <summary>Lintels of its own that no bar passes.</summary>
+    public IEnumerable<ElevationRect> OwnBarriers => Lintels.Where(lintel => lintel.Kind != Catalogs.LintelKind.Trough)
+        .Select(lintel => new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top));
+
     /// <summary>Lintels that no bar passes.</summary>
-    public IEnumerable<Lintel> Barriers => Lintels.Where(lintel => lintel.Kind != Catalogs.LintelKind.Trough);
+    public IEnumerable<ElevationRect> Barriers => OwnBarriers.Concat(LintelsInCorners);
 }

@@ -35,6 +35,9 @@ public static class BarShapes
     /// </summary>
     public static Length Leg(Length length, BarListForm form) => length.CeilingTo(form == BarListForm.Bs8666 ? Length.FromMm(5) : Length.FromInches(0.5));
 
+    /// <summary>A straight bar that laps with the next: not shorter than asked for.</summary>
+    public static Length Lapped(Length length, BarListForm form) => length.CeilingTo(Step(form));
+
     /// <summary>A straight bar that may be longer than asked for, as where it laps, but not than the stock.</summary>
     public static Length Lapped(Length length, Length stock, BarListForm form) => Length.Min(length.CeilingTo(Step(form)), Length.Max(length, stock));
 

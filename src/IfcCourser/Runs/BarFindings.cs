@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
@@ -9,7 +10,10 @@ namespace IfcCourser.Runs;
 internal static class BarFindings
 {
     /// <summary>Of a wall.</summary>
-    public static IEnumerable<Finding> Of(WallLayout wall, UnitSystem units)
+    /// <param name="wall">With the bars of its cores.</param>
+    /// <param name="walls">All of them: the first block around a corner's bar may be a neighbour's.</param>
+    /// <param name="units">Of the messages.</param>
+    public static IEnumerable<Finding> Of(WallLayout wall, ImmutableArray<WallLayout> walls, UnitSystem units)
     {
         foreach (var core in wall.Cores)
         {
@@ -19,7 +23,8 @@ internal static class BarFindings
                 yield return new Finding(FindingCodes.LapShort, Messages.LapShort(core.Id, core.Top - splice.From, splice.Size, units), place);
             }
 
-            var notch = wall.Courses[0].Pieces.Select(piece => piece.Notch).OfType<Notch>().FirstOrDefault(notch => notch.From <= core.At && notch.To >= core.At);
+            var notch = NotchAt(wall, core.At) ?? walls.Where(other => core.SharedWith.Contains(other.Identity.GlobalId, StringComparer.Ordinal))
+                .SelectMany(other => other.CornerCores.Where(own => own.Wall == wall.Identity.GlobalId && own.Core == core.Id).Select(own => NotchAt(other, own.At))).FirstOrDefault();
             if (bars.IsCoupled && bars.Starter is not null && (notch is null || bars.Splices[0].To > core.Bottom + notch.Height))
             {
                 yield return new Finding(FindingCodes.CouplerHidden, Messages.CouplerHidden(core.Id, bars.Splices[0].To - core.Bottom, units), place);
@@ -35,6 +40,9 @@ internal static class BarFindings
             }
         }
     }
+
+    private static Notch? NotchAt(WallLayout wall, Length at) =>
+        wall.Courses[0].Pieces.Select(piece => piece.Notch).OfType<Notch>().FirstOrDefault(notch => notch.From <= at && notch.To >= at);
 
     /// <summary>Bars that no stock length holds.</summary>
     public static IEnumerable<Finding> TooLong(IEnumerable<BarScheduleRow> rows, LayoutRules rules) => rows

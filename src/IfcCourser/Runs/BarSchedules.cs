@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -76,7 +75,7 @@ internal sealed class BarSchedules
     private CoreBars Marked(CoreBars bars) => bars with
     {
         Starter = bars.Starter is { } starter ? starter with { Mark = _marks[Of(starter)] } : null,
-        Marks = [.. bars.Set.Select(bar => _marks[Of(bar)])],
+        Marks = [.. bars.Set.Select((_, i) => _marks[Of(bars, i)])],
     };
 
     private IEnumerable<Shape> Shapes(WallLayout wall) => wall.Cores.Select(core => core.Bars).OfType<CoreBars>().SelectMany(Shapes)
@@ -84,15 +83,28 @@ internal sealed class BarSchedules
         .Concat(wall.BondBeams.SelectMany(beam => beam.Corners).SelectMany(corner => corner.Bars.Select(_ => Of(corner))));
 
     private IEnumerable<Shape> Shapes(CoreBars bars) =>
-        (bars.Starter is { } starter ? [Of(starter)] : Enumerable.Empty<Shape>()).Concat(bars.Set.Select(Of));
+        (bars.Starter is { } starter ? [Of(starter)] : Enumerable.Empty<Shape>()).Concat(bars.Set.Select((_, i) => Of(bars, i)));
 
     private Shape Of(StarterBar starter)
     {
         var a = starter.Embedment + starter.StickUp;
-        return new Shape(BarUse.Vertical, a, starter.HookLeg, starter.IsHooked ? BarShapes.Bent(a, starter.HookLeg, _rules.Set.Bars!.Bar, _form) : a);
+        return starter.IsHooked
+            ? new Shape(BarUse.Vertical, a, starter.HookLeg, BarShapes.Bent(a, starter.HookLeg, _rules.Set.Bars!.Bar, _form))
+            : Straight(BarUse.Vertical, BarShapes.Lapped(a, _form));
     }
 
-    private Shape Of(Interval bar) => Straight(BarUse.Vertical, BarShapes.Straight(bar.Size, _form));
+    /// <summary>A bar that laps with one above is not shorter than asked for; one that ends in the wall is not longer, but no shorter than the lap at its foot. Between couplers it is as long as asked for.</summary>
+    private Shape Of(CoreBars bars, int i)
+    {
+        var bar = bars.Set[i];
+        if (i < bars.Set.Length - 1 || bar.To > bars.Lifts[^1].To)
+        {
+            return Straight(BarUse.Vertical, bars.IsCoupled ? bar.Size : BarShapes.Lapped(bar.Size, _form));
+        }
+
+        var lap = bars.IsCoupled ? Length.Zero : bars.Splices.Where(splice => splice.From == bar.From).Select(splice => splice.Size).FirstOrDefault();
+        return Straight(BarUse.Vertical, Length.Max(BarShapes.Straight(bar.Size, _form), Length.Min(bar.Size, lap)));
+    }
 
     /// <summary>Bars that lap may be longer; one that goes through from cover to cover may not.</summary>
     private Shape Of(BeamBar bar, BondBeam beam) => Straight(BarUse.Beam, beam.Steel.Count(other => other.Bar == bar.Bar) > 1
@@ -108,12 +120,13 @@ internal sealed class BarSchedules
 
     private static Shape Straight(BarUse use, Length length) => new(use, length, Length.Zero, length);
 
+    /// <summary>BS 8666 shape codes; types of typical bends of ACI 315 (from memory): 2 has standard hooks of 90 degrees, 17 one right angle between legs.</summary>
     private string Code(Shape shape) => (_form, shape.B == Length.Zero) switch
     {
         (BarListForm.Bs8666, true) => "00",
         (BarListForm.Bs8666, false) => "11",
         (_, true) => "straight",
-        _ => shape.Use == BarUse.Corner ? "corner" : "hook 90",
+        _ => shape.Use == BarUse.Corner ? "17" : "2",
     };
 
     /// <param name="A">Longer leg, to its outside.</param>

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using IfcCourser.Geometry;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Runs;
@@ -8,4 +10,8 @@ namespace IfcCourser.Runs;
 /// <param name="OtherWall">GlobalId of the other wall.</param>
 /// <param name="IsOwner">Whether this wall lists the bar.</param>
 /// <param name="Beams">How this wall's bond beams meet the other wall's courses there.</param>
-internal sealed record CornerBar(int Junction, JunctionPlace Place, string OtherWall, bool IsOwner, CornerBeams Beams);
+internal sealed record CornerBar(int Junction, JunctionPlace Place, string OtherWall, bool IsOwner, CornerBeams Beams)
+{
+    /// <summary>Lintels of the other wall that bear on the corner and that no bar passes, in this wall's elevation.</summary>
+    public ImmutableArray<ElevationRect> Lintels { get; init; } = [];
+}

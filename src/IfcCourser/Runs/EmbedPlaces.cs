@@ -75,6 +75,7 @@ internal sealed class EmbedPlaces
         ImmutableArray<Interval> kept =
         [
             .. _wall.Cores.Where(core => core.Bottom <= z && core.Top >= z).Select(core => new Interval(core.At - given.Clear, core.At + given.Clear)),
+            .. _wall.CornerCores.Where(core => core.Bottom <= z && core.Top >= z).Select(core => new Interval(core.At - given.Clear, core.At + given.Clear)),
             .. _wall.BondBeams.Where(beam => beam.Bottom <= z && beam.Top >= z).SelectMany(beam => beam.Laps).Select(lap => new Interval(lap.From - given.Clear, lap.To + given.Clear)),
         ];
         return kept.SelectMany(interval => new[] { interval.From, interval.To }).Prepend(at)

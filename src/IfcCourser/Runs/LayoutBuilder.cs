@@ -43,17 +43,15 @@ public static class LayoutBuilder
         foreach (var storey in BarsBelow.Storeys(model.Walls))
         {
             ImmutableArray<WallLayout> below = [.. layouts.OfType<WallLayout>(), .. standing.Where(wall => !selected.Contains(wall.Identity.StepId))];
-            Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i =>
-            {
-                var around = new WallSurroundings(
-                    band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), Corners(model, plan, lines, rules, i), CrossedBy(model, i), Met(model, plan, i),
-                    [.. BarsBelow.Of(model.Walls[i], below).Select(bar => bar.At).Distinct().Order()]);
-                layouts[i] = new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
-            });
+            Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i => layouts[i] = Solve(i, below, Corners(model, plan, lines, rules, i)));
+            var crossed = storey.Where(i => layouts[i] is not null)
+                .Select(i => (Wall: i, Corners: LintelsInCorners.Of(model, layouts, i, Corners(model, plan, lines, rules, i))))
+                .Where(wall => LintelsInCorners.AreHit(layouts[wall.Wall]!, wall.Corners)).ToList();
+            Parallel.ForEach(crossed, wall => layouts[wall.Wall] = Solve(wall.Wall, below, wall.Corners));
         }
 
-        ImmutableArray<WallLayout> walls = [.. layouts.OfType<WallLayout>()];
-        walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars, rules.BarListForm).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, rules.Catalog.Units)] })] : walls;
+        var walls = CornerCores.Fill([.. layouts.OfType<WallLayout>()]);
+        walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars, rules.BarListForm).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, walls, rules.Catalog.Units)] })] : walls;
         walls = rules.Set.BondBeams is { } beams ? new BeamDetails(walls, beams.Bars, rules).Fill() : walls;
         walls = [.. walls.Select(wall => EmbedPlaces.Fill(wall, rules.Catalog.Units))];
         var schedule = new BarSchedules(walls, rules);
@@ -71,6 +69,14 @@ public static class LayoutBuilder
             Findings = [.. model.Findings, .. steps, .. plan.Tees.Tied, .. rules.Set.Bars is { } rule ? BarFindings.Of(walls, rule) : [], .. BarFindings.TooLong(listed, rules)],
         };
         return RoundedLayout.Of(SetOuts.With(layout, model.Site));
+
+        WallLayout Solve(int i, ImmutableArray<WallLayout> below, ImmutableArray<CornerBar> corners)
+        {
+            var around = new WallSurroundings(
+                band => [.. shares.TakenFrom(i, band)], band => plan.Beyond(i, band), corners, CrossedBy(model, i), Met(model, plan, i),
+                [.. BarsBelow.Of(model.Walls[i], below).Select(bar => bar.At).Distinct().Order()]);
+            return new WallRun(lines[i], placed[i], around, WallRules.Of(model.Walls[i], rules), tables).Solve();
+        }
     }
 
     private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, LayoutRules rules, int wall) =>

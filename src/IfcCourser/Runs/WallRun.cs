@@ -52,7 +52,7 @@ internal sealed class WallRun
         var (start, end) = (Length.Abs(_wall.Start.Slant), Length.Abs(_wall.End.Slant));
         var shaped = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band)).OnSlants(start, end, _rules)).ToImmutableArray();
         var shapes = shaped.Select(shape => BondBeams.IsFormed(shape.Band, _wall, _rules) ? shape.LeftOut() : shape).ToImmutableArray();
-        var (laid, bars) = Bond(shapes, openings, lintels, joints);
+        var (laid, bars, farApart) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
         ImmutableArray<Interval> heights = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))];
@@ -88,29 +88,36 @@ internal sealed class WallRun
                 .. HeightFindings.Of(_lines, _rules),
                 .. FillFindings.Of(_lines, shaper.LeftOpen),
                 .. BondFindings.Of(laid, courses, cores, _rules),
+                .. CornerCores.OnJoints(bars.Where(IsListedByOther), laid, courses, _rules),
                 .. LintelLaps.Of(laid, lintels, _rules),
                 .. beamFindings,
                 .. ThinForCores(),
                 .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
+                .. farApart.Select(FarApart),
                 .. Crossings(),
             ],
         };
     }
 
-    private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars) Bond(
+    private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, ImmutableArray<Interval> Gaps) Bond(
         ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<MovementJoint> joints)
     {
         if (_rules.Set.Bars is not { } rule || CoreOption() is null)
         {
-            return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), []);
+            return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), [], []);
         }
 
         var site = new BarSite(
             _wall, openings, lintels, joints, [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))],
             [.. _around.Met.Where(met => met is { Kind: JunctionKind.Tee, Place.Side: JunctionSide.Along }).Select(met => new Interval(met.Place.From, met.Place.To))],
-            _around.BarsBelow);
+            _around.BarsBelow)
+        {
+            Courses = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))],
+            LintelsInCorners = [.. _around.Corners.SelectMany(corner => corner.Lintels)],
+        };
         var placement = new BarPlacement(site, _rules, rule);
-        return new BarBond(shapes, lintels, placement, placement.Required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
+        var (laid, bars) = new BarBond(shapes, lintels, placement, placement.Required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
+        return (laid, bars, [.. placement.Gaps([.. bars.Where(bar => StandsInMasonry(bar, laid))])]);
     }
 
     private (ImmutableArray<Course> Courses, ImmutableArray<BondBeam> Beams, ImmutableArray<Finding> Findings) Beams(
@@ -154,8 +161,13 @@ internal sealed class WallRun
         return null;
     }
 
+    private bool IsListedByOther(BarPlace bar) => bar.Junction is { } junction && _around.Corners.Any(corner => corner.Junction == junction && !corner.IsOwner);
+
     private static Finding NoRoomFor(BarPlace bar) => new(
         FindingCodes.CoreNotPossible, Messages.NoRoomForBar(string.Join(" and ", bar.Why)), new FindingPlace { S = bar.At, Z = bar.Heights.From });
+
+    private Finding FarApart(Interval gap) => new(
+        FindingCodes.BarsFarApart, Messages.BarsFarApart(gap.From, gap.To, _rules.Set.Bars!.LargestSpacing, _rules.Catalog.Units), new FindingPlace { S = gap.From });
 
     private IEnumerable<Finding> ThinForCores()
     {
@@ -180,7 +192,7 @@ internal sealed class WallRun
         foreach (var bar in bars)
         {
             var corner = _around.Corners.FirstOrDefault(corner => corner.Junction == bar.Junction);
-            if (bar.Junction is not null && corner is { IsOwner: false })
+            if (IsListedByOther(bar))
             {
                 continue;
             }

@@ -26,7 +26,7 @@ internal sealed record Stock(OrderItem Item, string Product, Length Width, Lengt
 
     /// <summary>Whether it is bought with its core.</summary>
     public static bool IsCored(Piece piece, Catalog catalog) =>
-        piece.Cut == Cuts.None && !piece.IsTrough && !piece.Cores.IsEmpty && catalog.Ordering.Cored == CoredUnits.Factory;
+        piece.Cut == Cuts.None && !piece.IsTrough && !(piece.Cores.IsEmpty && piece.CornerCores.IsEmpty) && catalog.Ordering.Cored == CoredUnits.Factory;
 
     public OrderKey Key(OrderItem item) => new(item, Product, QuantityUnit.Piece, Width, Length, Height);
 }

@@ -129,9 +129,10 @@ internal sealed class WallLines
             return [];
         }
 
-        var diameters = wall.Cores.ToDictionary(core => core.Id, core => core.Diameter, StringComparer.Ordinal);
+        var diameters = wall.Cores.Select(core => (core.Id, core.Diameter)).Concat(wall.CornerCores.Select(core => (core.Id, core.Diameter)))
+            .ToDictionary(core => core.Id, core => core.Diameter, StringComparer.Ordinal);
         return wall.Courses.SelectMany(course => course.Pieces).Where(piece => !Stock.IsCored(piece, _layout.Rules.Catalog))
-            .SelectMany(piece => piece.Cores.Select(core => new OrderLine(
+            .SelectMany(piece => piece.Cores.Concat(piece.CornerCores).Select(core => new OrderLine(
                 new OrderKey(OrderItem.CoreHole, piece.IsTrough ? piece.Product : OrderingData.Unit, QuantityUnit.Piece, Length: diameters[core]), 1)));
     }
 

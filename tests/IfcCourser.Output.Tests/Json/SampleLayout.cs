@@ -25,9 +25,9 @@ internal static class SampleLayout
             "J1", JunctionKind.Corner, ["0UcKJVh1wiUc0jPM8BIIf8", "1UcKJVh1wiUc0jPM8BIIf8"], JunctionHow.Bonded, "0UcKJVh1wiUc0jPM8BIIf8",
             "1UcKJVh1wiUc0jPM8BIIf8", [Mm(508)])],
         BarSchedule = [
-            new BarScheduleRow("V1", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 2, "hook 90", Inches(30), Inches(8), Inches(1.5), Inches(38)),
+            new BarScheduleRow("V1", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 2, "2", Inches(30), Inches(8), Inches(1.5), Inches(38)),
             new BarScheduleRow("V2", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 3, "straight", Inches(96), Mm(0), Mm(0), Inches(96)),
-            new BarScheduleRow("HC1", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 1, "corner", Inches(24.5), Inches(24.5), Inches(1.5), Inches(49)) { Use = BarUse.Corner }],
+            new BarScheduleRow("HC1", "0UcKJVh1wiUc0jPM8BIIf8", BarSizes.Find("No. 4")!, "ASTM A615 Grade 60", 1, "17", Inches(24.5), Inches(24.5), Inches(1.5), Inches(49)) { Use = BarUse.Corner }],
         ShootingList = [new ShootingPoint(301, ShootingPointKind.Corner, null, "0UcKJVh1wiUc0jPM8BIIf8", Mm(0), Inches(7.875), new Vector3(1, 2, 3))],
         SlabLevels = [new SlabLevel("Erdgeschoß", Mm(30480.5), null, "raise-datum"), new SlabLevel(null, Mm(1), Mm(-2.25), "fill")],
         Findings = [new Finding(FindingCodes.OutlineNotFilled, "a finding of the model")],

@@ -119,7 +119,7 @@ public sealed class JobReaderTests
     [InlineData("[\"12 ft\"", "[\"0 ft\"", "wall.movement-joints must be more than nothing, each", "Correct the value.", 23)]
     [InlineData("at = \"6 ft\"", "to = \"6 ft\"", "the key \"wall.embeds.at\" is missing", "Add wall.embeds.at, a length in quotes, such as \"24 in\".", 33)]
     [InlineData("every = \"24 in\"", "to = \"24 in\"", "wall.embeds.to stands beside every only", "Correct the value.", 29)]
-    [InlineData("height = \"1 ft\"", "height = \"bean\"", "wall.embeds.height", "Correct the value.", 36)]
+    [InlineData("height = \"1 ft\"", "height = \"bean\"", "wall.embeds.height is \"bean\", which is neither beam nor a length, such as \"4 ft\"", "Correct the value.", 36)]
     public void A_wrong_key_is_named_with_file_line_and_remedy(string replace, string with, string what, string remedy, int line)
     {
         Assert.Contains(replace, Whole, StringComparison.Ordinal);

@@ -37,6 +37,14 @@ public sealed class BarShapesTests
     public void A_metric_catalog_has_the_metric_list(string rules, string catalog, BarListForm form) =>
         Assert.Equal(form, LayoutRules.For(BuiltInRuleSets.Get(rules), IfcCourser.Catalogs.BuiltInCatalogs.Get(catalog), OpeningPolicy.Move).BarListForm);
 
+    /// <summary>Steps of 25 mm (BS 8666, from memory) and of an inch (common practice, no source), upwards where a lap would be shortened.</summary>
+    [Theory]
+    [InlineData(2426, BarListForm.Bs8666, 2450)]
+    [InlineData(2450, BarListForm.Bs8666, 2450)]
+    [InlineData(2450, BarListForm.Aci315, 2463.8)]
+    public void Bars_that_lap_are_cut_no_shorter_than_asked_for(double mm, BarListForm form, double cut) =>
+        Assert.Equal(cut, BarShapes.Lapped(Length.FromMm(mm), form).Mm);
+
     [Theory]
     [InlineData(2449, BarListForm.Bs8666, 2425)]
     [InlineData(2450, BarListForm.Bs8666, 2450)]

@@ -1,3 +1,4 @@
+using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
@@ -95,6 +96,28 @@ internal static class LayoutLaws
 
     private static IEnumerable<string> CoresAreClear(WallLayout wall, LayoutRules rules)
     {
+        foreach (var core in wall.CornerCores)
+        {
+            foreach (var course in wall.Courses.Where(course => course.Top > core.Bottom && course.Bottom < core.Top))
+            {
+                var (inner, edges) = Joints(wall, course, rules);
+                if (inner.Concat(edges).Any(joint => Length.Abs(joint - core.At) < rules.CoreClearance) && !Named(wall, FindingCodes.CoreOnJoint, at => at.Core is null && at.Course == course.Number))
+                {
+                    yield return $"the corner's {core.Id} is near a joint of course {course.Number} and no finding names it";
+                }
+
+                if (course.Pieces.Any(piece => piece.From < core.At && piece.To > core.At && piece.Top > core.Bottom && piece.Bottom < core.Top && !piece.CornerCores.Contains(core.Id, StringComparer.Ordinal)))
+                {
+                    yield return $"the corner's {core.Id} passes a piece of course {course.Number} that does not list it";
+                }
+            }
+
+            if (wall.Lintels.Any(lintel => lintel.Kind != LintelKind.Trough && lintel.From < core.At && lintel.To > core.At && lintel.Bottom < core.Top && lintel.Top > core.Bottom))
+            {
+                yield return $"the corner's {core.Id} passes a lintel";
+            }
+        }
+
         foreach (var core in wall.Cores)
         {
             foreach (var course in wall.Courses.Where(course => course.Top > core.Bottom && course.Bottom < core.Top))

@@ -38,16 +38,16 @@ internal sealed class BarComparison(double effort, bool isLong)
         var best = BarOptimum.Solve(task, effort);
         var ours = BarCount.Of(task, task.Given);
         var count = best is null ? (BarCount?)null : BarCount.Of(task, best);
-        var own = wall.Cores.Sum(core => task.Given.Where(bar => Math.Abs(bar.At2 - (2 * core.At.Nanometres)) < 10_000 && bar.From == core.Bottom.Nanometres).Select(bar => bar.OnJoint).FirstOrDefault());
         var details = isLong || (count is { } reference && ours != reference) ? Details(task, best ?? []) : [];
         return new BarResult(
             $"{name} {layout.Rules.Catalog.Name}/{layout.Rules.Set.Name} {wall.Identity.GlobalId} {wall.Frame.Length.Mm:0.#} mm x {wall.Courses.Length} courses, {task.Options.Length} options",
-            ours, count, wall.Findings.Count(finding => finding.Code == FindingCodes.CoreOnJoint), own, details);
+            ours, count, wall.Findings.Count(finding => finding.Code == FindingCodes.CoreOnJoint), details);
     }
 
     private static List<string> Details(BarTask task, IReadOnlyCollection<BarOption> best) =>
     [
         $"    needs {string.Join(", ", task.Needs.Select(need => $"{need.From2 / 2e6:0.##}..{need.To2 / 2e6:0.##} at {need.Bottom / 1e6:0.#}..{need.Top / 1e6:0.#}"))}; spacing {task.Spacing2 / 2e6:0.##}",
+        $"    rows with gaps {string.Join(", ", task.Rows.Where(row => BarCount.GapsIn(row, task.Given, task.Spacing2) > 0).Select(row => $"{row.From2 / 2e6:0.##}..{row.To2 / 2e6:0.##} at {row.Height / 1e6:0.#}"))}",
         $"    ours {Places(task.Given)}",
         $"    best {Places(best)}",
     ];

@@ -13,7 +13,8 @@ internal readonly record struct BarCount(int Unmet, int Gaps, int OnJoint, int B
 
     public override string ToString() => $"{Unmet} unmet, {Gaps} gaps, {OnJoint} on joints, {Bars} bars";
 
-    private static int GapsIn(BarRow row, IEnumerable<BarOption> bars, long spacing2)
+    /// <summary>Neighbours of a row that stand farther apart than the limit.</summary>
+    public static int GapsIn(BarRow row, IEnumerable<BarOption> bars, long spacing2)
     {
         var places = bars.Where(row.Holds).Select(bar => bar.At2).Order().ToList();
         return places.Zip(places.Skip(1)).Count(pair => pair.Second - pair.First > spacing2);

@@ -4,18 +4,17 @@ namespace ReferenceOptimum.Bars;
 /// <param name="Name">Which wall, with catalog and rules.</param>
 /// <param name="Ours">The layout's bars.</param>
 /// <param name="Best">The reference's; null where it is not decided.</param>
-/// <param name="Named">Courses that findings name for the wall's own bars.</param>
-/// <param name="OnJointOfOwn">Courses that the wall's own bars pass too near a joint.</param>
+/// <param name="Named">Courses that findings name.</param>
 /// <param name="Details">Where they differ.</param>
-internal sealed record BarResult(string Name, BarCount Ours, BarCount? Best, int Named, int OnJointOfOwn, IReadOnlyList<string> Details)
+internal sealed record BarResult(string Name, BarCount Ours, BarCount? Best, int Named, IReadOnlyList<string> Details)
 {
     /// <summary>A rule is broken that need not be, a bar stands that need not, or a breach is not named.</summary>
-    public bool IsWorse => (Best is { } best && Ours.CompareTo(best) > 0) || Named != OnJointOfOwn;
+    public bool IsWorse => (Best is { } best && Ours.CompareTo(best) > 0) || Named != Ours.OnJoint;
 
     /// <summary>The reference is beaten: it is wrong.</summary>
     public bool IsReferenceWrong => Best is { } best && Ours.CompareTo(best) < 0;
 
     private string Mark => IsReferenceWrong ? "X" : IsWorse ? "!" : Best is null ? "?" : "=";
 
-    public override string ToString() => $"{Mark} {Name}: ours {Ours}; best {Best?.ToString() ?? "undecided"}; named {Named} of {OnJointOfOwn}";
+    public override string ToString() => $"{Mark} {Name}: ours {Ours}; best {Best?.ToString() ?? "undecided"}; named {Named}";
 }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -28,7 +30,7 @@ internal sealed class BarTaskReader
     private BarTaskReader(WallLayout wall, Layout layout, WallModel model)
     {
         _rule = layout.Rules.Set.Bars!;
-        _elevation = new WallElevation(wall, _rule);
+        _elevation = new WallElevation(wall, CornerLintels(wall, layout, model), _rule);
         var needs = new BarNeeds(wall, model, _elevation, layout.Rules);
         (_needs, _corners) = ([.. needs.All()], needs.Corners);
         var (problem, bond) = ProblemReader.Read(wall, layout, model);
@@ -67,8 +69,8 @@ internal sealed class BarTaskReader
         var ends = new SortedSet<long>(_needs.SelectMany(need => new[] { need.From2, need.To2 })
             .Concat(_elevation.Voids.SelectMany(box => new[] { box.Left2 - jamb, box.Left2, box.Right2, box.Right2 + jamb }))
             .Concat(_movement.SelectMany(box => new[] { box.Left2 - joint, box.Left2, box.Right2, box.Right2 + joint }))
-            .Concat(_elevation.Solid.SelectMany(box => new[] { box.Left2, box.Right2 }))
-            .Concat(_elevation.Outline.Select(point => point.S2))
+            .Concat(_elevation.Solid.SelectMany(box => new[] { box.Left2, box.Right2 - 2, box.Right2 }))
+            .Concat(_elevation.Outline.SelectMany(point => new[] { point.S2 - 2, point.S2 }))
             .Concat(_corners.SelectMany(corner => new[] { 2 * corner.From.Nanometres, 2 * corner.To.Nanometres }))
             .Concat([end, _length2 - end])
             .Concat(_courses.SelectMany(course => course.Joints2.SelectMany(place => new[] { place - _clearance2, place + _clearance2 })))
@@ -78,7 +80,7 @@ internal sealed class BarTaskReader
         for (var i = 0; i < rising.Count; i++)
         {
             var after = i + 1 < rising.Count ? rising[i] + ((rising[i + 1] - rising[i]) / 2) : rising[i];
-            if (i + 1 < rising.Count && after > rising[i] && IsLike(OptionsAt(rising[i]), OptionsAt(after)))
+            if (i + 1 < rising.Count && rising[i + 1] - rising[i] > 2 && IsLike(OptionsAt(rising[i]), OptionsAt(after)))
             {
                 continue;
             }
@@ -132,6 +134,26 @@ internal sealed class BarTaskReader
 
         bool IsNear(WallElevation.Box box, Length least) => box.IsBeside(bar.From, bar.To)
             && ((bar.At2 <= box.Left2 && box.Left2 - bar.At2 < 2 * least.Nanometres) || (bar.At2 >= box.Right2 && bar.At2 - box.Right2 < 2 * least.Nanometres));
+    }
+
+    /// <summary>Where a lintel of another wall lies over the middle of a corner that it shares with this one.</summary>
+    private static IEnumerable<ElevationRect> CornerLintels(WallLayout wall, Layout layout, WallModel model)
+    {
+        var index = Enumerable.Range(0, model.Walls.Length).First(i => model.Walls[i].Identity == wall.Identity);
+        foreach (var junction in model.Junctions.Where(junction => junction.Kind == JunctionKind.Corner && (junction.First == index || junction.Second == index)))
+        {
+            var (own, place, other) = junction.First == index
+                ? (junction.FirstPlace, junction.SecondPlace, junction.Second)
+                : (junction.SecondPlace, junction.FirstPlace, junction.First);
+            foreach (var neighbour in layout.Walls.Where(layoutWall => layoutWall.Identity == model.Walls[other].Identity))
+            {
+                var up = Length.FromModelMm(neighbour.Frame.Origin.Z - wall.Frame.Origin.Z);
+                foreach (var lintel in neighbour.Lintels.Where(lintel => lintel.Kind != LintelKind.Trough && lintel.From * 2 < place.From + place.To && lintel.To * 2 > place.From + place.To))
+                {
+                    yield return new ElevationRect(own.From, own.To, lintel.Bottom + up, lintel.Top + up);
+                }
+            }
+        }
     }
 
     private static IEnumerable<(Length At, Length Bottom, Length Top)> Cores(WallLayout wall, Layout layout)

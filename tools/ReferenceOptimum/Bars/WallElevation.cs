@@ -12,15 +12,20 @@ internal sealed class WallElevation
     private readonly ImmutableArray<Box> _blocks;
     private readonly ImmutableArray<Box> _rowEnds;
     private readonly ImmutableArray<(long From2, long To2, long Z)> _edges;
+    private readonly ImmutableArray<(long Bottom, long Top)> _courses;
     private readonly long _leastStrip;
 
-    public WallElevation(WallLayout wall, BarRule rule)
+    /// <param name="wall">The wall.</param>
+    /// <param name="inCorners">Lintels of walls that share a corner, where they bear on it.</param>
+    /// <param name="rule">Which openings are large, which strips too low.</param>
+    public WallElevation(WallLayout wall, IEnumerable<ElevationRect> inCorners, BarRule rule)
     {
+        _courses = [.. wall.Courses.Select(course => (course.Bottom.Nanometres, course.Top.Nanometres))];
         Voids = [.. wall.Openings.Where(opening => opening.Interrupts).Select(opening => Box.Of(opening.Placed))];
         Large = [.. wall.Openings.Where(opening => opening.Interrupts && IsLarge(opening.Placed, rule)).Select(opening => Box.Of(opening.Placed))];
         Solid = [.. wall.Lintels.Where(lintel => lintel.Kind != LintelKind.Trough).Select(lintel => Box.Of(new ElevationRect(lintel.From, lintel.To, lintel.Bottom, lintel.Top)))];
         Outline = [.. wall.Outline.Select(point => (point.S.Nanometres * 2, point.Z.Nanometres))];
-        _blocks = [.. Voids, .. Solid];
+        _blocks = [.. Voids, .. Solid, .. inCorners.Select(Box.Of)];
         _rowEnds = [.. Large, .. Solid.Where(lintel => Large.Any(rect => lintel.Left2 < rect.Right2 && lintel.Right2 > rect.Left2 && lintel.Top > rect.Top))];
         _edges = [.. Outline.Zip([.. Outline.Skip(1), Outline[0]]).Where(side => side.First.S2 != side.Second.S2)
             .Select(side => (Math.Min(side.First.S2, side.Second.S2), Math.Max(side.First.S2, side.Second.S2), side.First.Z))];
@@ -85,20 +90,22 @@ internal sealed class WallElevation
         var (from, top) = (sides.Max(side => side.Min()), sides.Min(side => side.Max()));
         foreach (var block in blocks.Where(block => block.Left2 < at2 && block.Right2 > at2).OrderBy(block => block.Bottom))
         {
-            if (Math.Min(block.Bottom, top) > from)
-            {
-                free.Add((from, Math.Min(block.Bottom, top)));
-            }
+            Add(from, Math.Min(block.Bottom, top));
 
             from = Math.Max(from, block.Top);
         }
 
-        if (top > from)
-        {
-            free.Add((from, top));
-        }
-
+        Add(from, top);
         return free;
+
+        // Mortar over the last course is no masonry.
+        void Add(long low, long high)
+        {
+            if (high > low && _courses.Any(course => course.Bottom < high && course.Top > low))
+            {
+                free.Add((low, high));
+            }
+        }
     }
 
     /// <summary>An upright rectangle, its sides doubled.</summary>

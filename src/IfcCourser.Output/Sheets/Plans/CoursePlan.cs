@@ -21,6 +21,7 @@ internal static class CoursePlan
         foreach (var wall in facts.Walls)
         {
             Cores(canvas, facts, wall);
+            EmbedMarks.Draw(canvas, wall, (s, t) => facts.At(wall, s, t));
             Joints(canvas, facts, wall);
             JambsOver(canvas, facts, wall);
         }

@@ -1,5 +1,6 @@
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
+using IfcCourser.Output.Sheets.Plans;
 
 namespace IfcCourser.Output.Sheets.SetOut;
 
@@ -18,6 +19,7 @@ internal static class SetOutLegend
             (true, MarkSamples.Row(SetOutText.LegendJoint, [MarkSamples.Across(Pen.Neighbour)])),
             (facts.Storey.Outlines.Any(outline => outline.Kind == ControlLineKind.SlabEdge), MarkSamples.Row(SetOutText.LegendSlab, [MarkSamples.Across(Pen.SlabEdge)])),
             (!facts.Storey.Grid.IsEmpty, MarkSamples.Row(SetOutText.LegendGrid, [MarkSamples.Across(Pen.GridLine)])),
+            EmbedMarks.LegendRow(facts.Walls),
             (!facts.Storey.Diagonals.IsEmpty, MarkSamples.Row(SetOutText.LegendDiagonal, [new LineItem(Pen.Neighbour, new Point(1, -MarkSamples.RowHeight + 1), new Point(MarkSamples.Width, -1))])),
         };
         return MarkSamples.Of(rows);

@@ -47,6 +47,8 @@ internal static class SetOutPlan
             canvas.Add(joint);
             canvas.TakeLine(joint);
         }
+
+        EmbedMarks.Draw(canvas, wall, (s, t) => facts.At(wall, s, t));
     }
 
     /// <summary>Ends of blocks within a span.</summary>

@@ -40,7 +40,8 @@ internal static class Elevation
     private static void Cores(Canvas canvas, WallFacts facts)
     {
         var past = 2 * canvas.PerPaper;
-        foreach (var core in facts.Wall.Cores)
+        var cores = facts.Wall.Cores.Select(core => (core.At, core.Bottom, core.Top)).Concat(facts.Wall.CornerCores.Select(core => (core.At, core.Bottom, core.Top)));
+        foreach (var core in cores)
         {
             var line = new LineItem(
                 Pen.Core, new Point(core.At.Mm, core.Bottom.Mm - past), new Point(core.At.Mm, core.Top.Mm + past));

@@ -45,7 +45,17 @@ internal static class Strips
 
         foreach (var core in facts.Wall.Cores.Where(core => core.Bottom < course.Top && core.Top > course.Bottom))
         {
-            Core(canvas, core, bottom + thickness - core.Across.Mm);
+            Core(canvas, core.At.Mm, core.Diameter.Mm, bottom + thickness - core.Across.Mm);
+        }
+
+        foreach (var core in facts.Wall.CornerCores.Where(core => core.Bottom < course.Top && core.Top > course.Bottom))
+        {
+            Core(canvas, core.At.Mm, core.Diameter.Mm, bottom + thickness - core.Across.Mm);
+        }
+
+        foreach (var embed in facts.Wall.Embeds.Where(embed => embed.Z >= course.Bottom && embed.Z <= course.Top))
+        {
+            canvas.Add(PolylineItem.Rectangle(Pen.BuiltIn, Box.At(new Point(embed.At.Mm, bottom + (thickness / 2)), 1.8 * mm, 1.8 * mm)));
         }
 
         Matches.DrawInPlan(canvas, facts, course.Bottom.Mm, bottom - (2 * mm), bottom + thickness + mm);
@@ -71,11 +81,11 @@ internal static class Strips
         }
     }
 
-    private static void Core(Canvas canvas, Core core, double y)
+    private static void Core(Canvas canvas, double s, double diameter, double y)
     {
-        var at = new Point(core.At.Mm, y);
-        var half = (core.Diameter.Mm / 2) + canvas.PerPaper;
-        canvas.Add(ArcItem.Circle(Pen.Core, at, core.Diameter.Mm / 2));
+        var at = new Point(s, y);
+        var half = (diameter / 2) + canvas.PerPaper;
+        canvas.Add(ArcItem.Circle(Pen.Core, at, diameter / 2));
         canvas.Add(new LineItem(Pen.Core, at - new Point(half, 0), at + new Point(half, 0)));
         canvas.Add(new LineItem(Pen.Core, at - new Point(0, half), at + new Point(0, half)));
     }

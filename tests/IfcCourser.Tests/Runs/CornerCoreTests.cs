@@ -1,0 +1,60 @@
+using IfcCourser.Catalogs;
+using IfcCourser.Findings;
+using IfcCourser.Geometry;
+using IfcCourser.Layouts;
+using IfcCourser.Rules;
+using IfcCourser.Tests.Support;
+using IfcCourser.Units;
+
+namespace IfcCourser.Tests.Runs;
+
+/// <summary>A corner's bar is listed in one wall and stands in the blocks of two.</summary>
+public sealed class CornerCoreTests
+{
+    private static readonly LayoutRules _us = LayoutRules.For(BuiltInRuleSets.Get("us"), BuiltInCatalogs.Get("aac-in"), OpeningPolicy.Keep);
+
+    /// <summary>By hand: a block of each course of one wall or the other lies around each of the four bars, 12 courses high; the lowest of them is open at its foot.</summary>
+    [Fact]
+    public void Every_course_has_one_bored_block_around_a_corner_bar()
+    {
+        var walls = WallSketch.LayOut(WallSketch.Box(Inches(160), Inches(160), Inches(96.375), Inches(7.875)), _us).Walls;
+        foreach (var (owner, core) in walls.SelectMany(wall => wall.Cores.Where(core => !core.SharedWith.IsEmpty).Select(core => (wall, core))))
+        {
+            var other = Assert.Single(walls, wall => core.SharedWith.Contains(wall.Identity.GlobalId, StringComparer.Ordinal));
+            var shared = Assert.Single(other.CornerCores, own => own.Wall == owner.Identity.GlobalId && own.Core == core.Id);
+            Assert.Equal((core.Bottom, core.Top, core.Diameter), (shared.Bottom, shared.Top, shared.Diameter));
+            var bored = Enumerable.Range(0, owner.Courses.Length)
+                .Select(i => owner.Courses[i].Pieces.Where(piece => piece.Cores.Contains(core.Id, StringComparer.Ordinal))
+                    .Concat(other.Courses[i].Pieces.Where(piece => piece.CornerCores.Contains(shared.Id, StringComparer.Ordinal))).ToList()).ToList();
+            Assert.All(bored, blocks => Assert.Single(blocks));
+            Assert.NotNull(bored[0][0].Notch);
+        }
+    }
+
+    /// <summary>A lintel's bearing that lies over the bar of a corner ends the bar, though the other wall lists it.</summary>
+    [Fact]
+    public void A_corner_bar_ends_under_a_lintel_of_either_wall()
+    {
+        var box = WallSketch.Box(Inches(160), Inches(160), Inches(96.375), Inches(7.875));
+        var opened = box with { Walls = box.Walls.SetItem(0, box.Walls[0] with { Openings = [WallSketch.Opening(0, 8.5 * 25.4, 48 * 25.4, 0, 80 * 25.4)] }) };
+        var walls = WallSketch.LayOut(opened, _us).Walls;
+        var lintel = Assert.Single(walls[0].Lintels);
+        Assert.True(lintel.From < Inches(3.9375), $"the lintel begins at {lintel.From}: it bears on no corner");
+        var core = Assert.Single(walls[3].Cores, core => core.SharedWith.Contains("W0", StringComparer.Ordinal));
+        Assert.Equal(lintel.Bottom, core.Top);
+    }
+
+    /// <summary>By hand: end bars stand at most 8 in from the ends of 40 in, and a door of 16 in between them whose lintel takes the rest leaves no place at the heights of the lintel.</summary>
+    [Fact]
+    public void Bars_that_no_place_brings_nearer_are_named()
+    {
+        var tight = _us with { Set = _us.Set with { Bars = _us.Set.Bars! with { LargestSpacing = Inches(12), SpacingFromHeight = Length.Zero, OpeningsFrom = Inches(100) } } };
+        var wall = WallSketch.LayOut(WallSketch.Straight(Inches(64), Inches(96.375), Inches(7.875), (24 * 25.4, 40 * 25.4, 0, 80 * 25.4)), tight);
+        var heights = wall.Cores.Select(core => new Interval(core.Bottom, core.Top)).ToList();
+        Assert.Contains(heights, height => height.From == Length.Zero);
+        var named = Assert.Single(wall.Findings, finding => finding.Code == FindingCodes.BarsFarApart);
+        Assert.InRange(named.At!.S!.Value, Length.Zero, Inches(24));
+    }
+
+    private static Length Inches(double inches) => Length.FromInches(inches);
+}
