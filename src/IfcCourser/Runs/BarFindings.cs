@@ -41,6 +41,13 @@ internal static class BarFindings
         }
     }
 
+    /// <summary>A wall whose bars came to stand elsewhere, with what is found of them now.</summary>
+    public static WallLayout Again(WallLayout wall, ImmutableArray<WallLayout> walls, UnitSystem units)
+    {
+        FindingCode[] told = [FindingCodes.LapShort, FindingCodes.CouplerHidden, FindingCodes.BarInDoorway];
+        return wall with { Findings = [.. wall.Findings.Where(finding => !told.Contains(finding.Code)), .. Of(wall, walls, units)] };
+    }
+
     private static Notch? NotchAt(WallLayout wall, Length at) =>
         wall.Courses[0].Pieces.Select(piece => piece.Notch).OfType<Notch>().FirstOrDefault(notch => notch.From <= at && notch.To >= at);
 

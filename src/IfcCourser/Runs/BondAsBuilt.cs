@@ -58,8 +58,18 @@ public static class BondAsBuilt
             }
         }
 
-        var changed = layout with { Walls = walls.ToImmutable() };
+        var changed = layout with { Walls = Joined(layout, walls.ToImmutable()) };
         return (RoundedLayout.Of(SetOuts.Again(changed)), [.. bars.Select(bar => cleared.Contains(bar) ? bar with { Answer = BarAnswer.BondMoves } : bar)], changes.ToImmutable());
+    }
+
+    /// <summary>The walls with what those laid anew and those beside them are told of shared bars.</summary>
+    private static ImmutableArray<WallLayout> Joined(Layout layout, ImmutableArray<WallLayout> walls)
+    {
+        var anew = walls.Where((wall, i) => !ReferenceEquals(wall, layout.Walls[i])).ToList();
+        var touched = anew.Select(wall => wall.Identity.GlobalId)
+            .Concat(anew.SelectMany(wall => wall.Cores).SelectMany(core => core.SharedWith)).ToHashSet(StringComparer.Ordinal);
+        var filled = CornerCores.Fill(walls);
+        return [.. walls.Select((wall, i) => touched.Contains(wall.Identity.GlobalId) ? BarFindings.Again(filled[i], filled, layout.Rules.Catalog.Units) : wall)];
     }
 
     /// <summary>Bars of a wall's corners that the other wall lists, along this one's run.</summary>

@@ -63,7 +63,7 @@ internal static class CornerCores
     private static Piece Bored(Piece piece, ImmutableArray<CornerCore> cores, bool isFirst)
     {
         var passing = cores.Where(core => core.At > piece.From && core.At < piece.To && core.Top > piece.Bottom && core.Bottom < piece.Top).ToList();
-        return passing.Count == 0 ? piece : piece with
+        return passing.Count == 0 ? piece with { CornerCores = [] } : piece with
         {
             CornerCores = [.. passing.Select(core => core.Id)],
             Notch = piece.Notch ?? (isFirst ? PieceMaker.NotchFor(passing[0].At, passing[0].Diameter, piece.From, piece.To) : null),

@@ -55,7 +55,7 @@ internal sealed class FinishedBond
     public bool MayBeClear(Core core, Length at) =>
         IsClear(core, at, Laid, course => course.Shape.JambJoints.Concat(course.Shape.EdgeJoints).Concat(Ends(course.Shape)));
 
-    /// <summary>The wall with another bond.</summary>
+    /// <summary>The wall with another bond; what is found of its bars and of its neighbours' waits for all walls.</summary>
     /// <param name="laid">Of <see cref="Shapes"/>.</param>
     /// <param name="cores">Where they stand now.</param>
     public WallLayout With(ImmutableArray<LaidCourse> laid, ImmutableArray<Core> cores)
@@ -64,22 +64,18 @@ internal sealed class FinishedBond
         ImmutableArray<Course> courses = [.. _wall.Courses.Select((course, i) => course with { Pieces = Pieces(course, laid[i], _kept[i], placed) })];
         var pieces = courses.SelectMany(course => course.Pieces).ToList();
         var cut = pieces.Count(piece => piece.Cut != Cuts.None);
-        var wall = _wall with
+        FindingCode[] told = [FindingCodes.OverlapShort, FindingCodes.PieceShort, FindingCodes.RipThin, FindingCodes.CoreOnJoint];
+        return _wall with
         {
             Courses = courses,
             Cores = placed,
             Lintels = [.. _wall.Lintels.Select(lintel => lintel with { RestsOn = WallRun.RestsOn(lintel, courses) })],
             Quantities = _wall.Quantities with { FullUnits = pieces.Count - cut, PartUnits = cut, TroughUnits = pieces.Count(piece => piece.IsTrough) },
-        };
-        FindingCode[] told = [FindingCodes.OverlapShort, FindingCodes.PieceShort, FindingCodes.RipThin, FindingCodes.CoreOnJoint, FindingCodes.LapShort, FindingCodes.CouplerHidden, FindingCodes.BarInDoorway];
-        return wall with
-        {
             Findings =
             [
                 .. _wall.Findings.Where(finding => !told.Contains(finding.Code)),
                 .. BondFindings.Of(laid, courses, placed, Rules),
                 .. LintelLaps.Of(laid, _wall.Lintels, Rules),
-                .. BarFindings.Of(wall, Rules.Catalog.Units),
             ],
         };
     }

@@ -37,16 +37,16 @@ public sealed class SlabCommandTests
         var run = CommandRun.Of("slab", layout, "--readings", Fixtures.Survey("yarrow-slab.csv"), "--out", folder.File("slab"), "--apply", "--formats", "json,csv");
         var slab = JsonNode.Parse(File.ReadAllText(folder.File("slab", "slab.json")))!;
         var answers = slab["bars"]!.AsArray().ToLookup(bar => (string)bar!["answer"]!, bar => (string)bar!["point"]!, StringComparer.Ordinal);
-        Assert.Equal(["2"], answers["bond-moves"]);
-        Assert.Equal(["4", "6"], answers["left"]);
-        Assert.Equal(["4", "6"], File.ReadAllLines(folder.File("slab", "set-out", "bars-left.csv")).Skip(1).Select(row => row.Split(',')[0]));
+        Assert.Equal(["2"], answers["bond-moves"], StringComparer.Ordinal);
+        Assert.Equal(["4", "6"], answers["left"], StringComparer.Ordinal);
+        Assert.Equal(["4", "6"], File.ReadAllLines(folder.File("slab", "set-out", "bars-left.csv")).Skip(1).Select(row => row.Split(',')[0]), StringComparer.Ordinal);
         Assert.Contains("left to the engineer and the building official 2", run.Output, StringComparison.Ordinal);
 
         // The readings of the changed layout ask for no other bond.
         Assert.Equal(ExitStatus.Done, CommandRun.Of("slab", folder.File("slab", "layout.json"), "--readings", Fixtures.Survey("yarrow-slab.csv"), "--out", folder.File("again"), "--formats", "json").Status);
         var again = JsonNode.Parse(File.ReadAllText(folder.File("again", "slab.json")))!;
         Assert.Empty(again["bonds"]!.AsArray());
-        Assert.Equal(["4", "6"], again["bars"]!.AsArray().Where(bar => (string)bar!["answer"]! == "left").Select(bar => (string)bar!["point"]!));
+        Assert.Equal(["4", "6"], again["bars"]!.AsArray().Where(bar => (string)bar!["answer"]! == "left").Select(bar => (string)bar!["point"]!), StringComparer.Ordinal);
     }
 
     [Fact]

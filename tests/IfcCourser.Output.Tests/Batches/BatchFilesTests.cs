@@ -66,7 +66,7 @@ public sealed class BatchFilesTests
             .Select(row => string.Join('|', row.Descendants<Cell>().Select(cell => cell.CellFormula?.Text ?? cell.InnerText))).ToList();
 
         Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019).Validate(document, TestContext.Current.CancellationToken).Select(error => $"{error.Part?.Uri}: {error.Description}"));
-        Assert.Equal(["Order", "Phases", "Plan types", "Findings", "Lots"], workbook.Workbook!.Descendants<Sheet>().Select(sheet => sheet.Name!.Value));
+        Assert.Equal(["Order", "Phases", "Plan types", "Findings", "Lots"], workbook.Workbook!.Descendants<Sheet>().Select(sheet => sheet.Name!.Value), StringComparer.Ordinal);
         Assert.Contains(order, row => row.StartsWith("A|aac-mm|pallet|unit 624 x 249 mm|240|pallet|3|0|G", StringComparison.Ordinal));
     }
 

@@ -131,7 +131,7 @@ public sealed class CoreDetailsTests
             var vertical = layout.BarSchedule.Where(row => row.Use == BarUse.Vertical).ToList();
             var bars = layout.Walls.SelectMany(wall => wall.Cores).Select(core => core.Bars!).ToList();
             Assert.Equal(bars.Sum(core => core.Count * (core.Set.Length + (core.Starter is null ? 0 : 1))), vertical.Sum(row => row.Number));
-            var lengths = vertical.DistinctBy(row => row.Mark).ToDictionary(row => row.Mark, row => row.Length, StringComparer.Ordinal);
+            var lengths = vertical.DistinctBy(row => row.Mark, StringComparer.Ordinal).ToDictionary(row => row.Mark, row => row.Length, StringComparer.Ordinal);
             foreach (var core in bars)
             {
                 Assert.All(core.Set.Zip(core.Marks).SkipLast(1), bar => Assert.InRange((lengths[bar.Second] - bar.First.Size).Inches, 0, 1));

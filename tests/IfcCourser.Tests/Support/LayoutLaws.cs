@@ -16,6 +16,7 @@ internal static class LayoutLaws
         wall.Courses.SelectMany(course => SpansAreFilled(course, rules).Concat(PiecesAreWhole(wall, course, rules)))
             .Concat(LapsHold(wall, rules))
             .Concat(CoresAreClear(wall, rules))
+            .Concat(CornerCoresAreClear(wall, rules))
             .Concat(OpeningsAreAsWanted(wall, rules))
             .Concat(AreasAddUp(wall))
             .Concat(MovementJointLaws.Breaches(wall, rules))
@@ -94,7 +95,7 @@ internal static class LayoutLaws
         }
     }
 
-    private static IEnumerable<string> CoresAreClear(WallLayout wall, LayoutRules rules)
+    private static IEnumerable<string> CornerCoresAreClear(WallLayout wall, LayoutRules rules)
     {
         foreach (var core in wall.CornerCores)
         {
@@ -117,7 +118,10 @@ internal static class LayoutLaws
                 yield return $"the corner's {core.Id} passes a lintel";
             }
         }
+    }
 
+    private static IEnumerable<string> CoresAreClear(WallLayout wall, LayoutRules rules)
+    {
         foreach (var core in wall.Cores)
         {
             foreach (var course in wall.Courses.Where(course => course.Top > core.Bottom && course.Bottom < core.Top))
