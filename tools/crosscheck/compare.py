@@ -66,15 +66,13 @@ class Model:
 
 
 def exported_again(model):
-    """Other instance numbers, another order, other GlobalIds."""
+    """Other instance numbers in another order."""
     chance = random.Random(9)
     numbers = list(model.lines)
     others = dict(zip(numbers, chance.sample(range(10_000, 100_000), len(numbers))))
     lines = []
     for number, (kind, rest) in model.lines.items():
         rest = re.sub(r"#(\d+)", lambda m: f"#{others[int(m[1])]}", rest)
-        if GLOBAL_ID.match(rest):
-            rest = GLOBAL_ID.sub("'" + chance.choice("0123") + "".join(chance.choices(GLOBAL_ID_LETTERS, k=21)).replace("\\", "") + "'", rest)
         lines.append((others[number], [kind, rest]))
     chance.shuffle(lines)
     model.lines = dict(lines)

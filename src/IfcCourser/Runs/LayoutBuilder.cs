@@ -61,7 +61,7 @@ public static class LayoutBuilder
         {
             Model = facts,
             Rules = rules,
-            Walls = walls,
+            Walls = [.. walls.OrderBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ThenBy(wall => wall.Identity.StepId)],
             BarSchedule = listed,
             Skipped = [.. model.Skipped.Concat(TooLow(lines, rules)).Concat(NotSelected(lines)).OrderBy(wall => wall.Identity.StepId)],
             WallIds = [.. model.Walls.Select(wall => wall.Identity.GlobalId)],

@@ -23,7 +23,7 @@ public static class WallReader
         var drafts = new List<WallDraft>();
         var skipped = new List<SkippedWall>();
 
-        // Not in the order of the file, which means nothing; GlobalIds may be new with each export, hence the order of drafts below.
+        // Not in the order of the file, which means nothing.
         var walls = model.Walls.OrderBy(wall => wall.GlobalId, StringComparer.Ordinal).ThenBy(wall => wall.StepId);
         foreach (var (draft, skip) in walls.Select(reader.Read))
         {
@@ -37,7 +37,7 @@ public static class WallReader
             }
         }
 
-        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed([.. DraftOrder.Of(drafts)], model));
+        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed([.. drafts], model));
         skipped.AddRange(coincident);
         (kept, var overlaps) = Overlaps.Apart(kept);
         var (settled, encounters, notes) = Settle(kept, reader, skipped);

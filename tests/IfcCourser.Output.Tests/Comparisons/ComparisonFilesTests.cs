@@ -29,7 +29,7 @@ public sealed class ComparisonFilesTests
 
         Assert.Equal(-_fewer, (int)changed["cost"]!["fullUnits"]! + (int)changed["cost"]!["partUnits"]!);
         Assert.Equal(-_fewer, (int)json["totals"]!["pieces"]!["new"]! - (int)json["totals"]!["pieces"]!["old"]!);
-        Assert.Contains(json["order"]!.AsArray(), line => (string?)line!["item"] == "full-unit" && (double)line["new"]! < (double)line["old"]!);
+        Assert.Contains(json["order"]!.AsArray(), line => (string?)line!["item"] is "full-unit" or "cut-unit" && (double)line["new"]! < (double)line["old"]!);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class ComparisonFilesTests
 
         Assert.Contains(_older.Walls[0].Identity.Name!, page.Section("changes"), StringComparison.Ordinal);
         Assert.Contains($"blocks {LayoutTotals.Of(_older).Pieces} {LayoutTotals.Of(_newer).Pieces} -{_fewer}", page.Section("totals"), StringComparison.Ordinal);
-        Assert.Contains("full-unit", page.Section("order"), StringComparison.Ordinal);
+        Assert.Contains("cut-unit", page.Section("order"), StringComparison.Ordinal);
         Assert.Contains("Nothing changed", new PageReading(Page(_older, _older)).Section("changes"), StringComparison.Ordinal);
     }
 

@@ -14,7 +14,7 @@ public sealed class BarsCsvTests
             "mark,wall,steel,size,number,length,total_length,shape,A,B,R,mass,unit,use,stock",
             "V1,0UcKJVh1wiUc0jPM8BIIf8,ASTM A615 Grade 60,No. 4,2,38,76,2,30,8,1.5,4.23,in lb,vertical,",
             "V2,0UcKJVh1wiUc0jPM8BIIf8,ASTM A615 Grade 60,No. 4,3,96,288,straight,96,,,16.03,in lb,vertical,",
-            "HC1,0UcKJVh1wiUc0jPM8BIIf8,ASTM A615 Grade 60,No. 4,1,49,49,corner,24.5,24.5,1.5,2.73,in lb,corner,",
+            "HC1,0UcKJVh1wiUc0jPM8BIIf8,ASTM A615 Grade 60,No. 4,1,49,49,17,24.5,24.5,1.5,2.73,in lb,corner,",
             string.Empty,
         ],
         Written(BarListForm.Aci315));
