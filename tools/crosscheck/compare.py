@@ -16,8 +16,6 @@ from pathlib import Path
 
 HOUSE = "ifc/sorrel/sorrel.ifc"
 INSTANCE = re.compile(r"^#(\d+)=(\w+)\((.*)\);$")
-GLOBAL_ID = re.compile(r"^'[0-9A-Za-z_$]{22}'")
-GLOBAL_ID_LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz_$"
 
 # What a moved, resized or missing opening or wall does to the bond of its wall, or of a wall that it meets.
 FOLLOWS = {"pieces", "lintels", "bars", "bond-beams", "opening-placed"}
