@@ -93,7 +93,7 @@ def wall_moved(model):
     placement = model.reachable(model.named("Ground pantry"), "IFCLOCALPLACEMENT")
     point = model.reachable(int(model.lines[placement][1].split("#")[2]), "IFCCARTESIANPOINT")
     x, y, z = model.lines[point][1].strip("()").split(",")
-    model.lines[point][1] = f"({float(x) + 500},{y},{z})"
+    model.lines[point][1] = f"({x},{float(y) + 500},{z})"
 
 
 def wall_higher(model):
