@@ -25,7 +25,7 @@ internal static class CoverPanels
         sheets.Select((sheet, i) => ImmutableArray.Create(
             (i + 1).ToString(CultureInfo.InvariantCulture),
             sheet.Number,
-            sheet.Section is { } storey && !sheet.Title.StartsWith(storey, StringComparison.Ordinal) ? $"{sheet.Title}, {storey}" : sheet.Title,
+            sheet.Section is { } storey && !sheet.Title.Contains(storey, StringComparison.Ordinal) ? $"{sheet.Title}, {storey}" : sheet.Title,
             sheet.DocumentType)));
 
     private static Panel Issues(Layout layout) => Table.Of(

@@ -26,7 +26,7 @@ internal static class CoverText
     public static IEnumerable<(string Letter, string Meaning)> Kinds =>
     [
         ("C", "cover"), ("S", "set-out of bars, for the slab; files in set-out"), ("P", "plans of the first and second course"), ("W", "walls, by their number in the model"),
-        ("D", "details"), ("Q", "quantities and heights"),
+        ("D", "details"), ("Q", "quantities and heights"), ("M", "packs of blocks, where they are set down"),
     ];
 
     public static IEnumerable<string> Notes(Layout layout)
