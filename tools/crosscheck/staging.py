@@ -7,6 +7,8 @@ from pathlib import Path
 
 BETWEEN = 100.0
 NEAR = 1.0
+PARALLEL = 1e-4
+SHORTEST = 150.0
 CHORDS = 12
 SLEEVES = {"recess", "drilled"}
 UNITS = {"full-unit", "part-unit", "trough-unit", "cored-unit", "cut-unit"}
@@ -77,19 +79,24 @@ def place_problems(walls, packs, by_number, data):
 
 
 def axes_of(layout, walls, storey):
-    """Those of the set-out; without bars along most of the walls, from their outermost faces."""
+    """Those of the set-out; without bars along the longest walls together, from the outermost faces along and across them: corners of skew walls and
+    faces under 150 mm count for nothing."""
     for known in layout["setOut"]["storeys"]:
         if (known["storey"] or "") == storey:
             return complex(*known["axes"]["origin"]), complex(*known["axes"]["along"])
-    lengths = defaultdict(float)
-    for wall in walls:
-        lengths[round(math.degrees(math.atan2(*wall["frame"]["direction"][::-1])) % 90, 2) % 90] += wall["frame"]["length"]
-    most = max(lengths, key=lambda angle: (round(lengths[angle], 3), -angle))
-    nearest = min((wall["frame"]["direction"] for wall in walls), key=lambda d: abs((math.degrees(math.atan2(d[1], d[0])) - most + 45) % 90 - 45))
-    along = complex(*nearest)
-    along = max((along * 1j**k for k in range(4)), key=lambda way: way.real)
-    corners = [point / along for wall in walls for loop in footprint(wall) for point in loop]
-    return complex(min(c.real for c in corners), min(c.imag for c in corners)) * along, along
+    groups = []
+    for wall in sorted((wall for wall in walls if not wall["frame"].get("curve")), key=lambda wall: -wall["frame"]["length"]):
+        way = max((complex(*wall["frame"]["direction"]) * 1j**k for k in range(4)), key=lambda way: way.real)
+        group = next((group for group in groups if abs(cross(group[0], way)) < PARALLEL), None)
+        if group is None:
+            groups.append(group := [way, 0.0])
+        group[1] += wall["frame"]["length"]
+    along = max(groups, key=lambda group: group[1])[0] if groups else 1 + 0j
+    faces = [(p / along, q / along) for wall in walls for loop in footprint(wall) for p, q in edges(loop)]
+    lines = [(p, q) for p, q in faces if abs(p - q) >= SHORTEST]
+    upright = [p.real for p, q in lines if abs(p.real - q.real) < PARALLEL * abs(p - q)]
+    level = [p.imag for p, q in lines if abs(p.imag - q.imag) < PARALLEL * abs(p - q)]
+    return complex(min(upright or [p.real for p, _ in faces]), min(level or [p.imag for p, _ in faces])) * along, along
 
 
 def turned(degrees):
