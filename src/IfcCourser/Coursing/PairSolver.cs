@@ -33,7 +33,7 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     private readonly PairLandings _landings = new(new CellSizes(rules));
     private readonly List<Node> _nodes = [];
     private readonly Dictionary<PairTask, PairRow> _taken = [];
-    private readonly Dictionary<(PairTask Lower, PairTask Upper, long Known), (ImmutableArray<Interval> A, ImmutableArray<Interval> B)?> _found = [];
+    private readonly Dictionary<(PairTask Lower, PairTask Upper, long Known), Answer> _found = [];
 
     /// <summary>Nodes that wait, by the cell of the row behind (as a ring) and which row that is.</summary>
     private readonly List<int>[] _waiting = [.. Enumerable.Range(0, 2 * Reach(rules)).Select(_ => new List<int>())];
@@ -46,20 +46,20 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     private int _count;
     private int _end;
 
-    /// <summary>The rows' pieces, from each segment's start; null where none are found that cost less than what is known.</summary>
+    /// <summary>The rows' pieces where some are found that cost less than what is known, and what was searched in full.</summary>
     /// <param name="lower">A row.</param>
     /// <param name="upper">Another row; both share a part of the wall.</param>
     /// <param name="known">What the rows are known to cost together.</param>
-    public (ImmutableArray<Interval> A, ImmutableArray<Interval> B)? Solve(PairTask lower, PairTask upper, long known)
+    public Answer Solve(PairTask lower, PairTask upper, long known)
     {
         // Other attempts at the wall ask for the same rows again.
-        if (!_found.TryGetValue((lower, upper, known), out var pieces))
+        if (!_found.TryGetValue((lower, upper, known), out var answer))
         {
-            pieces = Sought(RowOf(lower), RowOf(upper), known);
-            _found.Add((lower, upper, known), pieces);
+            answer = Sought(RowOf(lower), RowOf(upper), known);
+            _found.Add((lower, upper, known), answer);
         }
 
-        return pieces;
+        return answer;
     }
 
     private PairRow RowOf(PairTask task)
@@ -73,32 +73,39 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         return row;
     }
 
-    private (ImmutableArray<Interval> A, ImmutableArray<Interval> B)? Sought(PairRow a, PairRow b, long known)
+    private Answer Sought(PairRow a, PairRow b, long known)
     {
         var origin = Length.Min(a.Left, b.Left);
         if ((b.Left - origin).Modulo(_cell) < (a.Left - origin).Modulo(_cell))
         {
-            return Sought(b, a, known) is { } turned ? (turned.B, turned.A) : null;
+            var turned = Sought(b, a, known);
+            return turned with { Pieces = turned.Pieces is { } pieces ? (pieces.Upper, pieces.Lower) : null };
         }
 
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
         _landings.Fill(_rows, [CellsToLap(a.Left, b.Left), CellsToLap(b.Left, a.Left)]);
-        _limit = 0;
-        _nodes.Clear();
         var alone = a.Least[0] + b.Least[0];
-        for (var more = 1; more <= MostCutsMore && _limit < known && _nodes.Count < MostNodes && !effort.IsSpent; more *= 2)
+        var least = Math.Min(alone, known);
+        for (var more = 1; more <= MostCutsMore && least < known && !effort.IsSpent; more *= 2)
         {
             _limit = Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
             effort.Spend(_nodes.Count);
+            var isWhole = _nodes.Count < MostNodes;
+            least = isWhole ? _limit : least;
             if (_end >= 0)
             {
-                return (a.Pieces(Starts(0)), b.Pieces(Starts(1)));
+                return new Answer((a.Pieces(Starts(0)), b.Pieces(Starts(1))), least);
+            }
+
+            if (!isWhole)
+            {
+                break;
             }
         }
 
-        return null;
+        return new Answer(null, least);
     }
 
     /// <summary>How many cells after the cell of another row's joint a joint laps that one as it must.</summary>
@@ -222,6 +229,11 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         starts.Reverse();
         return starts;
     }
+
+    /// <summary>What a search found.</summary>
+    /// <param name="Pieces">The rows' pieces, each from its segment's start; null where none cost less than what was known.</param>
+    /// <param name="Least">No pair costs less, but for what the search leaves out (see its remarks); under what was found where it ended early.</param>
+    public readonly record struct Answer((ImmutableArray<Interval> Lower, ImmutableArray<Interval> Upper)? Pieces, long Least);
 
     /// <summary>How far both rows have come.</summary>
     /// <param name="First">The cell where the first row's next piece starts.</param>

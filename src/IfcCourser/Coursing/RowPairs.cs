@@ -36,8 +36,7 @@ internal sealed class RowPairs
         {
             if (!more.ContainsKey((lower, upper)))
             {
-                Gather(lower, 1, upper, 1);
-                more[(lower, upper)] = more[(upper, lower)] = Known(lower, 1, upper, 1) - lower.Rows[0].Cost - upper.Rows[0].Cost;
+                more[(lower, upper)] = more[(upper, lower)] = Gather(lower, 1, upper, 1) - lower.Rows[0].Cost - upper.Rows[0].Cost;
                 if (more[(lower, upper)] > _rules.Set.Aims.Cut / 2)
                 {
                     // Of an odd number of courses the one row is laid more often.
@@ -72,7 +71,7 @@ internal sealed class RowPairs
                 + _laps.Of(lower.Rows[below].Joints, upper.Rows[above].Joints);
 
             var known = Cost(rows[pair.Lower], rows[pair.Upper]);
-            if (Solve(lower, besideLower, 1, upper, besideUpper, 1, known) is { } found && Cost(found.Lower, found.Upper) < known)
+            if (Solve(lower, besideLower, 1, upper, besideUpper, 1, known).Rows is { } found && Cost(found.Lower, found.Upper) < known)
             {
                 (rows[pair.Lower], rows[pair.Upper]) = found;
             }
@@ -105,10 +104,11 @@ internal sealed class RowPairs
         }
     }
 
-    private void Gather(SegmentRows lower, int lowerWeight, SegmentRows upper, int upperWeight)
+    /// <returns>What rows of the two segments cost at least together, to half a cut.</returns>
+    private long Gather(SegmentRows lower, int lowerWeight, SegmentRows upper, int upperWeight)
     {
         var none = new JointsBeside(_laps, [], []);
-        Solve(lower, none, lowerWeight, upper, none, upperWeight, Known(lower, lowerWeight, upper, upperWeight));
+        return Solve(lower, none, lowerWeight, upper, none, upperWeight, Known(lower, lowerWeight, upper, upperWeight)).Least;
     }
 
     /// <summary>What the gathered rows of two segments cost at least together.</summary>
@@ -118,16 +118,21 @@ internal sealed class RowPairs
     private JointsBeside Beside(int segment, int partner, int[] rows) =>
         new(_laps, [.. _beside[segment].Where(other => other != partner).Select(other => _segments[other].Rows[rows[other]].Joints)], []);
 
-    private (int Lower, int Upper)? Solve(
+    /// <returns>The rows found, and what two rows cost at least: what is known where no less is worth a search.</returns>
+    private ((int Lower, int Upper)? Rows, long Least) Solve(
         SegmentRows lower, JointsBeside besideLower, int lowerWeight, SegmentRows upper, JointsBeside besideUpper, int upperWeight, long known)
     {
         // What saves no cut is not worth the search.
         var limit = known - (_rules.Set.Aims.Cut / 2);
+        if ((lowerWeight * lower.Rows[0].Cost) + (upperWeight * upper.Rows[0].Cost) >= limit)
+        {
+            return (null, known);
+        }
+
         var (below, above) = (lower.TaskBeside(besideLower), upper.TaskBeside(besideUpper));
-        var rows = (Lower: new PairTask(lower.Left, below, lowerWeight), Upper: new PairTask(upper.Left, above, upperWeight));
-        return (lowerWeight * lower.Rows[0].Cost) + (upperWeight * upper.Rows[0].Cost) < limit
-            && _solver.Solve(rows.Lower, rows.Upper, limit) is { } pieces
-            ? (lower.Add(pieces.A), upper.Add(pieces.B))
-            : null;
+        var answer = _solver.Solve(new PairTask(lower.Left, below, lowerWeight), new PairTask(upper.Left, above, upperWeight), limit);
+        return answer.Pieces is { } pieces
+            ? ((lower.Add(pieces.Lower), upper.Add(pieces.Upper)), answer.Least)
+            : (null, answer.Least < limit ? answer.Least : known);
     }
 }

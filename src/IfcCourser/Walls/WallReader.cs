@@ -22,10 +22,7 @@ public static class WallReader
         var reader = new DraftReader(model, selection, catalog);
         var drafts = new List<WallDraft>();
         var skipped = new List<SkippedWall>();
-
-        // Not in the order of the file, which means nothing.
-        var walls = model.Walls.OrderBy(wall => wall.GlobalId, StringComparer.Ordinal).ThenBy(wall => wall.StepId);
-        foreach (var (draft, skip) in walls.Select(reader.Read))
+        foreach (var (draft, skip) in model.Walls.Select(reader.Read))
         {
             if (draft is not null)
             {
@@ -37,7 +34,7 @@ public static class WallReader
             }
         }
 
-        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed([.. drafts], model));
+        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed(DraftOrder.Of(drafts), model));
         skipped.AddRange(coincident);
         (kept, var overlaps) = Overlaps.Apart(kept);
         var (settled, encounters, notes) = Settle(kept, reader, skipped);

@@ -40,10 +40,10 @@ public sealed class PairSolverTests
             var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
             var best = Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min();
             var found = new PairSolver(_laps, new PairEffort(), _rules).Solve(below, above, BondAims.Breach);
-            Assert.Equal(best < BondAims.Breach, found is not null);
-            if (found is { } rows)
+            Assert.Equal(best < BondAims.Breach, found.Pieces is not null);
+            if (found.Pieces is { } rows)
             {
-                Assert.Equal(best / _rules.Set.Aims.Cut, Cost(below, rows.A, above, rows.B) / _rules.Set.Aims.Cut);
+                Assert.Equal(best / _rules.Set.Aims.Cut, Cost(below, rows.Lower, above, rows.Upper) / _rules.Set.Aims.Cut);
             }
         });
 
@@ -52,9 +52,27 @@ public sealed class PairSolverTests
     {
         var row = new PairTask(Length.Zero, Task(13, []), 1);
         var solver = new PairSolver(_laps, new PairEffort(), _rules);
-        var (a, b) = solver.Solve(row, row, BondAims.Breach)!.Value;
-        Assert.Null(solver.Solve(row, row, Cost(row, a, row, b)));
+        var (a, b) = solver.Solve(row, row, BondAims.Breach).Pieces!.Value;
+        Assert.Null(solver.Solve(row, row, Cost(row, a, row, b)).Pieces);
     }
+
+    [Fact]
+    public void What_two_rows_cost_at_least_is_never_over_the_best_of_all_pairs_however_little_may_be_searched() => Gen.Select(
+        Gen.Int[8, 16], Gen.Int[8, 16], Gen.Int[-4, 4], Gen.Int[0, 2].Select(i => i == 0 ? 0 : 199_998 + i))
+        .Sample((lower, upper, shift, spent) =>
+        {
+            var below = new PairTask(Length.Zero, Task(lower, []), 1);
+            var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
+            var best = Math.Min(BondAims.Breach, Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min());
+            var effort = new PairEffort();
+            effort.Spend(spent);
+            var least = new PairSolver(_laps, effort, _rules).Solve(below, above, BondAims.Breach).Least;
+            Assert.True(least <= best, $"{least} over {best}");
+            if (spent == 0)
+            {
+                Assert.Equal(best, least);
+            }
+        });
 
     private static SegmentTask Task(int cells, ImmutableArray<JointZone> zones) =>
         new(Length.FromMm(10 * cells), SegmentEnd.Upright(0), SegmentEnd.Upright(0), zones);

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.RegularExpressions;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
@@ -45,6 +47,13 @@ internal static partial class ModelFiles
         var renumbered = instances.Select(line => Reference().Replace(line, match => string.Create(CultureInfo.InvariantCulture, $"#{numbers[match.Value]}")));
         return string.Join('\n', [.. lines[..from], .. renumbered, .. lines[to..]]);
     }
+
+    /// <summary>The same model with a GlobalId of its own for everything that has one, in an order that has nothing to do with that of the old ones.</summary>
+    public static string WithOtherIds(string text, int seed) => GlobalId().Replace(text, match =>
+        string.Create(CultureInfo.InvariantCulture, $"'0{Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes(match.Value + seed.ToString(CultureInfo.InvariantCulture))))[..21]}'"));
+
+    [GeneratedRegex(@"(?<==IFC[A-Z0-9]+\()'[0-9A-Za-z_$]{22}'", RegexOptions.None, 1000)]
+    private static partial Regex GlobalId();
 
     [GeneratedRegex(@"#\d+", RegexOptions.None, 1000)]
     private static partial Regex Reference();

@@ -74,6 +74,15 @@ public sealed class ModelLawTests
             Assert.True(LayoutComparison.Of(plain, reordered).IsSame);
         }, iter: 10, threads: 1);
 
+    [Fact]
+    public void Other_GlobalIds_mean_nothing() => Gen.Select(_houses, Gen.Int).Sample(
+        (given, seed) =>
+        {
+            var text = HouseFile.Write(given.House);
+            var change = LayoutComparison.Of(LayOut(text, given.Rules), LayOut(ModelFiles.WithOtherIds(text, seed), given.Rules));
+            Assert.True(change.IsSame, string.Join(", ", change.Changed.Select(wall => $"{wall.New.Name}: {string.Join(' ', wall.Changes)}")));
+        }, iter: 10, threads: 1);
+
     /// <summary>What is derived for a lot is what the model itself would give, were it drawn mirrored and turned.</summary>
     [Fact]
     public void A_plan_on_its_lot_is_laid_out_as_a_model_drawn_so() => Gen.Select(_houses, Gen.Bool, Gen.OneOf(Gen.Int[0, 3].Select(quarter => quarter * 90), Gen.Int[1, 359])).Sample(
