@@ -89,7 +89,7 @@ internal sealed class WallBond
             least += pairs.Gather();
             best = Choose(best);
             best = Improve(best, isDraft || HasFewestCuts(best) ? FewRounds : MostRounds, IsBest);
-            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost; sweep++)
+            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.IsSpent && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost; sweep++)
             {
                 cost = CostOf(best);
                 best = Improve(Choose(pairs.Improve(best)), MostRounds, IsBest);
