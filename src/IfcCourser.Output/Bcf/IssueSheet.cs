@@ -117,15 +117,15 @@ internal sealed class IssueSheet
         return [PolylineItem.Rectangle(Pen.DesignedJamb, dashed), .. name, .. Arrow(opening, left, right)];
     }
 
-    /// <summary>An arrow of a fixed size that points where the opening goes, the shift under it.</summary>
+    /// <summary>An arrow of a fixed size that points where the opening goes, the shift under it where the opening has room for the words.</summary>
     private IEnumerable<SheetItem> Arrow(OpeningLayout opening, Length left, Length right)
     {
-        var (middle, placed, design) = (BoxOf(opening.Placed).Middle, opening.Placed, opening.Design);
-        var words = IssueText.Shift(left, right, placed.Bottom - design.Bottom, placed.Top - design.Top, _units);
-        var text = new TextItem(Pen.DesignedJamb, middle - new Point(0, 5 * PerPaper), words, TextHeight, TextAnchor.Middle);
+        var middle = BoxOf(opening.Placed).Middle;
+        var text = LinesWithin(opening, ShiftWords(opening, left, right)).Select((line, i) =>
+            new TextItem(Pen.DesignedJamb, middle - new Point(0, (5 + (1.6 * TextHeight * i)) * PerPaper), line, TextHeight, TextAnchor.Middle));
         if (left + right == Length.Zero)
         {
-            return [text];
+            return text;
         }
 
         var sign = left + right > Length.Zero ? 1 : -1;
@@ -133,10 +133,23 @@ internal sealed class IssueSheet
         var (back, side) = (sign * 2.5 * PerPaper, 1.2 * PerPaper);
         return
         [
-            text,
+            .. text,
             new HatchItem(Pen.DesignedJamb, [Box.Around([tail + new Point(0, side / 4), tip - new Point(back, side / 4)]).Corners()], HatchKind.Solid),
             new HatchItem(Pen.DesignedJamb, [[tip, tip + new Point(-back, side), tip + new Point(-back, -side)]], HatchKind.Solid),
         ];
+    }
+
+    private string ShiftWords(OpeningLayout opening, Length left, Length right) =>
+        IssueText.Shift(left, right, opening.Placed.Bottom - opening.Design.Bottom, opening.Placed.Top - opening.Design.Top, _units);
+
+    /// <summary>The words in one line within the opening, or each in one; none where that has no room for them.</summary>
+    private string[] LinesWithin(OpeningLayout opening, string words)
+    {
+        var room = BoxOf(opening.Placed);
+        bool Fit(string[] lines) => lines.All(line => (TextMetrics.Width(line, TextHeight) + 2) * PerPaper <= room.Width)
+            && (5 + (1.6 * TextHeight * lines.Length)) * PerPaper <= room.Height / 2;
+        string[][] ways = [[words], words.Split(", ")];
+        return ways.FirstOrDefault(Fit, []);
     }
 
     private IEnumerable<SheetItem> Words()
@@ -150,6 +163,12 @@ internal sealed class IssueSheet
             ? opening.Placed != opening.Design ? IssueText.AsDrawn : Shift(opening) is { } ? IssueText.OnModule : null
             : _issue.Findings[0].At?.S is null ? null : IssueText.AtPlace;
         yield return new TextItem(Pen.Text, new Point(Margin, 4), string.Join("; ", new[] { legend, IssueText.CutPieces }.OfType<string>()), TextHeight);
+
+        // Words that the opening has no room for stand at the foot, clear of all lines.
+        if (_issue.Opening is { } moved && Shift(moved) is var (left, right) && ShiftWords(moved, left, right) is var words && LinesWithin(moved, words).Length == 0)
+        {
+            yield return new TextItem(Pen.DesignedJamb, new Point(_paper.Width - Margin, 4), words, TextHeight, TextAnchor.Right);
+        }
     }
 
     private static bool IsMoved(OpeningLayout opening) => opening.Placed != opening.Design;

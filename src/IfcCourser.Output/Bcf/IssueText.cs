@@ -34,9 +34,8 @@ internal static class IssueText
     /// <summary>What is wrong: the first clause of the message, with the wall's name where it names no opening.</summary>
     public static string Title(WallIdentity? wall, OpeningLayout? opening, Finding finding)
     {
-        var end = finding.Message.AsSpan().IndexOfAny(":;");
-        var clause = end < 0 ? finding.Message.TrimEnd('.') : finding.Message[..end];
         var name = opening?.Opening.Label ?? wall?.Label;
+        var clause = FirstClause(finding.Message, name);
         return name is null || clause.Contains(name, StringComparison.Ordinal) ? clause : $"{name}: {clause}";
     }
 
@@ -58,6 +57,22 @@ internal static class IssueText
         ImmutableArray<(string Name, Length Way)> along = left == right ? [(string.Empty, left)] : [("left ", left), ("right ", right)];
         ImmutableArray<(string Name, Length Way)> up = sill == head ? [("up ", sill)] : [("sill ", sill), ("head ", head)];
         return string.Join(", ", along.Concat(up).Where(edge => edge.Way != Length.Zero).Select(edge => edge.Name + Signed(edge.Way, units)));
+    }
+
+    /// <summary>Up to the first colon or semicolon that a blank follows; names hold colons of their own (family:type:number), the one at hand may hold any.</summary>
+    private static string FirstClause(string message, string? name)
+    {
+        var named = string.IsNullOrEmpty(name) ? -1 : message.IndexOf(name, StringComparison.Ordinal);
+        for (var i = 0; i + 1 < message.Length; i++)
+        {
+            i = i == named ? i + name!.Length : i;
+            if (i + 1 < message.Length && message[i] is ':' or ';' && message[i + 1] == ' ')
+            {
+                return message[..i];
+            }
+        }
+
+        return message.TrimEnd('.');
     }
 
     private static string Sentence(string text) => text.EndsWith('.') ? text : text + ".";

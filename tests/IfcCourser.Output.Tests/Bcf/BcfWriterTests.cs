@@ -4,6 +4,7 @@ using IfcCourser.Findings;
 using IfcCourser.Output.Bcf;
 using IfcCourser.Output.Tests.Support;
 using IfcCourser.Units;
+using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Tests.Bcf;
 
@@ -34,6 +35,16 @@ public sealed class BcfWriterTests
     [InlineData("<Markup><Topic Guid=\"abcdef01-0000-8000-8000-000000000000\" TopicType=\"a\" TopicStatus=\"b\"><Title>t</Title><CreationAuthor>a</CreationAuthor><CreationDate>2026-01-01T00:00:00Z</CreationDate></Topic></Markup>", "CreationDate is missing")]
     public void The_rules_find_what_is_wrong(string xml, string told) =>
         Assert.Contains(BcfSchema.Breaches(XElement.Parse(xml), BcfVersion.V30), breach => breach.Contains(told, StringComparison.Ordinal));
+
+    /// <summary>Names hold colons where programs call an element by family, type and number.</summary>
+    [Theory]
+    [InlineData("Flush:0864 x 2032:150478", "Flush:0864 x 2032:150478 is off the module: widened by 12 mm it stands on it.", "Flush:0864 x 2032:150478 is off the module")]
+    [InlineData("Door: north", "Door: north is off the module; not done.", "Door: north is off the module")]
+    [InlineData("Door: north", "The head of Door: north: raised.", "The head of Door: north")]
+    [InlineData("D1", "A pier beside Inner:100:7 is short; lengthen it.", "D1: A pier beside Inner:100:7 is short")]
+    [InlineData("D1", "D1 is wide.", "D1 is wide")]
+    public void A_title_is_the_first_clause_whatever_stands_in_names(string name, string message, string title) =>
+        Assert.Equal(title, IssueText.Title(new WallIdentity("id", 1, name, null, null), null, new Finding(FindingCodes.OpeningOffModule, message)));
 
     /// <summary>
     /// Issues of the sample: the opening's move, the pier, the wall that is not laid out; short laps are the mason's. Each names model and project, its views select wall and
