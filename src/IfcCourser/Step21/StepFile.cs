@@ -90,10 +90,10 @@ public sealed class StepFile : IDisposable
     /// <summary>Behind <c>END-ISO-10303-21;</c>; null where it is missing.</summary>
     internal long? End { get; }
 
-    /// <summary>Maps a file into memory and indexes it.</summary>
+    /// <summary>Reads a file, or maps it where it is large, and indexes it.</summary>
     public static Outcome<StepFile> Open(string path)
     {
-        var bytes = StepBytes.Map(path);
+        var bytes = StepBytes.Open(path);
         return bytes.IsOk ? Index(path, bytes.Value) : bytes.Fault;
     }
 
