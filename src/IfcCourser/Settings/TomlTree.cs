@@ -7,9 +7,17 @@ namespace IfcCourser.Settings;
 /// <summary>Turns TOML text into a tree of tables whose values know their lines.</summary>
 internal static class TomlTree
 {
+    /// <summary>No settings file needs more than a handful; the parser goes down a call for each.</summary>
+    private const int DeepestNesting = 32;
+
     /// <summary>The root table, or the first fault of syntax.</summary>
     public static Outcome<TomlValue> Parse(string text, string file)
     {
+        if (LineTooDeep(text) is { } line)
+        {
+            return new Fault(file, line, null, "brackets are nested too deep", "Close those that are open, or write the values flatter.");
+        }
+
         var document = SyntaxParser.Parse(text, file, validate: true);
         var error = document.Diagnostics.FirstOrDefault(message => message.Kind is DiagnosticMessageKind.Error);
         if (error is not null)
@@ -37,6 +45,23 @@ internal static class TomlTree
         }
 
         return new TomlValue(root, 1);
+    }
+
+    /// <summary>The line in which more brackets are open than may be; those in texts and comments are counted too, which harms no real file.</summary>
+    private static int? LineTooDeep(string text)
+    {
+        var (line, depth) = (1, 0);
+        foreach (var c in text)
+        {
+            line += c == '\n' ? 1 : 0;
+            depth = Math.Max(0, depth + (c is '[' or '{' ? 1 : c is ']' or '}' ? -1 : 0));
+            if (depth > DeepestNesting)
+            {
+                return line;
+            }
+        }
+
+        return null;
     }
 
     private static Dictionary<string, TomlValue> Open(Dictionary<string, TomlValue> root, TableSyntaxBase table)
