@@ -21,6 +21,7 @@ import compare
 import disturbed
 import embeds
 import faults
+import hostile
 import ids_files
 import job
 import kubernetes
@@ -60,6 +61,7 @@ def main():
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += [f"compare: {p}" for p in compare.problems(tools.command, arguments.fixtures, arguments.work / "compare")]
     problems += [f"disturbed: {p}" for p in disturbed.problems(tools.command, arguments.fixtures, arguments.work / "disturbed")]
+    problems += [f"hostile names: {p}" for p in hostile.problems(tools.command, arguments.fixtures, arguments.work / "hostile")]
     problems += kubernetes.problems(tools.node)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]

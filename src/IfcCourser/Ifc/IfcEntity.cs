@@ -23,6 +23,9 @@ public readonly struct IfcEntity
     /// <summary>Values by place, for entities outside the table of attributes.</summary>
     public ImmutableArray<StepValue> Arguments => _instance.Arguments;
 
+    /// <summary>The value at a place from 0; <c>$</c> where there are fewer.</summary>
+    public StepValue this[int place] => _instance[place];
+
     /// <summary>The value of an attribute; <c>$</c> where the entity, in this schema, does not have it.</summary>
     public StepValue this[string attribute]
     {

@@ -22,7 +22,7 @@ internal sealed class IfcMaterialReader
         "IFCMATERIALLAYER" or "IFCMATERIALLAYERWITHOFFSETS" => Plain(IfcMaterialKind.LayerSet, null, [Layer(definition)]),
         "IFCMATERIALCONSTITUENTSET" => Plain(
             IfcMaterialKind.ConstituentSet, definition["Name"].AsString, Layers(definition, "MaterialConstituents", Part)),
-        "IFCMATERIALPROFILESETUSAGE" => definition["ForProfileSet"].AsReference is { } set ? Read(set) : null,
+        "IFCMATERIALPROFILESETUSAGE" => _instances.Follow(definition["ForProfileSet"]) is { Type: "IFCMATERIALPROFILESET" } set ? Read(set.Id) : null,
         "IFCMATERIALPROFILESET" => Plain(
             IfcMaterialKind.List, definition["Name"].AsString, Layers(definition, "MaterialProfiles", Part)),
         "IFCMATERIALLIST" => Plain(IfcMaterialKind.List, null, Layers(definition, "Materials", Single)),

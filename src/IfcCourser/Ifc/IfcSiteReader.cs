@@ -73,7 +73,10 @@ internal sealed class IfcSiteReader
             along.Length > 0 ? along : new Vector2(1, 0), scale ?? 1, scale is not null);
 
         static bool HasPlace(ImmutableArray<StepValue> values) =>
-            values.Length > 7 && values[2].AsReal is not null && values[3].AsReal is not null;
+            values.Length > 7 && IsOnEarth(values[2].AsReal) && IsOnEarth(values[3].AsReal) && IsOnEarth(values[4].AsReal ?? 0);
+
+        // In any unit from the millimetre on.
+        static bool IsOnEarth(double? coordinate) => coordinate is { } value && Math.Abs(value) <= 1e11;
     }
 
     /// <summary>Direction of true north in the model's axes, a unit vector; null where the model names none.</summary>

@@ -15,7 +15,7 @@ internal static class TomlTree
     {
         if (LineTooDeep(text) is { } line)
         {
-            return new Fault(file, line, null, "brackets are nested too deep", "Close those that are open, or write the values flatter.");
+            return TooDeep(file, line);
         }
 
         var document = SyntaxParser.Parse(text, file, validate: true);
@@ -44,8 +44,12 @@ internal static class TomlTree
             }
         }
 
-        return new TomlValue(root, 1);
+        var tree = new TomlValue(root, 1);
+        return LineTooDeep(tree) is { } deep ? TooDeep(file, deep) : tree;
     }
+
+    private static Fault TooDeep(string file, int line) =>
+        new(file, line, null, "tables or lists are nested too deep", "Close the brackets that are open, or write the values flatter.");
 
     /// <summary>The line in which more brackets are open than may be; those in texts and comments are counted too, which harms no real file.</summary>
     private static int? LineTooDeep(string text)
@@ -58,6 +62,26 @@ internal static class TomlTree
             if (depth > DeepestNesting)
             {
                 return line;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The line of a value too deep: keys joined by points nest without brackets.</summary>
+    private static int? LineTooDeep(TomlValue tree)
+    {
+        var open = new Stack<(TomlValue Value, int Depth)>([(tree, 0)]);
+        while (open.TryPop(out var next))
+        {
+            if (next.Depth > DeepestNesting)
+            {
+                return next.Value.Line;
+            }
+
+            foreach (var inner in next.Value.Content switch { Dictionary<string, TomlValue> table => table.Values, List<TomlValue> list => list, _ => Enumerable.Empty<TomlValue>() })
+            {
+                open.Push((inner, next.Depth + 1));
             }
         }
 

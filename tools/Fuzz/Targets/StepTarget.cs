@@ -40,7 +40,7 @@ internal static class StepTarget
 
     private static void Append(StepFile file)
     {
-        var appender = new StepAppender(file, "fuzz", file.Ids.ToArray().Take(1));
+        var appender = new StepAppender(file, "fuzz", []);
         var id = appender.Add("IFCPERSON", StepValue.String("a'\\b"), StepValue.Omitted);
         using var copy = new MemoryStream();
         appender.Write(copy, "2026-01-01T00:00:00", "fuzz");
