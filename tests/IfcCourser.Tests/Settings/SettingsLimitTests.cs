@@ -17,6 +17,11 @@ public sealed class SettingsLimitTests
         Assert.Contains("too deep", fault.What, StringComparison.Ordinal);
     }
 
+    /// <summary>Found by fuzzing: where a job file has no table of a name, there is no key near those in it.</summary>
+    [Fact]
+    public void A_catalog_given_as_job_file_is_a_fault() =>
+        Assert.NotNull(JobReader.Read("name = \"x\"\n[units]\nwidths = [\"1 m\"]\n", "catalog.toml").Fault);
+
     [Fact]
     public void A_key_of_very_many_parts_is_a_fault_and_no_stack_overflow() =>
         Assert.NotNull(JobReader.Read(string.Join('.', Enumerable.Repeat("a", 100_000)) + " = 1", "long.toml").Fault);
