@@ -81,7 +81,7 @@ public sealed class BodyReader
             var representations = aspect[0].AsList.Select(value => value.AsReference is { } id ? file.Find(id) : null);
             foreach (var item in representations.OfType<StepInstance>().SelectMany(representation => representation[3].AsList))
             {
-                if (aspect[1].AsString is { Length: > 0 } name && item.AsReference is { } id)
+                if (IfcEntity.Label(aspect[1]) is { Length: > 0 } name && item.AsReference is { } id)
                 {
                     names.TryAdd(id, name);
                 }
