@@ -5,10 +5,10 @@ namespace IfcCourser.Output.Tests.Sheets;
 
 public sealed class SheetFitTests
 {
-    /// <summary>One placement is wrong and a wall stands 33,400 km off: 1 m of paper is 33,400 km at a scale of 1 to 33 million, the next tenth of 1:500 is 1:50 million.</summary>
+    /// <summary>One placement is wrong and a wall stands 33,400 km off: of 1:500 and its tenths 1:5,000,000 is the first at which that is less than twenty papers of 1.2 m, or of 0.8 m.</summary>
     [Theory]
-    [InlineData(33_400e6, 5_500e6, 50_000_000)]
-    [InlineData(10, 33_400e6, 50_000_000)]
+    [InlineData(33_400e6, 5_500e6, 5_000_000)]
+    [InlineData(10, 33_400e6, 5_000_000)]
     [InlineData(20_000, 10_000, 50)]
     public void A_view_of_any_size_comes_to_a_paper(double width, double height, int denominator)
     {
