@@ -20,6 +20,12 @@ internal enum ExitStatus
     /// <summary>A defect of this program (EX_SOFTWARE of sysexits.h).</summary>
     Defect = 70,
 
-    /// <summary>Stopped by the user (128 + SIGINT, as shells report it).</summary>
+    /// <summary>Stopped by the terminal's end (128 + SIGHUP, as shells report it).</summary>
+    HungUp = 129,
+
+    /// <summary>Stopped by the user (128 + SIGINT).</summary>
     Interrupted = 130,
+
+    /// <summary>Stopped by another program (128 + SIGTERM).</summary>
+    Terminated = 143,
 }

@@ -173,8 +173,16 @@ internal static partial class Messages
     public static Fault NotWritable(string path, Exception e) => new(
         path, null, null, $"this can't be written: {e.Message.Split(" : '")[0].TrimEnd('.')}", "Free the place or choose another folder with --out.");
 
+    public static Fault FolderHeld(string folder) => new(
+        folder, null, null, "another run is writing to this folder", "Wait for it to end, or choose another folder with --out.");
+
+    public static Fault LeadsElsewhere(string folder) => new(
+        folder, null, null, "this is a link that leads out of the folder of the results", "Remove the link, or choose another folder with --out.");
+
     public static Fault OverwritesInput(string path) => new(
         path, null, null, "the result would overwrite the model it was made from", "Choose another folder with --out.");
+
+    public static string Stopped => "stopped. What was not finished is not written; files of earlier runs are as they were.";
 
     public static string Defect(Exception e) =>
         $"this is a defect of ifccourser ({e.GetType().Name}: {e.Message}). Please report it with the model and the command line.";

@@ -18,6 +18,7 @@ internal static class OutputFile
         }
 
         var beside = FormattableString.Invariant($"{target}.ifccourser-{Environment.ProcessId}");
+        using var stopped = Interruption.Undo(() => File.Delete(beside));
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);

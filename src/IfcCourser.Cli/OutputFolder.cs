@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using IfcCourser.Findings;
 
 namespace IfcCourser.Cli;
@@ -12,21 +11,22 @@ internal sealed class OutputFolder : IDisposable
     private readonly string _folder;
     private readonly string _staging;
     private readonly string _input;
+    private readonly string _real;
     private readonly bool _isNew;
     private readonly List<string> _files = [];
     private readonly Lock _writing = new();
-    private readonly List<PosixSignalRegistration> _signals = [];
+    private readonly FileStream _held;
+    private readonly IDisposable _stopped;
 
-    private OutputFolder(string folder, string staging, string input, bool isNew)
+    private OutputFolder(string folder, string staging, FileStream held, string input, bool isNew)
     {
         _folder = folder;
         _staging = staging;
-        _input = Resolved(input);
+        _held = held;
+        _input = RealPath.Of(input);
+        _real = RealPath.Of(folder);
         _isNew = isNew;
-        foreach (var signal in (PosixSignal[])[PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP])
-        {
-            _signals.Add(PosixSignalRegistration.Create(signal, Interrupted));
-        }
+        _stopped = Interruption.Undo(Stop);
     }
 
     /// <summary>Paths of the files added, relative to the folder, in the order they were added.</summary>
@@ -48,7 +48,7 @@ internal sealed class OutputFolder : IDisposable
         ];
     }
 
-    /// <summary>Makes the folder where it is missing; a fault where it can't be made or is a file.</summary>
+    /// <summary>Makes the folder where it is missing; a fault where it can't be made, is a file, or another run writes to it.</summary>
     /// <param name="folder">Path as the user gave it.</param>
     /// <param name="input">The file that no output may replace.</param>
     public static Outcome<OutputFolder> Open(string folder, string input)
@@ -60,14 +60,37 @@ internal sealed class OutputFolder : IDisposable
 
         var staging = Path.Combine(folder, FormattableString.Invariant($".ifccourser-{Environment.ProcessId}"));
         var isNew = !Directory.Exists(folder);
+        FileStream? held = null;
         try
         {
+            Directory.CreateDirectory(folder);
+            held = Hold(folder);
+            if (held is null)
+            {
+                return Messages.FolderHeld(folder);
+            }
+
             Directory.CreateDirectory(staging);
-            return new OutputFolder(folder, staging, input, isNew);
+            return new OutputFolder(folder, staging, held, input, isNew);
         }
         catch (Exception e) when (IsExpected(e))
         {
+            held?.Dispose();
             return Messages.NotWritable(folder, e);
+        }
+    }
+
+    /// <summary>The lock of the folder, which goes with the process; null where another run holds it.</summary>
+    private static FileStream? Hold(string folder)
+    {
+        var path = Path.Combine(folder, ".ifccourser.lock");
+        try
+        {
+            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0, FileOptions.DeleteOnClose);
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            return null;
         }
     }
 
@@ -75,9 +98,14 @@ internal sealed class OutputFolder : IDisposable
     public Fault? Add(string relativePath, Action<Stream> write)
     {
         var (path, target) = (Path.Combine(_staging, relativePath), Path.Combine(_folder, relativePath));
-        if (string.Equals(Resolved(target), _input, StringComparison.Ordinal))
+        if (string.Equals(RealPath.Of(target), _input, StringComparison.Ordinal))
         {
             return Messages.OverwritesInput(target);
+        }
+
+        if (!IsInside(target) || !IsInside(path))
+        {
+            return Messages.LeadsElsewhere(Path.GetDirectoryName(target)!);
         }
 
         try
@@ -123,23 +151,24 @@ internal sealed class OutputFolder : IDisposable
 
     public void Dispose()
     {
-        _signals.ForEach(signal => signal.Dispose());
+        _stopped.Dispose();
         RemoveStaging();
     }
 
-    private static string Resolved(string path) =>
-        File.Exists(path) && File.ResolveLinkTarget(path, returnFinalTarget: true) is { } target ? target.FullName : Path.GetFullPath(path);
-
     internal static bool IsExpected(Exception e) => e is IOException or UnauthorizedAccessException or NotSupportedException;
 
-    private void Interrupted(PosixSignalContext context)
+    /// <summary>Whether no link leads the place of a file out of the folder.</summary>
+    private bool IsInside(string path)
     {
-        context.Cancel = true;
-        lock (_writing)
-        {
-            RemoveStaging();
-            Environment.Exit((int)ExitStatus.Interrupted);
-        }
+        var beside = Path.GetRelativePath(_real, RealPath.Of(Path.GetDirectoryName(path)!));
+        return beside != ".." && !beside.StartsWith(".." + Path.DirectorySeparatorChar, StringComparison.Ordinal) && !Path.IsPathRooted(beside);
+    }
+
+    /// <summary>The lock is kept: a file is written whole or not at all, and none after this.</summary>
+    private void Stop()
+    {
+        _writing.Enter();
+        RemoveStaging();
     }
 
     private void RemoveStaging()
@@ -147,6 +176,7 @@ internal sealed class OutputFolder : IDisposable
         try
         {
             Directory.Delete(_staging, recursive: true);
+            _held.Dispose();
             if (_isNew && !Directory.EnumerateFileSystemEntries(_folder).Any())
             {
                 Directory.Delete(_folder);
@@ -155,6 +185,7 @@ internal sealed class OutputFolder : IDisposable
         catch (Exception e) when (IsExpected(e))
         {
             // Nothing is lost: what stays behind is named so that nobody takes it for a result.
+            _held.Dispose();
         }
     }
 }

@@ -6,4 +6,5 @@ var terminal = new Terminal(Console.Out, Console.Error, ErrorIsTerminal: !Consol
 {
     Colour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")),
 };
+using var signals = Interruption.Heed(terminal);
 return (int)CommandLine.Run(args, terminal);

@@ -29,19 +29,19 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
     {
         if (!Quiet)
         {
-            Output.WriteLine(text);
+            Output.WriteLine(Printable(text));
         }
     }
 
     /// <summary>A result that was asked for by name: said even when quiet.</summary>
-    public void Data(string text) => Output.WriteLine(text);
+    public void Data(string text) => Output.WriteLine(Printable(text));
 
     /// <summary>What the user should know beside the results, unless quiet.</summary>
     public void Note(string text)
     {
         if (!Quiet)
         {
-            Error.WriteLine(text);
+            Error.WriteLine(Printable(text));
         }
     }
 
@@ -57,7 +57,7 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
     public void Fail(string message)
     {
         EndProgress();
-        Error.WriteLine(Colour && ErrorIsTerminal ? $"{Red}{Messages.ErrorPrefix}{Plain} {message}" : $"{Messages.ErrorPrefix} {message}");
+        Error.WriteLine(Colour && ErrorIsTerminal ? $"{Red}{Messages.ErrorPrefix}{Plain} {Printable(message)}" : $"{Messages.ErrorPrefix} {Printable(message)}");
     }
 
     /// <summary>A step of the run: shown in passing on a terminal, kept where verbose.</summary>
@@ -70,11 +70,11 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
 
         if (Verbose)
         {
-            Error.WriteLine(text);
+            Error.WriteLine(Printable(text));
         }
         else if (ErrorIsTerminal)
         {
-            Error.Write(string.Create(CultureInfo.InvariantCulture, $"{ClearLine}{text}"));
+            Error.Write(string.Create(CultureInfo.InvariantCulture, $"{ClearLine}{Printable(text)}"));
         }
     }
 
@@ -85,4 +85,15 @@ internal sealed record Terminal(TextWriter Output, TextWriter Error, bool ErrorI
             Error.Write(ClearLine);
         }
     }
+
+    /// <summary>Names come out of models that strangers made: a control character in them would be a command to the terminal.</summary>
+    private static string Printable(string text)
+    {
+        const char Replacement = '\uFFFD';
+        var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal);
+        return lines.Any(IsCommand) ? string.Concat(lines.Select(c => IsCommand(c) ? Replacement : c)) : lines;
+    }
+
+    /// <summary>Also what turns the direction in which the text around it is read.</summary>
+    private static bool IsCommand(char c) => (char.IsControl(c) && c is not ('\n' or '\t')) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 }

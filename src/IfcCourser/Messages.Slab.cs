@@ -24,6 +24,9 @@ internal static partial class Messages
     public static Fault ReadingsUnreadable(string file, Exception e) =>
         new(file, null, null, $"the file can't be read: {e.Message.TrimEnd('.')}", "Check the path and its permissions.");
 
+    public static Fault ReadingsTooLarge(string file, long most) =>
+        new(file, null, null, Invariant($"the file is larger than {most} MB, which no readings of a slab are"), "Check the path.");
+
     public static Fault ReadingsEmpty(string file) => new(file, null, null, "the file has no rows", "Write a header and readings; set-out/readings.csv is a form to fill in.");
 
     public static Fault ReadingColumnsMissing(string file, int line, IEnumerable<string> columns) => new(

@@ -13,6 +13,8 @@ internal sealed class BatchFolder : IDisposable
     private readonly string _staging;
     private readonly FileStream _lock;
     private readonly bool _isWhole;
+    private readonly Lock _moving = new();
+    private readonly IDisposable _stopped;
 
     private BatchFolder(string folder, string staging, FileStream held, bool isWhole)
     {
@@ -21,6 +23,7 @@ internal sealed class BatchFolder : IDisposable
         _lots = Path.Combine(folder, "lots");
         _staging = staging;
         _lock = held;
+        _stopped = Interruption.Undo(Stop);
     }
 
     public string Folder { get; }
@@ -81,13 +84,17 @@ internal sealed class BatchFolder : IDisposable
         return Try(place, () =>
         {
             File.WriteAllText(Path.Combine(staged, LotResult.File), BatchJson.Of(result));
-            if (Directory.Exists(place))
+            lock (_moving)
             {
-                Remove(old);
-                Directory.Move(place, old);
+                if (Directory.Exists(place))
+                {
+                    Remove(old);
+                    Directory.Move(place, old);
+                }
+
+                Directory.Move(staged, place);
             }
 
-            Directory.Move(staged, place);
             Remove(old);
         });
     }
@@ -130,19 +137,29 @@ internal sealed class BatchFolder : IDisposable
 
     public void Dispose()
     {
-        Try(_staging, () =>
-        {
-            Remove(_staging);
-            File.Delete($"{_staging}.lock");
-            _lock.Dispose();
-            if (_isWhole)
-            {
-                // Of several shares none knows whether it is the last; collecting them removes the folder.
-                Directory.Delete(Path.GetDirectoryName(_staging)!);
-            }
-        });
+        _stopped.Dispose();
+        Clear();
         _lock.Dispose();
     }
+
+    /// <summary>No lot is moved in after this.</summary>
+    private void Stop()
+    {
+        _moving.Enter();
+        Clear();
+    }
+
+    private void Clear() => Try(_staging, () =>
+    {
+        Remove(_staging);
+        File.Delete($"{_staging}.lock");
+        _lock.Dispose();
+        if (_isWhole)
+        {
+            // Of several shares none knows whether it is the last; collecting them removes the folder.
+            Directory.Delete(Path.GetDirectoryName(_staging)!);
+        }
+    });
 
     private static Fault? Try(string place, Action write)
     {

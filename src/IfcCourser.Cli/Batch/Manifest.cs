@@ -60,7 +60,9 @@ internal static class Manifest
         return lots.Count == 0 ? Messages.NoModels(folder) : lots;
     }
 
-    private static Outcome<List<Lot>> OfText(string text, string file)
+    /// <summary>The lots of a manifest given as text.</summary>
+    /// <param name="file">Named in faults; paths in the text are relative to its folder.</param>
+    public static Outcome<List<Lot>> OfText(string text, string file)
     {
         var head = text.AsSpan(0, text.AsSpan().IndexOfAny('\r', '\n') is var end and >= 0 ? end : text.Length);
         var read = CsvRow.Read(text, head.Contains(';') && !head.Contains(',') ? ';' : ',', file);

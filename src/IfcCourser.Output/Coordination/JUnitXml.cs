@@ -19,7 +19,7 @@ public static class JUnitXml
         var suites = Suites(report).Select(suite => suite with { FailOn = failOn }).ToList();
         using var xml = XmlWriter.Create(stream, new XmlWriterSettings { Indent = true, Encoding = new UTF8Encoding(false), NewLineChars = "\n", CloseOutput = false });
         xml.WriteStartElement("testsuites");
-        xml.WriteAttributeString("name", report.Layout.Model.File);
+        xml.WriteAttributeString("name", Clean(report.Layout.Model.File));
         Counts(xml, suites);
         foreach (var suite in suites)
         {

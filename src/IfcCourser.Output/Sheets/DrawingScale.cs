@@ -17,6 +17,9 @@ public sealed record DrawingScale(int Denominator, string Label)
         new(192, "1/16\" = 1'-0\""), new(384, "1/32\" = 1'-0\""),
     ];
 
+    /// <summary>Ten times smaller, as on maps.</summary>
+    public DrawingScale Tenth => new(Denominator * 10, FormattableString.Invariant($"1:{Denominator * 10}"));
+
     /// <summary>Largest first, for details and storey poles (ISO 5455; common architectural scales).</summary>
     public static ImmutableArray<DrawingScale> LargeFor(UnitSystem units) => units == UnitSystem.Inch
         ? [new(8, "1 1/2\" = 1'-0\""), .. Inch]

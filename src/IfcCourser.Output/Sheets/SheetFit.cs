@@ -15,7 +15,7 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
 
     /// <summary>
     /// The largest scale whose paper is not the largest size, on the smallest paper that holds it; what no paper holds with its panels takes a
-    /// roll as long as that takes, at the largest scale whose view the largest paper holds, else at the smallest.
+    /// roll as long as that takes, at the largest scale whose view the largest paper holds, else at the smallest; what would take more than twenty papers goes on by tenths of that.
     /// </summary>
     /// <param name="papers">Smallest first; the largest only holds what is too long for the others at a smaller scale.</param>
     /// <param name="scales">Largest first.</param>
@@ -39,6 +39,13 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
         var (rolled, view) = drawn.Find(one => one.Canvas.Extent.Width <= room.Width * one.Scale.Denominator && one.Canvas.Extent.Height <= room.Height * one.Scale.Denominator) is { Canvas: not null } held
             ? held
             : drawn[^1];
+        const int MostPapers = 20;
+        if (view.Extent.Width > room.Width * MostPapers * rolled.Denominator || view.Extent.Height > room.Height * MostPapers * rolled.Denominator)
+        {
+            // Walls a country apart, as where one placement is wrong: no roll holds them at a scale of buildings.
+            return Of(papers, [rolled.Tenth], draw, panels);
+        }
+
         return papers[^1].Rolls().Select(paper => On(paper, rolled, view, panels)).First(fit => fit is not null)!;
     }
 

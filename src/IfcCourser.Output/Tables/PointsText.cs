@@ -35,8 +35,11 @@ internal static class PointsText
 
     private static string Origin(SurveyAxes survey) => survey.Kind switch
     {
-        SurveyKind.Map => $"map coordinates, {survey.Name ?? "reference system not named"} (the model's IfcMapConversion)",
-        SurveyKind.Grid => $"crossing of grid lines {survey.Name} (the model has no map conversion)",
+        SurveyKind.Map => $"map coordinates, {Flat(survey.Name) ?? "reference system not named"} (the model's IfcMapConversion)",
+        SurveyKind.Grid => $"crossing of grid lines {Flat(survey.Name)} (the model has no map conversion)",
         _ => "origin of the model's axes (the model has no map conversion and no square grid)",
     };
+
+    /// <summary>A name of the model that stays in its line and its cell.</summary>
+    private static string? Flat(string? name) => name is null ? null : string.Concat(name.Select(c => char.IsControl(c) || c is ',' or ';' or '"' or '\u2028' or '\u2029' ? ' ' : c));
 }

@@ -35,8 +35,8 @@ internal sealed class IfcConstituentWidths
 
     // A name that comes with different widths tells nothing.
     private Dictionary<string, double> Unambiguous(IEnumerable<IfcEntity> quantities) => quantities
-        .Where(quantity => quantity.Type is "IFCPHYSICALCOMPLEXQUANTITY" && "layer".Equals(quantity["Discrimination"].AsString, StringComparison.OrdinalIgnoreCase))
-        .Select(quantity => (Name: quantity["Name"].AsString, Width: Width(quantity)))
+        .Where(quantity => quantity.Type is "IFCPHYSICALCOMPLEXQUANTITY" && "layer".Equals(quantity.Label("Discrimination"), StringComparison.OrdinalIgnoreCase))
+        .Select(quantity => (Name: quantity.Label("Name"), Width: Width(quantity)))
         .Where(layer => layer is { Name: not null, Width: > 0 })
         .GroupBy(layer => layer.Name!, StringComparer.Ordinal)
         .Where(same => same.Select(layer => Math.Round(layer.Width!.Value, 3)).Distinct().Count() == 1)

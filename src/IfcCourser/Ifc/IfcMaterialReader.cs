@@ -21,12 +21,12 @@ internal sealed class IfcMaterialReader
         "IFCMATERIALLAYERSET" => LayerSet(definition),
         "IFCMATERIALLAYER" or "IFCMATERIALLAYERWITHOFFSETS" => Plain(IfcMaterialKind.LayerSet, null, [Layer(definition)]),
         "IFCMATERIALCONSTITUENTSET" => Plain(
-            IfcMaterialKind.ConstituentSet, definition["Name"].AsString, Layers(definition, "MaterialConstituents", Part)),
-        "IFCMATERIALPROFILESETUSAGE" => definition["ForProfileSet"].AsReference is { } set ? Read(set) : null,
+            IfcMaterialKind.ConstituentSet, definition.Label("Name"), Layers(definition, "MaterialConstituents", Part)),
+        "IFCMATERIALPROFILESETUSAGE" => _instances.Follow(definition["ForProfileSet"]) is { Type: "IFCMATERIALPROFILESET" } set ? Read(set.Id) : null,
         "IFCMATERIALPROFILESET" => Plain(
-            IfcMaterialKind.List, definition["Name"].AsString, Layers(definition, "MaterialProfiles", Part)),
+            IfcMaterialKind.List, definition.Label("Name"), Layers(definition, "MaterialProfiles", Part)),
         "IFCMATERIALLIST" => Plain(IfcMaterialKind.List, null, Layers(definition, "Materials", Single)),
-        "IFCMATERIAL" => Plain(IfcMaterialKind.Single, definition["Name"].AsString, [Single(definition)]),
+        "IFCMATERIAL" => Plain(IfcMaterialKind.Single, definition.Label("Name"), [Single(definition)]),
         _ => null,
     };
 
@@ -34,7 +34,7 @@ internal sealed class IfcMaterialReader
         new(kind, name, layers, 0, true, null);
 
     private static IfcLayer Single(IfcEntity material) =>
-        new(null, material["Name"].AsString, material["Category"].AsString, null);
+        new(null, material.Label("Name"), material.Label("Category"), null);
 
     private ImmutableArray<IfcLayer> Layers(IfcEntity set, string attribute, Func<IfcEntity, IfcLayer> read) =>
         [.. IfcRelations.References(set[attribute]).Select(id => _instances.Find(id)).OfType<IfcEntity>().Select(read)];
@@ -52,7 +52,7 @@ internal sealed class IfcMaterialReader
     }
 
     private IfcMaterialUse LayerSet(IfcEntity set) =>
-        Plain(IfcMaterialKind.LayerSet, set["LayerSetName"].AsString, Layers(set, "MaterialLayers", Layer));
+        Plain(IfcMaterialKind.LayerSet, set.Label("LayerSetName"), Layers(set, "MaterialLayers", Layer));
 
     private IfcLayer Layer(IfcEntity layer) => Part(layer) with { Thickness = layer["LayerThickness"].AsReal * _lengthMm, Priority = layer["Priority"].AsReal };
 
@@ -60,6 +60,6 @@ internal sealed class IfcMaterialReader
     {
         var material = _instances.Follow(part["Material"]);
         return new IfcLayer(
-            part["Name"].AsString, material?["Name"].AsString, part["Category"].AsString ?? material?["Category"].AsString, null);
+            part.Label("Name"), material?.Label("Name"), part.Label("Category") ?? material?.Label("Category"), null);
     }
 }

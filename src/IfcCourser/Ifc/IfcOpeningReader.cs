@@ -55,9 +55,9 @@ internal sealed class IfcOpeningReader
     private IfcOpeningRecord Opening(IfcEntity opening) => new(
         opening.Id,
         IfcProducts.GlobalId(opening),
-        opening["Name"].AsString,
+        opening.Label("Name"),
         opening["PredefinedType"].AsEnumeration,
-        opening["ObjectType"].AsString,
+        opening.Label("ObjectType"),
         _products.Placement(opening),
         _products.Representation(opening),
         [.. IfcRelations.At(_relations.Fillings, opening.Id).Select(id => _instances.Find(id)).OfType<IfcEntity>().Select(Filling)]);
@@ -66,7 +66,7 @@ internal sealed class IfcOpeningReader
         filling.Id,
         filling.Type,
         IfcProducts.GlobalId(filling),
-        filling["Name"].AsString,
+        filling.Label("Name"),
         _products.Placement(filling),
         _products.Representation(filling),
         filling["OverallWidth"].AsReal * _lengthMm ?? Given(filling.Id, "OverallWidth", "Width"),

@@ -7,6 +7,9 @@ namespace IfcCourser.Ifc;
 /// <summary>Points, directions and placements in model axes, mm; chains of placements are followed once.</summary>
 internal sealed class IfcPlacements
 {
+    /// <summary>mm, from any origin: more than map coordinates on earth have.</summary>
+    public const double Farthest = 1e11;
+
     private readonly IfcInstances _instances;
     private readonly double _lengthMm;
     private readonly List<Finding> _findings;
@@ -37,22 +40,27 @@ internal sealed class IfcPlacements
             return Transform3.Identity;
         }
 
-        var origin = Point(axes["Location"]) ?? default;
+        if (Point(axes["Location"]) is not { } origin)
+        {
+            Report(FindingCodes.PlacementNotRead, axes.Id, "has a location that can't be read; its origin is taken");
+            origin = default;
+        }
+
         var z = Direction(axes["Axis"]) ?? new Vector3(0, 0, 1);
         var x = Perpendicular(Direction(axes["RefDirection"]) ?? new Vector3(1, 0, 0), z);
         return new Transform3(origin, x, Vector3.Cross(z, x), z);
     }
 
-    /// <summary>A cartesian point in mm, z = 0 where it has two coordinates; null where it can't be read.</summary>
+    /// <summary>A cartesian point in mm, z = 0 where it has two coordinates; null where it can't be read or lies off the earth.</summary>
     public Vector3? Point(StepValue reference) =>
-        _instances.Follow(reference) is { Type: "IFCCARTESIANPOINT" } point && Triple(point.Arguments[0]) is { } coordinates
+        _instances.Follow(reference) is { Type: "IFCCARTESIANPOINT" } point && Triple(point[0]) is { } coordinates && (coordinates * _lengthMm).Length <= Farthest
             ? coordinates * _lengthMm
             : null;
 
     /// <summary>A unit vector; null where it can't be read or has no length.</summary>
     public Vector3? Direction(StepValue reference) =>
         _instances.Follow(reference) is { Type: "IFCDIRECTION" } direction
-        && Triple(direction.Arguments[0]) is { } ratios
+        && Triple(direction[0]) is { } ratios
         && ratios.Unit() is { Length: > 0 } unit
             ? unit
             : null;
@@ -82,10 +90,11 @@ internal sealed class IfcPlacements
     private Transform3 Chain(long id)
     {
         var open = new List<long>();
+        var seen = new HashSet<long>();
         long? next = id;
         while (next is { } current && !_known.ContainsKey(current))
         {
-            if (open.Contains(current))
+            if (!seen.Add(current))
             {
                 Report(FindingCodes.PlacementCycle, current, "is placed relative to itself");
                 break;

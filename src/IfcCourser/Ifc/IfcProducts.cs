@@ -17,7 +17,7 @@ internal sealed class IfcProducts
         _findings = findings;
     }
 
-    public static string GlobalId(IfcEntity product) => product["GlobalId"].AsString ?? string.Empty;
+    public static string GlobalId(IfcEntity product) => product.Label("GlobalId") ?? string.Empty;
 
     /// <summary>From the product's own axes to the model's, mm.</summary>
     public Transform3 Placement(IfcEntity product) => _placements.Absolute(Resolved(product, "ObjectPlacement"));

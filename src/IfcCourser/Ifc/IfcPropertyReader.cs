@@ -32,7 +32,7 @@ internal sealed class IfcPropertyReader
             .Select(value => _instances.Find(value))
             .OfType<IfcEntity>()
             .Select(value => isQuantities ? Quantity(value) : Property(value));
-        return new IfcPropertyGroup(id, set["Name"].AsString ?? string.Empty, isQuantities, [.. values]);
+        return new IfcPropertyGroup(id, set.Label("Name") ?? string.Empty, isQuantities, [.. values]);
     }
 
     private IfcProperty Property(IfcEntity property)
@@ -51,7 +51,7 @@ internal sealed class IfcPropertyReader
             "IFCPLANEANGLEMEASURE" or "IFCPOSITIVEPLANEANGLEMEASURE" => "PLANEANGLEUNIT",
             _ => string.Empty,
         };
-        return new IfcProperty(property["Name"].AsString ?? string.Empty, value, value.AsReal * Factor(property, kind));
+        return new IfcProperty(property.Label("Name") ?? string.Empty, value, value.AsReal * Factor(property, kind));
     }
 
     private IfcProperty Quantity(IfcEntity quantity)
@@ -67,7 +67,7 @@ internal sealed class IfcPropertyReader
             _ => (string.Empty, string.Empty),
         };
         var value = quantity[attribute];
-        return new IfcProperty(quantity["Name"].AsString ?? string.Empty, value, value.AsReal * Factor(quantity, kind));
+        return new IfcProperty(quantity.Label("Name") ?? string.Empty, value, value.AsReal * Factor(quantity, kind));
     }
 
     /// <summary>The value's own unit counts before the project's.</summary>

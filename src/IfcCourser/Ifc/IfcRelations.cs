@@ -58,8 +58,7 @@ internal sealed class IfcRelations
         var ofType = At(Types, element)
             .Select(type => instances.Find(type))
             .OfType<IfcEntity>()
-            .Where(type => type.Arguments.Length > HasPropertySets)
-            .SelectMany(type => References(type.Arguments[HasPropertySets]));
+            .SelectMany(type => References(type[HasPropertySets]));
         return At(PropertySets, element).Concat(ofType);
     }
 

@@ -30,7 +30,7 @@ internal sealed class IfcSiteReader
     [
         .. _instances.All("IFCSLAB")
             .Select(slab => new IfcSlabRecord(
-                slab.Id, IfcProducts.GlobalId(slab), slab["Name"].AsString, slab["PredefinedType"].AsEnumeration, _products.Placement(slab), _products.Representation(slab)))
+                slab.Id, IfcProducts.GlobalId(slab), slab.Label("Name"), slab["PredefinedType"].AsEnumeration, _products.Placement(slab), _products.Representation(slab)))
             .Where(slab => slab.Representation is not null),
     ];
 
@@ -69,16 +69,19 @@ internal sealed class IfcSiteReader
         var along = new Vector2(map[5].AsReal ?? 1, map[6].AsReal ?? 0).Unit();
         var scale = Scale(map[7].AsReal ?? 1, mapMm / _units.LengthMm);
         return new IfcMapConversionRecord(
-            system.Length > 0 ? system[0].AsString : null, map[2].AsReal!.Value * mapMm, map[3].AsReal!.Value * mapMm, (map[4].AsReal ?? 0) * mapMm,
+            system.Length > 0 ? IfcEntity.Label(system[0]) : null, map[2].AsReal!.Value * mapMm, map[3].AsReal!.Value * mapMm, (map[4].AsReal ?? 0) * mapMm,
             along.Length > 0 ? along : new Vector2(1, 0), scale ?? 1, scale is not null);
 
         static bool HasPlace(ImmutableArray<StepValue> values) =>
-            values.Length > 7 && values[2].AsReal is not null && values[3].AsReal is not null;
+            values.Length > 7 && IsOnEarth(values[2].AsReal) && IsOnEarth(values[3].AsReal) && IsOnEarth(values[4].AsReal ?? 0);
+
+        // In any unit from the millimetre on.
+        static bool IsOnEarth(double? coordinate) => coordinate is { } value && Math.Abs(value) <= 1e11;
     }
 
     /// <summary>Direction of true north in the model's axes, a unit vector; null where the model names none.</summary>
     public Vector2? TrueNorth() => _instances.All("IFCGEOMETRICREPRESENTATIONCONTEXT")
-        .Where(context => context["ContextType"].AsString is "Model")
+        .Where(context => context.Label("ContextType") is "Model")
         .Select(context => _placements.Direction(context["TrueNorth"])?.Plan.Unit())
         .FirstOrDefault(north => north is { Length: > 0 });
 
@@ -98,7 +101,7 @@ internal sealed class IfcSiteReader
             return null;
         }
 
-        return new IfcGridAxisRecord(axis.Id, axis["AxisTag"].AsString ?? string.Empty, family, placement.Point(chain[0]), placement.Point(chain[1]));
+        return new IfcGridAxisRecord(axis.Id, axis.Label("AxisTag") ?? string.Empty, family, placement.Point(chain[0]), placement.Point(chain[1]));
     }
 
     private static (long, long) Rounded(Vector3 point) => ((long)Math.Round(point.X), (long)Math.Round(point.Y));

@@ -20,10 +20,14 @@ internal static class IfcUnitReader
             }
         }
 
-        var length = Get("LENGTHUNIT");
+        const double Micrometre = 1e-6;
+        const double Kilometre = 1e3;
+        var named = Get("LENGTHUNIT");
+        var length = named is >= Micrometre and <= Kilometre ? named : null;
         if (length is null)
         {
-            findings.Add(new Finding(FindingCodes.NoLengthUnit, "The project names no length unit; metres are assumed."));
+            findings.Add(new Finding(FindingCodes.NoLengthUnit, named is null ? "The project names no length unit; metres are assumed."
+                : "The project names a length unit that no building is drawn in; metres are assumed."));
         }
 
         return new IfcUnits(

@@ -42,7 +42,7 @@ internal sealed class IfcWallReader
         StepId = wall.Id,
         EntityType = wall.Type,
         GlobalId = IfcProducts.GlobalId(wall),
-        Name = wall["Name"].AsString,
+        Name = wall.Label("Name"),
         TypeName = TypeName(wall),
         Storey = Storey(wall.Id),
         Placement = _products.Placement(wall),
@@ -69,15 +69,15 @@ internal sealed class IfcWallReader
         part.Id,
         part.Type,
         IfcProducts.GlobalId(part),
-        part["Name"].AsString,
+        part.Label("Name"),
         _products.Placement(part),
         _products.Representation(part),
         Material(part.Id),
         _openings.Of(part.Id));
 
     private string? TypeName(IfcEntity element) =>
-        IfcRelations.At(_relations.Types, element.Id).Select(id => _instances.Find(id)?["Name"].AsString).FirstOrDefault(name => name is not null)
-        ?? element["ObjectType"].AsString;
+        IfcRelations.At(_relations.Types, element.Id).Select(id => _instances.Find(id)?.Label("Name")).FirstOrDefault(name => name is not null)
+        ?? element.Label("ObjectType");
 
     /// <summary>The element's own material, else that of its type.</summary>
     private IfcMaterialUse? Material(long element) =>
@@ -89,7 +89,7 @@ internal sealed class IfcWallReader
 
     private bool? IsLoadBearing(long element) =>
         _relations.SetIds(_instances, element)
-            .Where(set => _instances.Find(set)?["Name"].AsString is "Pset_WallCommon")
+            .Where(set => _instances.Find(set)?.Label("Name") is "Pset_WallCommon")
             .Select(_properties.Read)
             .OfType<IfcPropertyGroup>()
             .SelectMany(set => set.Values)
@@ -111,7 +111,7 @@ internal sealed class IfcWallReader
 
             if (_instances.File.TypeOf(id) is "IFCBUILDINGSTOREY" && _instances.Find(id) is { } storey)
             {
-                return storey["Name"].AsString ?? storey["LongName"].AsString;
+                return storey.Label("Name") ?? storey.Label("LongName");
             }
 
             foreach (var above in IfcRelations.At(_relations.Structures, id).Concat(IfcRelations.At(_relations.Wholes, id)))

@@ -9,6 +9,12 @@ namespace IfcCourser.Ifc;
 /// <param name="Bytes">Of the .ifc file in it.</param>
 internal sealed record IfcZip(string Sha256, ReadOnlyMemory<byte> Bytes)
 {
+    /// <summary>Bytes that any entry may unpack to.</summary>
+    private const long SmallEnough = 64 * 1024 * 1024;
+
+    /// <summary>Larger entries unpack to so many times their packed size at most: models of real buildings stay under 20, Deflate ends at 1032.</summary>
+    private const long MostTimesPacked = 100;
+
     public static bool IsZip(string path) =>
         Path.GetExtension(path).Equals(".ifczip", StringComparison.OrdinalIgnoreCase)
         || Path.GetExtension(path).Equals(".zip", StringComparison.OrdinalIgnoreCase);
@@ -50,14 +56,20 @@ internal sealed record IfcZip(string Sha256, ReadOnlyMemory<byte> Bytes)
 
     private static Outcome<IfcZip> Unzip(string path, string sha256, ZipArchiveEntry entry)
     {
-        if (entry.Length > Array.MaxLength)
+        var most = Math.Min(Array.MaxLength, Math.Max(SmallEnough, MostTimesPacked * entry.CompressedLength));
+        if (entry.Length > most)
         {
-            return new Fault(path, null, null, "the .ifc file in the archive is larger than 2 GB", "Unzip it and give the .ifc file.");
+            return TooLarge(path, most);
         }
 
         var bytes = new byte[entry.Length];
         using var content = entry.Open();
-        content.ReadExactly(bytes);
-        return new IfcZip(sha256, bytes);
+        var length = content.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return length < bytes.Length || content.ReadByte() >= 0
+            ? new Fault(path, null, null, "the .ifc file in the archive has another size than the archive says", "Zip the .ifc file again, or give the .ifc file.")
+            : new IfcZip(sha256, bytes);
     }
+
+    private static Fault TooLarge(string path, long most) => new(
+        path, null, null, $"the .ifc file in the archive unpacks to {(most == Array.MaxLength ? "more than 2 GB" : "far more than a model packed so small")}", "Unzip it and give the .ifc file.");
 }

@@ -5,11 +5,11 @@ public static class NearestName
 {
     /// <summary>
     /// The known name with the fewest changes (a letter added, dropped, replaced, or two neighbours swapped), the first
-    /// where equal; null where more than a third of the letters would have to change.
+    /// where equal; null where there is none, or more than a third of the letters would have to change.
     /// </summary>
     public static string? Of(string name, IEnumerable<string> known)
     {
-        var best = known.Select(candidate => (Name: candidate, Distance: Distance(name, candidate))).MinBy(pair => pair.Distance);
+        var best = known.Select(candidate => (Name: candidate, Distance: Distance(name, candidate))).OrderBy(pair => pair.Distance).FirstOrDefault();
         return best.Name is not null && best.Distance <= Math.Max(1, best.Name.Length / 3) ? best.Name : null;
     }
 

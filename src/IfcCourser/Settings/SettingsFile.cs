@@ -5,6 +5,8 @@ namespace IfcCourser.Settings;
 /// <summary>Reads the text of a settings file: built in, or given by the user.</summary>
 internal static class SettingsFile
 {
+    private const long MostBytes = 1024 * 1024;
+
     /// <summary>The text of a file that is embedded in this assembly.</summary>
     public static string BuiltIn(string resource)
     {
@@ -42,6 +44,11 @@ internal static class SettingsFile
     {
         try
         {
+            if (new FileInfo(path) is { Exists: true, Length: > MostBytes })
+            {
+                return new Fault(path, null, null, "the file is larger than 1 MB, which no catalog, rule set or job file is", "Check the path.");
+            }
+
             return File.ReadAllText(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

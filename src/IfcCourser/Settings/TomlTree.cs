@@ -7,9 +7,17 @@ namespace IfcCourser.Settings;
 /// <summary>Turns TOML text into a tree of tables whose values know their lines.</summary>
 internal static class TomlTree
 {
+    /// <summary>No settings file needs more than a handful; the parser goes down a call for each.</summary>
+    private const int DeepestNesting = 32;
+
     /// <summary>The root table, or the first fault of syntax.</summary>
     public static Outcome<TomlValue> Parse(string text, string file)
     {
+        if (LineTooDeep(text) is { } line)
+        {
+            return TooDeep(file, line);
+        }
+
         var document = SyntaxParser.Parse(text, file, validate: true);
         var error = document.Diagnostics.FirstOrDefault(message => message.Kind is DiagnosticMessageKind.Error);
         if (error is not null)
@@ -36,7 +44,48 @@ internal static class TomlTree
             }
         }
 
-        return new TomlValue(root, 1);
+        var tree = new TomlValue(root, 1);
+        return LineTooDeep(tree) is { } deep ? TooDeep(file, deep) : tree;
+    }
+
+    private static Fault TooDeep(string file, int line) =>
+        new(file, line, null, "tables or lists are nested too deep", "Close the brackets that are open, or write the values flatter.");
+
+    /// <summary>The line in which more brackets are open than may be; those in texts and comments are counted too, which harms no real file.</summary>
+    private static int? LineTooDeep(string text)
+    {
+        var (line, depth) = (1, 0);
+        foreach (var c in text)
+        {
+            line += c == '\n' ? 1 : 0;
+            depth = Math.Max(0, depth + (c is '[' or '{' ? 1 : c is ']' or '}' ? -1 : 0));
+            if (depth > DeepestNesting)
+            {
+                return line;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The line of a value too deep: keys joined by points nest without brackets.</summary>
+    private static int? LineTooDeep(TomlValue tree)
+    {
+        var open = new Stack<(TomlValue Value, int Depth)>([(tree, 0)]);
+        while (open.TryPop(out var next))
+        {
+            if (next.Depth > DeepestNesting)
+            {
+                return next.Value.Line;
+            }
+
+            foreach (var inner in next.Value.Content switch { Dictionary<string, TomlValue> table => table.Values, List<TomlValue> list => list, _ => Enumerable.Empty<TomlValue>() })
+            {
+                open.Push((inner, next.Depth + 1));
+            }
+        }
+
+        return null;
     }
 
     private static Dictionary<string, TomlValue> Open(Dictionary<string, TomlValue> root, TableSyntaxBase table)

@@ -15,6 +15,9 @@ public static class ReadingsReader
     /// <summary>mm: what no reading of a building site is.</summary>
     private const double Largest = 1e11;
 
+    /// <summary>Of a file: millions of readings.</summary>
+    private const long MostBytes = 256 * 1024 * 1024;
+
     /// <summary>The readings in a file of the user.</summary>
     /// <param name="path">Of the file.</param>
     /// <param name="unit">mm, cm, m, in or ft for columns whose header names none; null where each must.</param>
@@ -22,6 +25,11 @@ public static class ReadingsReader
     {
         try
         {
+            if (new FileInfo(path) is { Exists: true, Length: > MostBytes })
+            {
+                return Messages.ReadingsTooLarge(path, MostBytes / (1024 * 1024));
+            }
+
             return Read(File.ReadAllText(path), path, unit);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)

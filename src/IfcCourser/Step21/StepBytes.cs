@@ -1,13 +1,21 @@
 using System.Buffers;
 using System.IO.MemoryMappedFiles;
+using System.Runtime.InteropServices;
 using IfcCourser.Findings;
+using Microsoft.Win32.SafeHandles;
 
 namespace IfcCourser.Step21;
 
-/// <summary>The bytes of a file, mapped or in memory, addressed by 64-bit offsets; files may be larger than 2 GB.</summary>
+/// <summary>
+/// The bytes of a file, addressed by 64-bit offsets; files may be larger than 2 GB. Files up to 1 GB are read into memory, so that whatever
+/// is done to them afterwards does not matter; larger ones are mapped.
+/// </summary>
 internal sealed unsafe class StepBytes : IDisposable
 {
+    private const long MostRead = 1L << 30;
+
     private readonly byte* _start;
+    private readonly void* _owned;
     private readonly MemoryMappedFile? _file;
     private readonly MemoryMappedViewAccessor? _view;
     private MemoryHandle _pin;
@@ -21,6 +29,13 @@ internal sealed unsafe class StepBytes : IDisposable
         view.SafeMemoryMappedViewHandle.AcquirePointer(ref _start);
     }
 
+    private StepBytes(void* owned, long length)
+    {
+        _owned = owned;
+        _start = (byte*)owned;
+        Length = length;
+    }
+
     private StepBytes(ReadOnlyMemory<byte> memory)
     {
         _pin = memory.Pin();
@@ -32,7 +47,7 @@ internal sealed unsafe class StepBytes : IDisposable
 
     public static StepBytes Of(ReadOnlyMemory<byte> memory) => new(memory);
 
-    public static Outcome<StepBytes> Map(string path)
+    public static Outcome<StepBytes> Open(string path)
     {
         if (Directory.Exists(path))
         {
@@ -46,6 +61,12 @@ internal sealed unsafe class StepBytes : IDisposable
             if (length == 0)
             {
                 return new Fault(path, null, null, "the file is empty", "Export the model again.");
+            }
+
+            if (length <= MostRead)
+            {
+                return Read(handle, length) is { } read ? read
+                    : new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
             }
 
             var file = MemoryMappedFile.CreateFromFile(path, FileMode.Open, null, 0, MemoryMappedFileAccess.Read);
@@ -63,6 +84,27 @@ internal sealed unsafe class StepBytes : IDisposable
         {
             return new Fault(path, null, null, "the file can't be opened", "Close programs that use it, or copy it elsewhere.");
         }
+    }
+
+    /// <summary>The whole file; null where it was written to meanwhile.</summary>
+    private static StepBytes? Read(SafeFileHandle handle, long length)
+    {
+        const int Chunk = 1 << 24;
+        var written = File.GetLastWriteTimeUtc(handle);
+        var bytes = new StepBytes(NativeMemory.Alloc((nuint)length), length);
+        long at = 0;
+        for (var read = -1; at < length && read != 0; at += read)
+        {
+            read = RandomAccess.Read(handle, new Span<byte>(bytes._start + at, (int)Math.Min(Chunk, length - at)), at);
+        }
+
+        if (at == length && RandomAccess.GetLength(handle) == length && File.GetLastWriteTimeUtc(handle) == written)
+        {
+            return bytes;
+        }
+
+        bytes.Dispose();
+        return null;
     }
 
     /// <summary>The bytes from an offset on, as far as one span reaches.</summary>
@@ -88,5 +130,6 @@ internal sealed unsafe class StepBytes : IDisposable
         _view?.Dispose();
         _file?.Dispose();
         _pin.Dispose();
+        NativeMemory.Free(_owned);
     }
 }

@@ -63,7 +63,8 @@ public sealed class StepFile : IDisposable
         {
             lock (_lock)
             {
-                return [.. _defects.Values.Select(defect => ToFault(Name, _bytes, defect))];
+                var lines = new StepLines(_bytes);
+                return [.. _defects.Values.Select(defect => ToFault(Name, lines, defect))];
             }
         }
     }
@@ -90,10 +91,10 @@ public sealed class StepFile : IDisposable
     /// <summary>Behind <c>END-ISO-10303-21;</c>; null where it is missing.</summary>
     internal long? End { get; }
 
-    /// <summary>Maps a file into memory and indexes it.</summary>
+    /// <summary>Reads a file, or maps it where it is large, and indexes it.</summary>
     public static Outcome<StepFile> Open(string path)
     {
-        var bytes = StepBytes.Map(path);
+        var bytes = StepBytes.Open(path);
         return bytes.IsOk ? Index(path, bytes.Value) : bytes.Fault;
     }
 
@@ -158,31 +159,13 @@ public sealed class StepFile : IDisposable
             return new StepFile(name, bytes, indexer);
         }
 
-        var fault = ToFault(name, bytes, defect);
+        var fault = ToFault(name, new StepLines(bytes), defect);
         bytes.Dispose();
         return fault;
     }
 
-    private static Fault ToFault(string name, StepBytes bytes, StepDefect defect) =>
-        new(name, LineOf(bytes, defect.Offset), defect.Id, defect.What, defect.Remedy);
-
-    /// <summary>Line number from 1; lines end with LF, CR or CR LF.</summary>
-    private static int LineOf(StepBytes bytes, long offset)
-    {
-        const int Chunk = 1 << 20;
-        var line = 1;
-        var previous = (byte)0;
-        for (long at = 0; at < offset; at += Chunk)
-        {
-            foreach (var b in bytes.Slice(at, (int)Math.Min(Chunk, offset - at)))
-            {
-                line += b == '\r' || (b == '\n' && previous != '\r') ? 1 : 0;
-                previous = b;
-            }
-        }
-
-        return line;
-    }
+    private static Fault ToFault(string name, StepLines lines, StepDefect defect) =>
+        new(name, lines.Of(defect.Offset), defect.Id, defect.What, defect.Remedy);
 
     private StepInstance? Parse(int slot)
     {

@@ -128,7 +128,7 @@ internal sealed class BodiesLeftOut
         {
             if (entity.Type is "IFCSTYLEDITEM")
             {
-                if (entity.Arguments[0].AsReference is { } item && _dropped.Contains(item))
+                if (entity[0].AsReference is { } item && _dropped.Contains(item))
                 {
                     _dropped.Add(entity.Id);
                 }
@@ -137,7 +137,7 @@ internal sealed class BodiesLeftOut
             }
 
             const int AssignedItems = 2;
-            var items = entity.Arguments[AssignedItems].AsList;
+            var items = entity[AssignedItems].AsList;
             var kept = items.Where(item => item.AsReference is not { } id || !_dropped.Contains(id)).ToImmutableArray();
             if (kept.Length == 0)
             {

@@ -27,6 +27,7 @@ public sealed class BodyReader
     /// <param name="placement">From the element's axes to the model's, mm.</param>
     public Body Read(long? shape, Transform3 placement)
     {
+        _source.Begin();
         if (shape is not { } id || _source.Find(id) is not { } definition)
         {
             return Body.None;
@@ -52,10 +53,11 @@ public sealed class BodyReader
     /// <summary>From the first to the last point of an element's Axis representation, in its own axes, mm; null where there is none.</summary>
     public (Vector2 From, Vector2 To)? Axis(long? shape)
     {
+        _source.Begin();
         var representations = shape is { } id ? _source.Find(id)?[2].AsList ?? [] : [];
         var axis = representations.Select(_source.Follow).FirstOrDefault(item => item?[1].AsString is "Axis");
         var curves = new CurveReader(_source);
-        var chain = axis?[3].AsList.Select(curves.Chain).FirstOrDefault() ?? [];
+        var chain = axis?[3].AsList is [var curve, ..] ? curves.Chain(curve) : [];
         return chain.Length >= 2 && (chain[^1] - chain[0]).Plan.Length > Plane3.Tolerance ? (chain[0].Plan, chain[^1].Plan) : null;
     }
 
@@ -79,7 +81,7 @@ public sealed class BodyReader
             var representations = aspect[0].AsList.Select(value => value.AsReference is { } id ? file.Find(id) : null);
             foreach (var item in representations.OfType<StepInstance>().SelectMany(representation => representation[3].AsList))
             {
-                if (aspect[1].AsString is { Length: > 0 } name && item.AsReference is { } id)
+                if (IfcEntity.Label(aspect[1]) is { Length: > 0 } name && item.AsReference is { } id)
                 {
                     names.TryAdd(id, name);
                 }

@@ -11,6 +11,9 @@ public sealed class CurveReader
 
     private readonly ShapeSource _source;
 
+    /// <summary>Curves being read: one that is a part of itself can't be.</summary>
+    private readonly HashSet<long> _open = [];
+
     public CurveReader(ShapeSource source) => _source = source;
 
     /// <summary>The loop of a closed plane curve without its first point again; empty where the curve can't be read.</summary>
@@ -29,7 +32,7 @@ public sealed class CurveReader
     public ImmutableArray<Vector3> Chain(StepValue curve) => Cleaned(Points(_source.Follow(curve), 0));
 
     /// <summary>The points of an edge's curve from one vertex to another; null where the curve can't be read.</summary>
-    public ImmutableArray<Vector3>? Between(StepValue curve, Vector3 from, Vector3 to, bool isSameSense)
+    public ImmutableArray<Vector3>? Between(StepValue curve, Vector3 from, Vector3 to, bool isSameSense, int depth = 0)
     {
         switch (_source.Follow(curve))
         {
@@ -40,7 +43,7 @@ public sealed class CurveReader
                 var arc = Turned(place, a, b, Angle(from, place, a, b), Angle(to, place, a, b), isSameSense);
                 return [from, .. arc[1..^1], to];
             case { Type: "IFCSURFACECURVE" or "IFCSEAMCURVE" or "IFCINTERSECTIONCURVE" } onSurface:
-                return Between(onSurface[0], from, to, isSameSense);
+                return depth > DeepestNesting ? null : Between(onSurface[0], from, to, isSameSense, depth + 1);
             default:
                 var chain = Chain(curve);
                 return chain.Length < 2 ? null : isSameSense ? [from, .. chain[1..^1], to] : [from, .. chain[1..^1].Reverse(), to];
@@ -61,7 +64,19 @@ public sealed class CurveReader
         return kept.ToImmutable();
     }
 
-    private ImmutableArray<Vector3> Points(StepInstance? curve, int depth) => depth > DeepestNesting ? [] : curve switch
+    private ImmutableArray<Vector3> Points(StepInstance? curve, int depth)
+    {
+        if (curve is null || depth > DeepestNesting || !_open.Add(curve.Id))
+        {
+            return [];
+        }
+
+        var points = Kind(curve, depth);
+        _open.Remove(curve.Id);
+        return points;
+    }
+
+    private ImmutableArray<Vector3> Kind(StepInstance curve, int depth) => curve switch
     {
         { Type: "IFCPOLYLINE" } => [.. curve[0].AsList.Select(_source.Point).OfType<Vector3>()],
         { Type: "IFCINDEXEDPOLYCURVE" } => Indexed(curve),

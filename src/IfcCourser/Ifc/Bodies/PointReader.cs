@@ -15,6 +15,9 @@ public sealed class PointReader
     private readonly ShapeSource _source;
     private readonly ProfileReader _profiles;
 
+    /// <summary>Items being read: one that is a part of itself is read once.</summary>
+    private readonly HashSet<long> _open = [];
+
     public PointReader(StepFile file, IfcUnits units)
     {
         _source = new ShapeSource(file, units.LengthMm, units.AngleRadians);
@@ -26,14 +29,29 @@ public sealed class PointReader
     /// <param name="placement">From the element's axes to the model's, mm.</param>
     public ImmutableArray<Vector3> Read(long? shape, Transform3 placement)
     {
+        _source.Begin();
         var representations = shape is { } id ? _source.Find(id)?[2].AsList ?? [] : [];
         var body = representations.Select(_source.Follow).OfType<StepInstance>().FirstOrDefault(item => item[1].AsString is "Body");
         return [.. (body?[3].AsList ?? []).SelectMany(item => Points(_source.Follow(item), 0)).Select(placement.Point)];
     }
 
-    private IEnumerable<Vector3> Points(StepInstance? item, int depth) => depth > DeepestNesting ? [] : item?.Type switch
+    private IEnumerable<Vector3> Points(StepInstance? item, int depth)
     {
-        null => [],
+        if (item is null || depth > DeepestNesting || !_open.Add(item.Id))
+        {
+            yield break;
+        }
+
+        foreach (var point in PointsOf(item, depth))
+        {
+            yield return point;
+        }
+
+        _open.Remove(item.Id);
+    }
+
+    private IEnumerable<Vector3> PointsOf(StepInstance item, int depth) => item.Type switch
+    {
         "IFCMAPPEDITEM" => Mapped(item, depth),
         "IFCEXTRUDEDAREASOLID" or "IFCREVOLVEDAREASOLID" => Swept(item),
         "IFCBOOLEANCLIPPINGRESULT" or "IFCBOOLEANRESULT" => Points(_source.Follow(item[1]), depth + 1),

@@ -11,8 +11,14 @@ public sealed class ProfileReader
 
     private static readonly Transform3 _mirror = Transform3.Identity with { X = new Vector3(-1, 0, 0) };
 
+    /// <summary>Of a composite profile, which is one of a handful; one that names its parts over and over is not read.</summary>
+    private const int MostFigures = 1000;
+
     private readonly ShapeSource _source;
     private readonly CurveReader _curves;
+
+    /// <summary>Profiles being read: one that is a part of itself can't be.</summary>
+    private readonly HashSet<long> _open = [];
 
     public ProfileReader(ShapeSource source)
     {
@@ -31,23 +37,33 @@ public sealed class ProfileReader
 
     private ImmutableArray<Profile> Read(StepInstance? profile, int depth)
     {
-        if (profile is null || depth > DeepestNesting)
+        if (profile is null || depth > DeepestNesting || !_open.Add(profile.Id))
         {
             return [];
         }
 
-        return profile.Type switch
-        {
-            "IFCARBITRARYCLOSEDPROFILEDEF" => Figure(_curves.Loop(profile[2]), []),
-            "IFCARBITRARYPROFILEDEFWITHVOIDS" => Figure(
-                _curves.Loop(profile[2]),
-                profile[3].AsList.Select(_curves.Loop).Where(loop => !loop.IsEmpty)),
-            "IFCCENTERLINEPROFILEDEF" => Figure(Band([.. _curves.Chain(profile[2]).Select(point => point.Plan)], (_source.Length(profile[3]) ?? 0) / 2), []),
-            "IFCCOMPOSITEPROFILEDEF" => [.. profile[2].AsList.SelectMany(part => Read(_source.Follow(part), depth + 1))],
-            "IFCDERIVEDPROFILEDEF" => [.. Read(_source.Follow(profile[2]), depth + 1).Select(part => Placed(part, _source.Operator(profile[3])))],
-            "IFCMIRROREDPROFILEDEF" => [.. Read(_source.Follow(profile[2]), depth + 1).Select(part => Placed(part, _mirror))],
-            _ => [.. ParametricProfiles.Read(_source, profile).Select(figure => Placed(figure, _source.Placement(profile[2])))],
-        };
+        var figures = Kind(profile, depth);
+        _open.Remove(profile.Id);
+        return figures;
+    }
+
+    private ImmutableArray<Profile> Kind(StepInstance profile, int depth) => profile.Type switch
+    {
+        "IFCARBITRARYCLOSEDPROFILEDEF" => Figure(_curves.Loop(profile[2]), []),
+        "IFCARBITRARYPROFILEDEFWITHVOIDS" => Figure(
+            _curves.Loop(profile[2]),
+            profile[3].AsList.Select(_curves.Loop).Where(loop => !loop.IsEmpty)),
+        "IFCCENTERLINEPROFILEDEF" => Figure(Band([.. _curves.Chain(profile[2]).Select(point => point.Plan)], (_source.Length(profile[3]) ?? 0) / 2), []),
+        "IFCCOMPOSITEPROFILEDEF" => Parts(profile, depth),
+        "IFCDERIVEDPROFILEDEF" => [.. Read(_source.Follow(profile[2]), depth + 1).Select(part => Placed(part, _source.Operator(profile[3])))],
+        "IFCMIRROREDPROFILEDEF" => [.. Read(_source.Follow(profile[2]), depth + 1).Select(part => Placed(part, _mirror))],
+        _ => [.. ParametricProfiles.Read(_source, profile).Select(figure => Placed(figure, _source.Placement(profile[2])))],
+    };
+
+    private ImmutableArray<Profile> Parts(StepInstance profile, int depth)
+    {
+        ImmutableArray<Profile> parts = [.. profile[2].AsList.SelectMany(part => Read(_source.Follow(part), depth + 1)).Take(MostFigures + 1)];
+        return parts.Length > MostFigures ? [] : parts;
     }
 
     // A band of half a thickness to both sides of an open line, its corners mitred.

@@ -6,12 +6,16 @@ namespace IfcCourser.Ifc.Bodies;
 
 /// <summary>
 /// Points, directions and placements of representation items, in mm. Attribute positions of representation items are
-/// those of the EXPRESS definitions, the same in IFC2X3, IFC4 and IFC4X3 for everything read here.
+/// those of the EXPRESS definitions, the same in IFC2X3, IFC4 and IFC4X3 for everything read here. For one thread at a time.
 /// </summary>
 public sealed class ShapeSource
 {
+    /// <summary>References of one shape. Real ones need thousands; one that names its parts over and over, in parts of parts, ends here as one that can't be read.</summary>
+    private const int MostFollowed = 1_000_000;
+
     private readonly StepFile _file;
     private readonly double _lengthUnitMm;
+    private int _followed;
 
     /// <summary>Reads items of a model.</summary>
     /// <param name="file">The model.</param>
@@ -27,13 +31,25 @@ public sealed class ShapeSource
     /// <summary>Radians in a plane angle unit.</summary>
     public double AngleUnit { get; }
 
-    /// <summary>The instance a value refers to; null where there is none.</summary>
-    public StepInstance? Follow(StepValue value) => value.AsReference is { } id ? _file.Find(id) : null;
+    /// <summary>Says that what follows belongs to another shape.</summary>
+    public void Begin() => _followed = 0;
+
+    /// <summary>The instance a value refers to; null where there is none, or the shape has referred too often.</summary>
+    public StepInstance? Follow(StepValue value)
+    {
+        if (value.AsReference is not { } id || _followed >= MostFollowed)
+        {
+            return null;
+        }
+
+        _followed++;
+        return _file.Find(id);
+    }
 
     public StepInstance? Find(long id) => _file.Find(id);
 
-    /// <summary>A length in mm; null where the value is no number.</summary>
-    public double? Length(StepValue value) => value.AsReal * _lengthUnitMm;
+    /// <summary>A length in mm; null where the value is no number, or one that no building has.</summary>
+    public double? Length(StepValue value) => value.AsReal * _lengthUnitMm is { } mm && Math.Abs(mm) <= IfcPlacements.Farthest ? mm : null;
 
     /// <summary>A list of two or three coordinates.</summary>
     public Vector3? Coordinates(ImmutableArray<StepValue> list) =>

@@ -14,6 +14,9 @@ public sealed class SolidReader
     private readonly FaceReader _faces;
     private readonly CurveReader _curves;
 
+    /// <summary>Items being read: one that is a part of itself can't be.</summary>
+    private readonly HashSet<long> _open = [];
+
     public SolidReader(ShapeSource source)
     {
         _source = source;
@@ -25,7 +28,19 @@ public sealed class SolidReader
     /// <summary>The item's solid; null where the item is of a kind that is not read, or encloses nothing.</summary>
     public Solid? Read(StepInstance item) => Read(item, 0) is { IsEmpty: false } solid ? solid : null;
 
-    private Solid? Read(StepInstance? item, int depth) => depth > DeepestNesting ? null : item?.Type switch
+    private Solid? Read(StepInstance? item, int depth)
+    {
+        if (item is null || depth > DeepestNesting || !_open.Add(item.Id))
+        {
+            return null;
+        }
+
+        var solid = Kind(item, depth);
+        _open.Remove(item.Id);
+        return solid;
+    }
+
+    private Solid? Kind(StepInstance item, int depth) => item.Type switch
     {
         "IFCBOOLEANCLIPPINGRESULT" or "IFCBOOLEANRESULT" => Boolean(item, depth),
         "IFCCSGSOLID" => Read(_source.Follow(item[0]), depth + 1),
@@ -39,7 +54,7 @@ public sealed class SolidReader
         "IFCRIGHTCIRCULARCYLINDER" => Swept(item, Circle(_source.Length(item[2]) ?? 0), _source.Length(item[1]) ?? 0),
         "IFCRECTANGULARPYRAMID" => Pointed(item, Rectangle(_source.Length(item[1]) ?? 0, _source.Length(item[2]) ?? 0), _source.Length(item[3]) ?? 0),
         "IFCRIGHTCIRCULARCONE" => Pointed(item, Circle(_source.Length(item[2]) ?? 0), _source.Length(item[1]) ?? 0),
-        { } type when type.EndsWith("AREASOLID", StringComparison.Ordinal) || type is "IFCEXTRUDEDAREASOLIDTAPERED" => _sweeps.Read(item),
+        var type when type.EndsWith("AREASOLID", StringComparison.Ordinal) || type is "IFCEXTRUDEDAREASOLIDTAPERED" => _sweeps.Read(item),
         _ => null,
     };
 
