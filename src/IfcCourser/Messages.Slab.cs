@@ -137,7 +137,7 @@ internal static partial class Messages
     }
 
     public static string SlabOffLevel(double off, Length limit, string source, UnitSystem units) =>
-        $"The slab lies up to {Mm(Math.Abs(off), units)} {(off > 0 ? "above" : "below")} its designed level; it may by {LengthText.WithUnit(limit, units)} ({source})";
+        $"The slab lies up to {Mm(Math.Abs(off), units)} {(off > 0 ? "above" : "below")} its designed level; {LengthText.WithUnit(limit, units)} is the limit ({source})";
 
     public static string HeightsOfBench(double zero, UnitSystem units) =>
         $"The heights are not the model's: they are counted from a bench mark of their own, about {Mm(Math.Abs(zero), units)} {(zero > 0 ? "below" : "above")} the model's zero; how high the slab lies against the design is not known";
