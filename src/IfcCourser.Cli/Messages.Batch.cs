@@ -77,6 +77,8 @@ internal static partial class Messages
     public static string BatchBegins(int lots, int plans, int done) => Invariant(
         $"{lots} lots, {plans} to lay out{(done > 0 ? Invariant($", {done} done before") : string.Empty)}");
 
+    public const string BatchTask = "lots";
+
     /// <param name="left">Null while nothing can be said of it.</param>
     public static string BatchProgress(int done, int lots, int failed, double perSecond, TimeSpan? left) => string.Create(
         CultureInfo.InvariantCulture,

@@ -12,14 +12,18 @@ internal static partial class Messages
     public const string FlatnessNotJudged =
         "Flatness is not judged: FF and FL numbers (ASTM E1155) are made of readings every 12 in (300 mm) along straight lines, and these are not";
 
-    public const string LevelInTenFeet = "Tops within 10 ft of one wall differ by";
+    public const string SourceNotGiven = "the rule set names no source";
+
+    public const string CommonPractice = "common practice, no source";
+
+    public static string LevelWithin(Length within, UnitSystem units) => $"Tops within {Apart(within.Mm, units)} of one wall differ by";
 
     public const string BarOffAlong = "A bar as built stands off its place along the wall by";
 
     public const string LevelAtMost = "A top lies off the level by";
 
     public static string FlatAlong(string wall, double apart, UnitSystem units) => Invariant(
-        $"{wall}: the slab lies off the straight between two readings {(units == UnitSystem.Inch ? Invariant($"{apart / 304.8:0.#} ft") : Invariant($"{apart / 1000:0.#} m"))} apart by");
+        $"{wall}: the slab lies off the straight between two readings {Apart(apart, units)} apart by");
 
     public static Fault ReadingsUnreadable(string file, Exception e) =>
         new(file, null, null, $"the file can't be read: {e.Message.TrimEnd('.')}", "Check the path and its permissions.");
@@ -135,8 +139,8 @@ internal static partial class Messages
         return Invariant($"{change.After.Identity.Label} is coursed again around {string.Join(", ", change.Bars)} as built: {after} pieces cut, {before} as planned");
     }
 
-    public static string SlabOffLevel(double off, UnitSystem units) =>
-        $"The slab lies up to {Mm(Math.Abs(off), units)} {(off > 0 ? "above" : "below")} its designed level; slabs on ground may by {Mm(19.05, units)} (ACI 117-10, 4.4.1)";
+    public static string SlabOffLevel(double off, Length limit, string source, UnitSystem units) =>
+        $"The slab lies up to {Mm(Math.Abs(off), units)} {(off > 0 ? "above" : "below")} its designed level; {LengthText.WithUnit(limit, units)} is the limit ({source})";
 
     public static string HeightsOfBench(double zero, UnitSystem units) =>
         $"The heights are not the model's: they are counted from a bench mark of their own, about {Mm(Math.Abs(zero), units)} {(zero > 0 ? "below" : "above")} the model's zero; how high the slab lies against the design is not known";
@@ -153,6 +157,8 @@ internal static partial class Messages
     public static string ReadingColumnsIgnored(ImmutableArray<string> columns) => $"Columns that mean nothing here: {string.Join(", ", columns)}";
 
     private static string Blocks(int count) => count == 1 ? "1 block of the first course lies" : Invariant($"{count} blocks of the first course lie");
+
+    private static string Apart(double mm, UnitSystem units) => units == UnitSystem.Inch ? Invariant($"{mm / 304.8:0.#} ft") : Invariant($"{mm / 1000:0.#} m");
 
     private static string Mm(double mm, UnitSystem units) => LengthText.WithUnit(Length.FromMm(mm), units);
 }

@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace IfcCourser.Cli.Batch;
 
-/// <summary>Tells how a batch goes on: a line in place on a terminal, else a line for each tenth; failures at once.</summary>
+/// <summary>How a batch goes on. Told as a line for each tenth, or for each lot where verbose; on a terminal by <see cref="LiveProgress"/>. Failures are told at once.</summary>
 /// <param name="terminal">Where it is told.</param>
 /// <param name="lots">How many are to be done.</param>
 /// <param name="work">Bytes of models to be laid out, each way they stand.</param>
@@ -16,6 +16,24 @@ internal sealed class BatchProgress(Terminal terminal, int lots, long work)
     private int _failed;
     private long _workDone;
 
+    /// <summary>Whether someone watches: then a bar is drawn.</summary>
+    public bool IsLive => terminal is { ErrorIsTerminal: true, Verbose: false, Quiet: false };
+
+    /// <summary>Where failures are told.</summary>
+    public Action<string> Say { get; set; } = terminal.Note;
+
+    /// <summary>How much is done, from 0 to 1: by the bytes laid out, for repeats take next to no time.</summary>
+    public double Share
+    {
+        get
+        {
+            lock (_telling)
+            {
+                return work > 0 ? (double)_workDone / work : (double)_done / lots;
+            }
+        }
+    }
+
     /// <summary>A lot is done or has failed.</summary>
     /// <param name="size">Bytes laid out for it; zero for a repeat.</param>
     public void Done(string lot, string? failure, long size)
@@ -27,23 +45,25 @@ internal sealed class BatchProgress(Terminal terminal, int lots, long work)
             if (failure is not null)
             {
                 _failed++;
-                terminal.EndProgress();
-                terminal.Note(Messages.LotFailed(lot, failure));
+                Say(Messages.LotFailed(lot, failure));
             }
 
-            var elapsed = Stopwatch.GetElapsedTime(_began);
-            var line = Messages.BatchProgress(_done, lots, _failed, _done / Math.Max(elapsed.TotalSeconds, 0.001), Left(elapsed));
-            if (terminal.ErrorIsTerminal || terminal.Verbose)
+            if (!IsLive && (terminal.Verbose || _done * Tenths / lots > (_done - 1) * Tenths / lots))
             {
-                terminal.Step(line);
-            }
-            else if (_done * Tenths / lots > (_done - 1) * Tenths / lots)
-            {
-                terminal.Note(line);
+                terminal.Note(Line());
             }
         }
     }
 
-    /// <summary>By the bytes that are left: repeats take next to no time.</summary>
+    /// <summary>Lots done and failed, how many a second, and the time left as it stands now.</summary>
+    public string Line()
+    {
+        lock (_telling)
+        {
+            var elapsed = Stopwatch.GetElapsedTime(_began);
+            return Messages.BatchProgress(_done, lots, _failed, _done / Math.Max(elapsed.TotalSeconds, 0.001), Left(elapsed));
+        }
+    }
+
     private TimeSpan? Left(TimeSpan elapsed) => _workDone > 0 && _workDone < work ? elapsed * ((double)(work - _workDone) / _workDone) : null;
 }

@@ -70,14 +70,25 @@ internal sealed class BatchRun(BatchSettings settings, Terminal terminal)
 
         var sizes = open.ToDictionary(work => work.Work.PlanKey, work => work.Work.Size / work.Work.Lots.Length, StringComparer.Ordinal);
         var progress = new BatchProgress(terminal, left, open.Sum(work => work.Work.Size));
+        if (progress.IsLive)
+        {
+            LiveProgress.Around(terminal, progress, () => Make(open.ConvertAll(work => work.Work), sizes, progress, folder));
+        }
+        else
+        {
+            Make(open.ConvertAll(work => work.Work), sizes, progress, folder);
+        }
+    }
+
+    private void Make(List<LotWork> open, Dictionary<string, long> sizes, BatchProgress progress, BatchFolder folder)
+    {
         var queue = Partitioner.Create(open, EnumerablePartitionerOptions.NoBuffering);
         Parallel.ForEach(queue, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, work =>
             new LotMaker(folder, (lot, result, time) =>
             {
                 _made[lot.Number] = (result, time);
-                progress.Done(lot.Lot.Name, result.Reason, sizes[work.Work.PlanKey]);
-            }).Make(work.Work));
-        terminal.EndProgress();
+                progress.Done(lot.Lot.Name, result.Reason, sizes[work.PlanKey]);
+            }).Make(work));
     }
 
     private static bool IsDone(PlannedLot lot, BatchFolder folder) => folder.Recorded(lot.Lot.Name) is { IsDone: true } result && result.Key == lot.Key;

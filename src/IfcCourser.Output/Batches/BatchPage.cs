@@ -82,9 +82,11 @@ public static class BatchPage
 
     private static IReadOnlyList<Markup> Line(PlainOrderLine line) =>
     [
-        Text(JsonNames.Of(line.Item)), Text(line.What), Text(line.Catalog), Number(line.Width), Number(line.Net), Number(line.Net is null ? null : line.Waste), Number(line.Gross),
+        Text(OrderItemWords.Of(line.Item)), Text(line.What), Text(line.Catalog), Width(line), Number(line.Net), Number(line.Net is null ? null : line.Waste), Number(line.Gross),
         Text(line.Unit), Number(line.Packs),
     ];
+
+    private static Markup Width(PlainOrderLine line) => line.Width is null ? Markup.None : new(Invariant($"{Number(line.Width).Text} {line.WidthUnit}"));
 
     private static void Phases(Html html, BatchSummary batch) => Sums(html, "By delivery phase", "Phase", batch.Phases.Select(phase => (BatchWords.Phase(phase.Phase), phase.Sum)), batch.All);
 

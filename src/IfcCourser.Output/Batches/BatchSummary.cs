@@ -20,9 +20,10 @@ public sealed record BatchSummary(string Title, string Date, UnitSystem Units, I
     public IEnumerable<(string Plan, bool IsMirrored, LotSum Sum)> Plans =>
         Lots.GroupBy(lot => (lot.Plan, lot.Siting.IsMirrored)).Select(plan => (plan.Key.Plan, plan.Key.IsMirrored, LotSum.Of(plan)));
 
-    /// <summary>What each delivery phase takes: its lots' orders added, packs rounded once.</summary>
+    /// <summary>What each delivery phase takes: its lots' orders added, packs rounded once; deliveries within lots apart.</summary>
     public IEnumerable<(string Phase, ImmutableArray<PlainOrderLine> Lines)> Orders =>
-        Lots.GroupBy(lot => lot.Phase, StringComparer.Ordinal).Select(phase => (phase.Key, CombinedOrder.Of(phase.Select(lot => lot.Order))));
+        Lots.SelectMany(lot => lot.Deliveries).GroupBy(delivery => delivery.Phase, StringComparer.Ordinal)
+            .Select(phase => (phase.Key, CombinedOrder.Of(phase.Select(delivery => delivery.Lines))));
 
     public IEnumerable<LotSummary> Failures => Lots.Where(lot => !lot.IsDone);
 

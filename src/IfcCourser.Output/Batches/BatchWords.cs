@@ -35,6 +35,8 @@ internal static class BatchWords
 
     public static string Phase(string phase) => phase.Length == 0 ? "without a phase" : phase;
 
+    public static string Delivery(string phase, string delivery) => string.Join(", ", ((string[])[phase, delivery]).Where(name => name.Length > 0));
+
     public static string Stands(LotSiting siting) => siting.Label ?? "as drawn";
 
     public static string Plan(string plan, bool isMirrored) => isMirrored ? $"{plan}, mirrored" : plan;

@@ -21,7 +21,7 @@ public static class BatchWorkbook
         var rows = new SheetRows();
         rows.Title($"{BatchWords.Kind}: {batch.Title}", [BatchWords.OrderLead, .. BatchWords.MissingLots(batch) is { } missing ? [missing] : (string[])[], WorkbookWords.Examples, WorkbookWords.Cautions, BatchWords.Prices]);
         rows.Header(
-            ("Phase", CellFormat.Text), ("Catalog", CellFormat.Text), ("Item", CellFormat.Text), ("Description", CellFormat.Text), ("Width", CellFormat.Plain), ("Unit", CellFormat.Text),
+            ("Phase", CellFormat.Text), ("Catalog", CellFormat.Text), ("Item", CellFormat.Text), ("Description", CellFormat.Text), ("Width", CellFormat.Plain), ("Width in", CellFormat.Text), ("Unit", CellFormat.Text),
             ("Net", CellFormat.Plain), ("Waste", CellFormat.Plain), ("Gross", CellFormat.Plain), ("Packs", CellFormat.Plain), ("Price", CellFormat.Plain), ("Amount", CellFormat.Plain));
         foreach (var (phase, line) in batch.Orders.SelectMany(phase => phase.Lines.Select(line => (phase.Phase, line))))
         {
@@ -29,8 +29,8 @@ public static class BatchWorkbook
         }
 
         rows.Total(
-            [WorkbookCell.Of(WorkbookWords.Total, CellRole.Total), .. Enumerable.Repeat(WorkbookCell.Of(null, CellRole.Total), 10), rows.Sum(11, 0, CellFormat.Money)]);
-        return rows.Sheet("Order", 14, 12, 15, 60, 8, 8, 10, 9, 10, 8, 12, 14);
+            [WorkbookCell.Of(WorkbookWords.Total, CellRole.Total), .. Enumerable.Repeat(WorkbookCell.Of(null, CellRole.Total), 11), rows.Sum(12, 0, CellFormat.Money)]);
+        return rows.Sheet("Order", 14, 12, 16, 60, 8, 9, 8, 10, 9, 10, 8, 12, 14);
     }
 
     private static IEnumerable<WorkbookCell> Line(string phase, PlainOrderLine line, int row)
@@ -38,11 +38,11 @@ public static class BatchWorkbook
         var format = line.Unit is "pcs" or "pallet" ? CellFormat.Whole : CellFormat.TwoDecimals;
         return
         [
-            WorkbookCell.Of(phase), WorkbookCell.Of(line.Catalog), WorkbookCell.Of(JsonNames.Of(line.Item)), WorkbookCell.Of(line.What), WorkbookCell.Of(line.Width, CellFormat.Plain), WorkbookCell.Of(line.Unit),
+            WorkbookCell.Of(phase), WorkbookCell.Of(line.Catalog), WorkbookCell.Of(OrderItemWords.Of(line.Item)), WorkbookCell.Of(line.What), WorkbookCell.Of(line.Width, CellFormat.Plain), WorkbookCell.Of(line.WidthUnit), WorkbookCell.Of(line.Unit),
             WorkbookCell.Of(line.Net, format), WorkbookCell.Of(line.Net is null ? null : line.Waste, format),
-            line.Net is null ? WorkbookCell.Of((double?)null, format) : WorkbookCell.Reckoned(Invariant($"G{row}+H{row}"), line.Gross, format),
+            line.Net is null ? WorkbookCell.Of((double?)null, format) : WorkbookCell.Reckoned(Invariant($"H{row}+I{row}"), line.Gross, format),
             WorkbookCell.Of(line.Packs, CellFormat.Whole), WorkbookCell.Of((double?)null, CellFormat.Money, CellRole.Input),
-            WorkbookCell.Reckoned(Invariant($"IF(K{row}=\"\",\"\",K{row}*IF(J{row}=\"\",I{row},J{row}))"), null, CellFormat.Money),
+            WorkbookCell.Reckoned(Invariant($"IF(L{row}=\"\",\"\",L{row}*IF(K{row}=\"\",J{row},K{row}))"), null, CellFormat.Money),
         ];
     }
 

@@ -26,4 +26,13 @@ public sealed record LotSummary(
     ImmutableArray<PlainOrderLine> Order)
 {
     public bool IsDone => Reason is null;
+
+    /// <summary>
+    /// What comes of it in which phase. Deliveries that its job gives are phases like those of the manifest, so that lots are ordered together by
+    /// their name; where the manifest names a phase of the lot as well, they are parts of that.
+    /// </summary>
+    public IEnumerable<(string Phase, ImmutableArray<PlainOrderLine> Lines)> Deliveries => Order.IsEmpty
+        ? [(Phase, [])]
+        : Order.GroupBy(line => line.Delivery, StringComparer.Ordinal)
+            .Select(delivery => (BatchWords.Delivery(Phase, delivery.Key), delivery.ToImmutableArray()));
 }

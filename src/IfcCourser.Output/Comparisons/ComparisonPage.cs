@@ -3,6 +3,7 @@ using System.Text;
 using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
+using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Page;
 using IfcCourser.Output.Sheets.Sets;
 using IfcCourser.Walls;
@@ -105,7 +106,7 @@ public static class ComparisonPage
                 html, "Lines that change", null, [("Item", false), ("Description", false), ("Width", true), ("Before", true), ("After", true), ("More", true), ("Unit", false)],
                 lines.Select(line => (Markup.None, (IReadOnlyList<Markup>)
                 [
-                    new Markup(JsonNames.Of(line.Item)), new Markup(HtmlText.Escaped(line.What)), Number(line.Width), Number(line.Before), Number(line.After),
+                    new Markup(OrderItemWords.Of(line.Item)), new Markup(HtmlText.Escaped(line.What)), Number(line.Width), Number(line.Before), Number(line.After),
                     new Markup(More(line.After - line.Before)), new Markup(line.Unit),
                 ])));
         }

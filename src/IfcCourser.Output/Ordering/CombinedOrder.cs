@@ -10,7 +10,7 @@ public static class CombinedOrder
     public static ImmutableArray<PlainOrderLine> Of(IEnumerable<ImmutableArray<PlainOrderLine>> lots)
     {
         var sums = lots.SelectMany(lines => lines)
-            .GroupBy(line => line with { Net = null, Waste = 0 })
+            .GroupBy(line => line with { Net = null, Waste = 0, Delivery = string.Empty })
             .Select(same => same.Key with { Net = same.Any(line => line.Net is null) ? null : same.Sum(line => line.Net), Waste = same.Sum(line => line.Waste) })
             .OrderBy(line => line.Item).ThenBy(line => line.Catalog, StringComparer.Ordinal).ThenBy(line => line.Width).ThenBy(line => line.What, StringComparer.Ordinal)
             .ToList();

@@ -11,12 +11,12 @@ public static class CombinedOrderCsv
     /// <param name="phases">Name of each phase and its combined order.</param>
     public static string Of(IEnumerable<(string Phase, ImmutableArray<PlainOrderLine> Lines)> phases)
     {
-        var text = new StringBuilder("phase,catalog,item,description,width,unit,net,waste,gross,packs\n");
+        var text = new StringBuilder("phase,catalog,item,description,width,width_unit,unit,net,waste,gross,packs\n");
         foreach (var (phase, line) in phases.SelectMany(phase => phase.Lines.Select(line => (phase.Phase, line))))
         {
             text.AppendJoin(',', ((string?[])
             [
-                phase, line.Catalog, JsonNames.Of(line.Item), line.What, Number(line.Width), line.Unit, Number(line.Net), line.Net is null ? null : Number(line.Waste), Number(line.Gross),
+                phase, line.Catalog, JsonNames.Of(line.Item), line.What, Number(line.Width), line.WidthUnit, line.Unit, Number(line.Net), line.Net is null ? null : Number(line.Waste), Number(line.Gross),
                 line.Packs?.ToString(CultureInfo.InvariantCulture),
             ]).Select(CsvCell.Of)).Append('\n');
         }

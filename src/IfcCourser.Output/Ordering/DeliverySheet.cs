@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Json;
 using IfcCourser.Output.Workbooks;
 using static System.FormattableString;
 
@@ -20,7 +19,7 @@ internal static class DeliverySheet
             var (format, row) = (text.Format(line.Key), rows.Next);
             var (net, waste) = (text.Exact(line.Key, line.Net), text.Exact(line.Key, line.Waste));
             rows.Row(
-                WorkbookCell.Of(delivery.Phase.Name), WorkbookCell.Of(JsonNames.Of(line.Key.Item)), WorkbookCell.Of(text.Plain(line)),
+                WorkbookCell.Of(delivery.Phase.Name), WorkbookCell.Of(OrderItemWords.Of(line.Key.Item)), WorkbookCell.Of(text.Plain(line)),
                 WorkbookCell.Of(line.Key.Width is { } width ? text.Number(width) : null, text.LengthFormat), WorkbookCell.Of(text.Unit(line.Key)),
                 WorkbookCell.Of(net, format), WorkbookCell.Of(net is null ? null : waste, format),
                 net is null ? WorkbookCell.Of((double?)null, format) : WorkbookCell.Reckoned(Invariant($"F{row}+G{row}"), net + waste, format),

@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Json;
 using IfcCourser.Output.Workbooks;
 using static System.FormattableString;
 
@@ -35,7 +34,7 @@ internal static class OrderSheet
         var (net, waste) = (text.Exact(line.Key, line.Net), text.Exact(line.Key, line.Waste));
         return
         [
-            WorkbookCell.Of(JsonNames.Of(line.Key.Item)),
+            WorkbookCell.Of(OrderItemWords.Of(line.Key.Item)),
             WorkbookCell.Of(text.Description(line, order)),
             WorkbookCell.Of(line.Key.Width is { } width ? text.Number(width) : null, text.LengthFormat),
             WorkbookCell.Of(text.Unit(line.Key)),

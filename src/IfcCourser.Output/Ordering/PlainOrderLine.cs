@@ -11,19 +11,29 @@ namespace IfcCourser.Output.Ordering;
 public sealed record PlainOrderLine(
     string Catalog, OrderItem Item, string What, string? Product, double? Width, string Unit, double? Net, double Waste, double? PackContent)
 {
+    /// <summary>Of the width; null where there is none.</summary>
+    public string? WidthUnit { get; init; }
+
+    /// <summary>Name of the delivery within the lot that brings it; empty where all of a lot comes at once.</summary>
+    public string Delivery { get; init; } = string.Empty;
+
     /// <summary>Whole packs for the gross amount; null where there are none.</summary>
     public int? Packs { get; init; }
 
     public double? Gross => Net + Waste;
 
-    /// <summary>The lines of a layout's order.</summary>
+    /// <summary>The lines of a layout's order, delivery by delivery.</summary>
     /// <param name="layout">With its order.</param>
-    public static ImmutableArray<PlainOrderLine> Of(Layout layout)
+    public static ImmutableArray<PlainOrderLine> Of(Layout layout) => layout.Order!.Deliveries.IsEmpty
+        ? Of(layout.Order.Lines, string.Empty, layout)
+        : [.. layout.Order.Deliveries.SelectMany(delivery => Of(delivery.Lines, delivery.Phase.Name, layout))];
+
+    private static ImmutableArray<PlainOrderLine> Of(ImmutableArray<OrderLine> lines, string delivery, Layout layout)
     {
         var text = new OrderText(layout.Rules);
         return
         [
-            .. layout.Order!.Lines.Select(line => new PlainOrderLine(
+            .. lines.Select(line => new PlainOrderLine(
                 layout.Rules.Catalog.Name,
                 line.Key.Item,
                 text.Plain(line),
@@ -34,7 +44,11 @@ public sealed record PlainOrderLine(
                 text.Unit(line.Key),
                 text.Exact(line.Key, line.Net),
                 text.Exact(line.Key, line.Waste)!.Value,
-                line.Packs is { } packs ? text.Exact(line.Key, packs.Content) : null)),
+                line.Packs is { } packs ? text.Exact(line.Key, packs.Content) : null)
+            {
+                WidthUnit = line.Key.Width is null ? null : text.LengthUnit,
+                Delivery = delivery,
+            }),
         ];
     }
 }

@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Json;
 using IfcCourser.Output.Workbooks;
 using static System.FormattableString;
 
@@ -27,7 +26,7 @@ internal static class StoreySheet
             var nets = amounts.Select(storey => text.Exact(line.Key, storey.GetValueOrDefault(line.Key))).ToArray();
             rows.Row(
             [
-                WorkbookCell.Of(JsonNames.Of(line.Key.Item)), WorkbookCell.Of(text.Short(line)), WorkbookCell.Of(line.Key.Width is { } width ? text.Number(width) : null, text.LengthFormat),
+                WorkbookCell.Of(OrderItemWords.Of(line.Key.Item)), WorkbookCell.Of(text.Short(line)), WorkbookCell.Of(line.Key.Width is { } width ? text.Number(width) : null, text.LengthFormat),
                 WorkbookCell.Of(text.Unit(line.Key)), .. nets.Select(net => WorkbookCell.Of(net, format)),
                 WorkbookCell.Reckoned(
                     Invariant($"SUM({WorkbookSheet.Column(FirstStorey)}{row}:{WorkbookSheet.Column(FirstStorey + storeys.Length - 1)}{row})"), nets.Sum(), format),

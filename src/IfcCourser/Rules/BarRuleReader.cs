@@ -43,7 +43,7 @@ internal static class BarRuleReader
             GroutLift = table.PositiveLength("grout-lift"),
             Given = [.. table.Tables("given").Select(Given)],
             NotFor = table.Texts("not-for"),
-            Sources = [.. table.Tables("sources").Select(Source)],
+            Sources = [.. table.Tables("sources").Select(RuleSourceReader.Read)],
         };
         return isInUse ? rule : null;
     }
@@ -65,14 +65,6 @@ internal static class BarRuleReader
     }
 
     private static GivenBar Given(SettingsTable table) => new(table.Text("wall"), table.LengthFromZero("at"), table.LengthFromZero("play"), table.Text("why"));
-
-    private static RuleSource Source(SettingsTable table)
-    {
-        var certainty = table.Choice(
-            "certainty", ("read", Certainty.Read), ("from-memory", Certainty.FromMemory), ("derived", Certainty.Derived), ("practice", Certainty.Practice));
-        var standard = certainty == Certainty.Practice && !table.Has("standard") ? string.Empty : table.Text("standard");
-        return new RuleSource(table.Texts("keys"), standard, table.Has("clause") ? table.Text("clause") : string.Empty, certainty);
-    }
 
     private static Interval<Length> Interval(SettingsTable table)
     {

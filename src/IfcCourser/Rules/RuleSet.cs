@@ -90,6 +90,9 @@ public sealed record RuleSet
     /// <summary>Usual distances of cast-in bars from a slab's edges; null where the set names none.</summary>
     public EdgeDistanceRule? EdgeDistances { get; init; }
 
+    /// <summary>What slab, first course and bars are told beside on slab day.</summary>
+    public SlabTolerances Tolerances { get; init; } = SlabTolerances.None;
+
     /// <summary>Membrane under first courses; null where the set asks for none.</summary>
     public MembraneRule? Membrane { get; init; }
 

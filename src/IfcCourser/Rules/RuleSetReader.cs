@@ -78,6 +78,7 @@ public static class RuleSetReader
             BondBeams = root.OptionalTable("bond-beams") is { } beams ? BondBeamReader.Read(beams) : null,
             BarList = root.OptionalTable("bar-list") is { } list ? BarListReader.Read(list) : BarList.Plain,
             EdgeDistances = root.OptionalTable("slab-edges") is { } edges ? Edges(edges) : null,
+            Tolerances = root.OptionalTable("tolerances") is { } tolerances ? SlabTolerancesReader.Read(tolerances) : SlabTolerances.None,
             Membrane = root.OptionalTable("membrane") is { } membrane ? Membrane(membrane) : null,
             Aims = BondWeights(root.Table("aims")),
         };

@@ -28,9 +28,9 @@ internal static class BarsAsBuilt
         return new BarList(bars.ToImmutable());
     }
 
-    /// <summary>The bar furthest off along its wall, beside what it may be: 2 in. (TMS 602-16 3.4 B, read in a trade text); null where none was measured.</summary>
-    public static ToleranceCheck? Tolerance(ImmutableArray<BarAsBuilt> bars) => bars.IsEmpty ? null : new ToleranceCheck(
-        Messages.BarOffAlong, bars.Max(bar => Math.Abs(bar.Along)), Length.FromInches(2).Mm, "TMS 602-16 3.4 B, read in a trade text");
+    /// <summary>The bar furthest off along its wall, beside what it may be; null where none was measured, or the rule set has no limit.</summary>
+    public static ToleranceCheck? Tolerance(ImmutableArray<BarAsBuilt> bars, SlabTolerances tolerances) => bars.IsEmpty || tolerances.BarAlong is not { } limit ? null : new ToleranceCheck(
+        Messages.BarOffAlong, bars.Max(bar => Math.Abs(bar.Along)), limit.Mm, tolerances.SourceOf(SlabTolerancesReader.BarAlong));
 
     /// <summary>By wall and core, by the number of points.csv, or by a core's id that only one wall has.</summary>
     private static (WallLayout Wall, Core Core)? Planned(PlacedBar bar, Layout layout)

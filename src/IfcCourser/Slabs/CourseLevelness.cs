@@ -1,17 +1,14 @@
 using System.Collections.Immutable;
+using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Slabs;
 
-/// <summary>How level the top of a first course lies, beside TMS 602-16 article 3.3 F.2 (read in a trade text): 1/4 in. in 10 ft, 1/2 in. at most, each up or down.</summary>
+/// <summary>How level the top of a first course lies, beside the rule set's tolerances.</summary>
 internal static class CourseLevelness
 {
-    private const string Source = "TMS 602-16 3.3 F.2, read in a trade text";
-
-    private static readonly Length _tenFeet = Length.FromInches(120);
-
-    /// <summary>The largest difference of tops within 10 ft of one wall, and that of any top from the level; none where fewer than two blocks were read.</summary>
-    public static IEnumerable<ToleranceCheck> Of(ImmutableArray<LevelledBlock> blocks)
+    /// <summary>The two tops of one wall that come nearest to what they may differ by or pass it most, and the top furthest off the level; none where fewer than two blocks were read.</summary>
+    public static IEnumerable<ToleranceCheck> Of(ImmutableArray<LevelledBlock> blocks, SlabTolerances tolerances, UnitSystem units)
     {
         var read = blocks.Where(block => block.Work != LevelWork.NotRead).ToList();
         if (read.Count < 2)
@@ -19,8 +16,21 @@ internal static class CourseLevelness
             yield break;
         }
 
-        var near = read.SelectMany((a, i) => read.Skip(i + 1).TakeWhile(b => b.Block.Wall == a.Block.Wall && b.Block.Piece.From - a.Block.Piece.From <= _tenFeet).Select(b => Math.Abs(a.Off - b.Off)));
-        yield return new ToleranceCheck(Messages.LevelInTenFeet, near.DefaultIfEmpty(0).Max(), Length.FromInches(0.25).Mm, Source);
-        yield return new ToleranceCheck(Messages.LevelAtMost, read.Max(block => Math.Abs(block.Off)), Length.FromInches(0.5).Mm, Source);
+        if (tolerances.CourseLevel is { } table && Pairs(read, table).MaxBy(pair => pair.Differ / pair.Row.Limit.Mm) is { Row.Limit.Mm: > 0 } worst)
+        {
+            yield return new ToleranceCheck(
+                Messages.LevelWithin(worst.Row.Within, units), worst.Differ, worst.Row.Limit.Mm, tolerances.SourceOf(SlabTolerancesReader.CourseLevel));
+        }
+
+        if (tolerances.CourseLevelMost is { } most)
+        {
+            yield return new ToleranceCheck(Messages.LevelAtMost, read.Max(block => Math.Abs(block.Off)), most.Mm, tolerances.SourceOf(SlabTolerancesReader.CourseLevelMost));
+        }
     }
+
+    private static IEnumerable<(double Differ, ToleranceRow Row)> Pairs(List<LevelledBlock> read, ToleranceTable table) =>
+        from pair in read.SelectMany((a, i) => read.Skip(i + 1).TakeWhile(b => b.Block.Wall == a.Block.Wall).Select(b => (A: a, B: b)))
+        let row = table.RowOf(Math.Abs((pair.B.Block.Piece.From - pair.A.Block.Piece.From).Mm))
+        where row is not null
+        select (Math.Abs(pair.A.Off - pair.B.Off), row.Value);
 }

@@ -74,7 +74,7 @@ public sealed record LevelledCourse
             Blocks = works,
             Step = step,
             Range = range,
-            Tolerances = [.. CourseLevelness.Of(works)],
+            Tolerances = [.. CourseLevelness.Of(works, layout.Rules.Set.Tolerances, layout.Rules.Catalog.Units)],
             Findings =
             [
                 .. works.Where(block => block.Work is LevelWork.Sand or LevelWork.Relay)

@@ -1,4 +1,5 @@
 using IfcCourser.Findings;
+using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Slabs;
@@ -8,9 +9,6 @@ internal static class SlabFindings
 {
     /// <summary>mm: control points off by more are told. Common practice, no source.</summary>
     private const double ControlTold = 10;
-
-    /// <summary>mm: the level of a slab's top on ground, 3/4 in up or down: ACI 117-10 4.4.1.</summary>
-    private const double SlabLevel = 19.05;
 
     /// <param name="unread">Blocks far from every reading.</param>
     public static IEnumerable<Finding> Of(SlabSurvey survey, ReadingsFile file, int unread)
@@ -42,10 +40,11 @@ internal static class SlabFindings
             yield return finding;
         }
 
-        if (readings.Heights != ReadingHeights.Bench && -survey.Field.Blocks.SelectMany(block => block.Facets.SelectMany(facet => facet.Corners.Select(corner => corner.Value - Bed(block))))
-            .Aggregate(0.0, (most, off) => Math.Abs(off) > Math.Abs(most) ? off : most) is var off && Math.Abs(off) > SlabLevel)
+        var tolerances = survey.Layout.Rules.Set.Tolerances;
+        if (readings.Heights != ReadingHeights.Bench && tolerances.SlabLevel is { } limit && -survey.Field.Blocks.SelectMany(block => block.Facets.SelectMany(facet => facet.Corners.Select(corner => corner.Value - Bed(block))))
+            .Aggregate(0.0, (most, off) => Math.Abs(off) > Math.Abs(most) ? off : most) is var off && Math.Abs(off) > limit.Mm)
         {
-            yield return new Finding(FindingCodes.SlabOffLevel, Messages.SlabOffLevel(off, units));
+            yield return new Finding(FindingCodes.SlabOffLevel, Messages.SlabOffLevel(off, limit, tolerances.SourceOf(SlabTolerancesReader.SlabLevel), units));
         }
 
         yield return new Finding(FindingCodes.FlatnessNotJudged, Messages.FlatnessNotJudged);

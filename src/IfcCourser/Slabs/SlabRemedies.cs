@@ -38,7 +38,9 @@ public static class SlabRemedies
             Remedy(field, RemedyKind.Grind, field.HighestThin, Ground, catalog),
             Remedy(field, RemedyKind.TrimAndFill, LeastEffort(field, OffBlocks, Filled), OffBlocks, catalog),
             Remedy(field, RemedyKind.GrindAndFill, LeastEffort(field, Ground, Filled), Ground, catalog),
-            .. UnitHeights.Of(field, catalog) is { } other ? [other with { Effort = other.Volume / Litre * Exchanged }] : Array.Empty<SlabRemedy>(),
+            UnitHeights.Of(field, catalog) is { } other
+                ? other with { Effort = other.Volume / Litre * Exchanged }
+                : new SlabRemedy(RemedyKind.OtherUnits, 0, 0, 0, 0, 0, 0, IsPossible: false, 0),
         ];
         return [.. all.OrderBy(remedy => remedy.IsPossible ? 0 : 1).ThenBy(remedy => remedy.Effort).ThenBy(remedy => remedy.Kind)];
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
+using IfcCourser.Rules;
 using IfcCourser.Units;
 
 namespace IfcCourser.Slabs;
@@ -64,14 +65,14 @@ public static class SlabSurveys
             Beds = beds,
             Bars = around?.Bars ?? bars.Value.Bars,
             BondChanges = around?.Changes ?? [],
-            Tolerances = [.. Tolerances(blocks, readings, around?.Bars ?? bars.Value.Bars, layout.Rules.Catalog.Units)],
+            Tolerances = [.. Tolerances(blocks, readings, around?.Bars ?? bars.Value.Bars, layout.Rules)],
             Findings = [],
         };
         return survey with { Findings = [.. SlabFindings.Of(survey, file, Unread(blocks, readings))] };
     }
 
-    private static IEnumerable<ToleranceCheck> Tolerances(ImmutableArray<FirstCourseBlock> blocks, PlacedReadings readings, ImmutableArray<BarAsBuilt> bars, UnitSystem units) =>
-        new[] { SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, units), BarsAsBuilt.Tolerance(bars) }.OfType<ToleranceCheck>();
+    private static IEnumerable<ToleranceCheck> Tolerances(ImmutableArray<FirstCourseBlock> blocks, PlacedReadings readings, ImmutableArray<BarAsBuilt> bars, LayoutRules rules) =>
+        new[] { SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, rules.Set.Tolerances, rules.Catalog.Units), BarsAsBuilt.Tolerance(bars, rules.Set.Tolerances) }.OfType<ToleranceCheck>();
 
     private static BlockBed Bed(BlockFacets block, LengthRange limits, double raised)
     {

@@ -54,11 +54,52 @@ public sealed class BatchCommandTests : IDisposable
         var content = (double)Assert.Single(lines, line => (string?)line!["item"] == "pallet")!["packContent"]!;
 
         var rows = File.ReadAllLines(_folder.File("out", "order.csv"));
-        Assert.Equal("phase,catalog,item,description,width,unit,net,waste,gross,packs", rows[0]);
+        Assert.Equal("phase,catalog,item,description,width,width_unit,unit,net,waste,gross,packs", rows[0]);
         int Pallets(string phase) => int.Parse(Assert.Single(rows, row => row.StartsWith($"{phase},aac-mm,pallet,", StringComparison.Ordinal)).Split(',')[^1], System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal((int)Math.Ceiling(units * 3 / content), Pallets("A"));
         Assert.Equal((int)Math.Ceiling(units / content), Pallets("B"));
         Assert.NotEqual(3 * Pallets("B"), Pallets("A"));
+    }
+
+    /// <summary>Two lots whose job file delivers wall by wall, one of them in a phase of the manifest, and one that comes whole in a phase of a delivery's name.</summary>
+    [Fact]
+    public void Deliveries_of_job_files_are_ordered_together_by_their_name()
+    {
+        CommandRun.Of("layout", _folder.File("corner-butted.ifc"), "--formats", "json", "--out", _folder.File("alone"));
+        var wall = (string)JsonNode.Parse(File.ReadAllText(_folder.File("alone", "layout.json")))!["walls"]![0]!["globalId"]!;
+        File.WriteAllText(_folder.File("two.toml"), $"[[phase]]\nname = \"first\"\nwalls = [\"{wall}\"]\n[[phase]]\nname = \"second\"\nwalls = [\"*\"]\n");
+        File.WriteAllText(_folder.File("lots.csv"), "lot,model,job,phase\n1,corner-butted.ifc,two.toml,\n2,corner-butted.ifc,two.toml,\n3,corner-butted.ifc,two.toml,A\n4,corner-butted.ifc,,first\n");
+        Batch("--formats", "json");
+
+        var deliveries = JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "1", "layout.json")))!["takeoff"]!["deliveries"]!.AsArray();
+        double Units(JsonNode lines) => lines.AsArray().Where(line => (string?)line!["item"] is "full-unit" or "cut-unit").Sum(line => (double)line!["net"]!);
+        var (first, second) = (Units(deliveries[0]!["lines"]!), Units(deliveries[1]!["lines"]!));
+        var whole = Units(JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "4", "layout.json")))!["takeoff"]!["lines"]!);
+        var rows = File.ReadAllLines(_folder.File("out", "order.csv")).Skip(1).Select(row => row.Replace("\"A, first\"", "A first", StringComparison.Ordinal).Replace("\"A, second\"", "A second", StringComparison.Ordinal).Split(',')).ToList();
+        Assert.Equal(["first", "second", "A first", "A second"], rows.Select(row => row[0]).Distinct(StringComparer.Ordinal));
+        double Ordered(string phase) => rows.Where(row => row[0] == phase && row[2] is "full-unit" or "cut-unit")
+            .Sum(row => double.Parse(row[^4], System.Globalization.CultureInfo.InvariantCulture));
+        Assert.True(first > 0 && second > 0);
+        Assert.Equal(((2 * first) + whole, 2 * second, first, second), (Ordered("first"), Ordered("second"), Ordered("A first"), Ordered("A second")));
+        Assert.All(rows.Where(row => row[2] == "pallet"), row => Assert.Equal("mm", row[5]));
+    }
+
+    /// <summary>The bar is drawn in place and wiped out; failures stay.</summary>
+    [Fact]
+    public void Who_watches_a_terminal_sees_a_bar_and_others_lines()
+    {
+        Manifest("1,corner-butted.ifc,,,\n2,broken.ifc,,,\n3,tee-on-face.ifc,,,\n");
+        var watched = CommandRun.Of(errorIsTerminal: true, "batch", _folder.File("lots.csv"), "--out", _folder.File("watched"), "--formats", "json").Error;
+        var plain = CommandRun.Of(errorIsTerminal: true, "batch", _folder.File("lots.csv"), "--out", _folder.File("plain"), "--formats", "json", "--no-colour").Error;
+        var piped = Batch("--formats", "json").Error;
+
+        Assert.Matches("\\d% .*of 3 lots", watched);
+        Assert.Contains("\u001b[2K", watched, StringComparison.Ordinal);
+        Assert.Contains("lot 2 failed: ", watched, StringComparison.Ordinal);
+        Assert.Matches("\u001b\\[[0-9;]+m", watched);
+        Assert.DoesNotMatch("\u001b\\[[0-9;]+m", plain);
+        Assert.Contains("3 of 3 lots, 1 failed", piped, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', piped);
     }
 
     [Fact]

@@ -62,20 +62,9 @@ public sealed class PageTests
         .. rules.Cautions.Select(caution => $"> {caution}"),
         .. rules.Cautions.IsEmpty ? Array.Empty<string>() : [string.Empty],
         .. rules.Sources.Select(source => $"- {source}"),
-        .. rules.Bars?.Sources.Select(source => $"- bars {string.Join(", ", source.Keys)}: {Source(source)}") ?? [],
+        .. rules.Bars?.Sources.Select(source => $"- bars {string.Join(", ", source.Keys)}: {source.Text}") ?? [],
+        .. rules.Tolerances.Sources.Select(source => $"- tolerances {string.Join(", ", source.Keys)}: {source.Text}"),
     ];
-
-    private static string Source(RuleSource source)
-    {
-        var text = string.Join(", ", ((string[])[source.Standard, source.Clause]).Where(part => part.Length > 0));
-        return source.Certainty switch
-        {
-            Certainty.Practice => "common practice, no source",
-            Certainty.Derived => $"{text}, derived",
-            Certainty.FromMemory => $"{text}, from memory",
-            _ => $"{text}, read",
-        };
-    }
 
     private static string Text(IEnumerable<string> lines) => string.Join('\n', lines) + "\n";
 }

@@ -16,9 +16,9 @@ namespace IfcCourser.Output.Tests.Batches;
 /// <summary>Page, workbook and tables over three lots: two of a plan in phase A, one of them mirrored, and one that failed in B.</summary>
 public sealed class BatchFilesTests
 {
-    private static readonly PlainOrderLine _pallet = new("aac-mm", OrderItem.Pallet, "unit 624 x 249 mm", "unit", 240, "pallet", 2, 0, 40);
+    private static readonly PlainOrderLine _pallet = new("aac-mm", OrderItem.Pallet, "unit 624 x 249 mm", "unit", 240, "pallet", 2, 0, 40) { WidthUnit = "mm" };
 
-    private static readonly PlainOrderLine _units = new("aac-mm", OrderItem.FullUnit, "unit 624 x 249 mm", "unit", 240, "pcs", 50, 0, null);
+    private static readonly PlainOrderLine _units = new("aac-mm", OrderItem.FullUnit, "unit 624 x 249 mm", "unit", 240, "pcs", 50, 0, null) { WidthUnit = "mm" };
 
     private static readonly BatchSummary _batch = Batch("7", "house.ifc");
 
@@ -29,7 +29,7 @@ public sealed class BatchFilesTests
 
         Assert.Contains("9 broken.ifc B line 3: cut off", page.Section("failures"), StringComparison.Ordinal);
         // 2 x 50 units are three pallets of 40, not twice two.
-        Assert.Contains("pallet unit 624 x 249 mm aac-mm 240 3 0 3 pallet 3", page.Section("order"), StringComparison.Ordinal);
+        Assert.Contains("Pallet unit 624 x 249 mm aac-mm 240 mm 3 0 3 pallet 3", page.Section("order"), StringComparison.Ordinal);
         Assert.Contains("Lots that failed are in no line: 9.", page.Section("order"), StringComparison.Ordinal);
         Assert.Contains("opening-moved note 6 2", page.Section("findings"), StringComparison.Ordinal);
         Assert.Contains("house.ifc, mirrored 1 0 10 9 100 80 20 25", page.Section("plans"), StringComparison.Ordinal);
@@ -67,7 +67,7 @@ public sealed class BatchFilesTests
 
         Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019).Validate(document, TestContext.Current.CancellationToken).Select(error => $"{error.Part?.Uri}: {error.Description}"));
         Assert.Equal(["Order", "Phases", "Plan types", "Findings", "Lots"], workbook.Workbook!.Descendants<Sheet>().Select(sheet => sheet.Name!.Value), StringComparer.Ordinal);
-        Assert.Contains(order, row => row.StartsWith("A|aac-mm|pallet|unit 624 x 249 mm|240|pallet|3|0|G", StringComparison.Ordinal));
+        Assert.Contains(order, row => row.StartsWith("A|aac-mm|Pallet|unit 624 x 249 mm|240|mm|pallet|3|0|H", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public sealed class ComparisonFilesTests
 
         Assert.Contains(_older.Walls[0].Identity.Name!, page.Section("changes"), StringComparison.Ordinal);
         Assert.Contains($"blocks {LayoutTotals.Of(_older).Pieces} {LayoutTotals.Of(_newer).Pieces} -{_fewer}", page.Section("totals"), StringComparison.Ordinal);
-        Assert.Contains("cut-unit", page.Section("order"), StringComparison.Ordinal);
+        Assert.Contains("Unit to saw", page.Section("order"), StringComparison.Ordinal);
         Assert.Contains("Nothing changed", new PageReading(Page(_older, _older)).Section("changes"), StringComparison.Ordinal);
     }
 

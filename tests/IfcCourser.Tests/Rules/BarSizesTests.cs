@@ -8,7 +8,7 @@ public sealed class BarSizesTests
 {
     private const double PoundsPerFoot = 0.45359237 / 0.3048;
 
-    /// <summary>ASTM A615 table 1: lb/ft, in, in2.</summary>
+    /// <summary>ASTM A615 table 1 (checkvalues.csv Q-BAR-3, -6, -7, -8, -9, -10, -11, -14, -18): lb/ft, in, in2.</summary>
     [Theory]
     [InlineData("No. 3", 0.376, 0.375, 0.11)]
     [InlineData("No. 4", 0.668, 0.500, 0.20)]
@@ -27,7 +27,7 @@ public sealed class BarSizesTests
         Assert.Equal((poundsPerFoot, inches, squareInches), (Math.Round(bar.MassPerMetre / PoundsPerFoot, 6), bar.Diameter.Inches, Math.Round(bar.Area / 645.16, 6)));
     }
 
-    /// <summary>Stockholder's table to BS 4449, kg/m; area pi d2 / 4.</summary>
+    /// <summary>Stockholder's table to BS 4449 (checkvalues.csv Q-BARM-6, -8, -10, -12, -16, -20, -25, -32, -40, -50), kg/m; area pi d2 / 4.</summary>
     [Theory]
     [InlineData("6 mm", 0.222, 28.3)]
     [InlineData("8 mm", 0.395, 50.3)]
@@ -46,7 +46,7 @@ public sealed class BarSizesTests
         Assert.InRange(bar.Area, mm2 - 0.05, mm2 + 0.05);
     }
 
-    /// <summary>ASTM F1554-18 table 2: tensile stress area; it follows 0.7854 (d - 0.9743 / n)2 of ASME B1.1 (from memory) with n threads per inch.</summary>
+    /// <summary>ASTM F1554-18 table 2 (checkvalues.csv Q-ROD-1/2, -5/8, -3/4, -7/8, -1-1/8, Q-ROD-As-1/2, -5/8, -3/4): tensile stress area; it follows 0.7854 (d - 0.9743 / n)2 of ASME B1.1 (from memory) with n threads per inch.</summary>
     [Theory]
     [InlineData("1/2 in", 0.5, 13, 0.1419, 0.668)]
     [InlineData("5/8 in", 0.625, 11, 0.226, 1.043)]

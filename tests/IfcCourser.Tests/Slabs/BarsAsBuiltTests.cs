@@ -59,7 +59,7 @@ public sealed class BarsAsBuiltTests
     {
         var (wall, core) = Core(SlabCase.Inch, core => core.SharedWith.IsEmpty);
         var at = wall.Frame.PointAt(core.At, core.Across, default).Plan + (wall.Frame.Direction * (inches * 25.4));
-        Assert.Equal(isKept, BarsAsBuilt.Tolerance([BarsAsBuilt.Held(new PlacedBar(1, "1", null, null, at), wall, core)])!.IsKept);
+        Assert.Equal(isKept, BarsAsBuilt.Tolerance([BarsAsBuilt.Held(new PlacedBar(1, "1", null, null, at), wall, core)], SlabCase.Inch.Rules.Set.Tolerances)!.IsKept);
     }
 
     private static (WallLayout Wall, Core Core) Core(Layout layout, Func<Core, bool> isWanted) =>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using IfcCourser.Layouts;
 using IfcCourser.Slabs;
 
 namespace IfcCourser.Tests.Slabs;
@@ -41,29 +42,34 @@ public sealed class LevelledCourseTests
     [InlineData(0.25, true)]
     public void A_fall_over_10_ft_is_held_to_the_standard(double inches, bool isKept)
     {
-        var check = Read(i => i == 2 ? inches * 25.4 : 0).Tolerances[0];
+        var check = Read(SlabCase.Inch, i => i == 2 ? inches * 25.4 : 0).Tolerances[0];
         Assert.Equal(inches * 25.4, check.Value, 6);
         Assert.Equal(isKept, check.IsKept);
         Assert.Equal(6.35, check.Limit, 9);
     }
 
-    /// <summary>DIN 18202 table 3 line 1 (checkvalues.csv T-DIN3-slab, from memory): 10, 15, 20, 25, 30 mm at 0.1, 1, 4, 10, 15 m; half-way in proportion.</summary>
+    /// <summary>DIN 18202 table 2, from memory (checkvalues.csv T-DIN2): 12 mm over 3 to 6 m; blocks nearer to each other have their own rows.</summary>
     [Theory]
-    [InlineData(0.1, 10)]
-    [InlineData(1, 15)]
-    [InlineData(2.5, 17.5)]
-    [InlineData(4, 20)]
-    [InlineData(10, 25)]
-    [InlineData(15, 30)]
-    [InlineData(40, 30)]
-    public void Flatness_by_distance(double metres, double limit) => Assert.Equal(limit, SlabFlatness.LimitAt(metres * 1000), 9);
-
-    private static LevelledCourse Read(Func<int, double> off)
+    [InlineData(11.9, true)]
+    [InlineData(12.1, false)]
+    public void A_fall_along_a_wall_is_held_to_its_distance(double off, bool isKept)
     {
+        // The ends of a wall 5 m long: its blocks rise evenly from end to end.
         var blocks = FirstCourseBlock.Of(SlabCase.Metric.Walls);
+        var wall = blocks.Where(block => block.Wall == blocks[0].Wall).ToList();
+        var (from, to) = (wall[0].Piece.From, wall[^1].Piece.From);
+        var check = Read(SlabCase.Metric, i => i < wall.Count ? off * ((wall[i].Piece.From - from).Mm / (to - from).Mm) : 0).Tolerances[0];
+        Assert.Equal(isKept, check.IsKept);
+    }
+
+    private static LevelledCourse Read(Func<int, double> off) => Read(SlabCase.Metric, off);
+
+    private static LevelledCourse Read(Layout layout, Func<int, double> off)
+    {
+        var blocks = FirstCourseBlock.Of(layout.Walls);
         var rows = blocks.Select((block, i) => string.Create(CultureInfo.InvariantCulture, $"{block.Middle.X:R},{block.Middle.Y:R},{block.Top + off(i):R},TOP"));
         var file = ReadingsReader.Read("x_mm,y_mm,z_mm,code\n" + string.Join('\n', rows), "readings.csv", null);
-        var course = LevelledCourse.Of(SlabCase.Metric, file.Value!, null);
+        var course = LevelledCourse.Of(layout, file.Value!, null);
         Assert.True(course.IsOk, course.Fault?.ToString());
         return course.Value;
     }

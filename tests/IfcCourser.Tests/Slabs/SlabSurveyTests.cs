@@ -43,8 +43,13 @@ public sealed class SlabSurveyTests
         Assert.Equal(expected, volume, within);
     }
 
-    /// <summary>IBC 2104.1.2.1, TMS 602 3.3 B (checkvalues.csv J-006 to J-011): a bed takes up 1/2 in, no more; 1 1/4 in under a fully grouted course on concrete.</summary>
+    /// <summary>
+    /// IBC 2104.1.2.1, TMS 602 3.3 B (checkvalues.csv J-006, J-007, J-011): a bed takes up 1/2 in, no more; 1 1/4 in under a fully grouted course on concrete. A bed that is 1 in
+    /// thick where the slab is lowest is too thick in a partially grouted wall (J-009), not in a fully grouted one (J-010).
+    /// </summary>
     [Theory]
+    [InlineData(0.75, 0.75, false)]
+    [InlineData(0.75, 1.25, true)]
     [InlineData(0.49, 0.75, true)]
     [InlineData(0.51, 0.75, false)]
     [InlineData(0.99, 1.25, true)]
@@ -71,6 +76,52 @@ public sealed class SlabSurveyTests
         Assert.Equal(isWithin, survey.Findings.All(finding => finding.Code.Id != "slab-off-level"));
         Assert.Equal((inches + 0.25 - 0.5) * 25.4, survey.Chosen.Raised, Close);
     }
+
+    /// <summary>A bed of 3/16 in is too thin (checkvalues.csv J-008): no bed may be asked for that is at most so thick, and the slab may not come so near.</summary>
+    [Fact]
+    public void A_bed_under_its_least_is_refused()
+    {
+        var file = ReadingsReader.Read(SlabCase.Csv(SlabCase.Grid(800), _ => 0), "readings.csv", null).Value!;
+        Assert.Contains("1/4 in", SlabSurveys.Of(SlabCase.Inch, file, null, Length.FromInches(3.0 / 16)).Fault!.ToString(), StringComparison.Ordinal);
+        Assert.True(SlabSurveys.Of(SlabCase.Inch, file, null, Length.FromInches(1.0 / 4)).IsOk);
+    }
+
+    /// <summary>Trim, grind, fill, raise the datum and units of another height are all weighed, and the cheapest that brings the bed into its limits comes first.</summary>
+    [Fact]
+    public void All_ways_are_weighed()
+    {
+        static double Cone(Vector2 p) => 30 * Math.Max(0, 1 - ((p - new Vector2(1000, 0)).Length / 1800));
+        var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(300), Cone));
+        Assert.Equal(Enum.GetValues<RemedyKind>(), survey.Remedies.Select(remedy => remedy.Kind).Order());
+        Assert.Equal(survey.Remedies.Where(remedy => remedy.IsPossible).Min(remedy => remedy.Effort), survey.Chosen.Effort);
+        var other = SlabRemedies.Of(survey.Field, SlabCase.Metric.Rules.Catalog with { OtherHeights = [Length.FromMm(229)] }).Single(remedy => remedy.Kind == RemedyKind.OtherUnits);
+        Assert.Equal((false, true), (survey.Remedies.Single(remedy => remedy.Kind == RemedyKind.OtherUnits).IsPossible, other.IsPossible));
+        Assert.True(other.Volume > 0 && other.Area > 0 && other.Mortar > 0);
+    }
+
+    /// <summary>The fewest units of other heights against every height of the course to a tenth of a millimetre, on random beds of whole millimetres.</summary>
+    [Fact]
+    public void No_height_of_the_course_needs_fewer_other_units() => Gen.Select(Gen.Int[-60, 60].Array[5], Gen.Int[1, 80]).Sample(
+        (beds, lower) =>
+        {
+            var catalog = SlabCase.Metric.Rules.Catalog with { OtherHeights = [SlabCase.Metric.Rules.Catalog.UnitHeight - Length.FromMm(lower)] };
+            var (blocks, limits) = (FirstCourseBlock.Of(SlabCase.Metric.Walls), catalog.LevellingBed);
+            var field = new BedField([.. beds.Select((bed, i) => new BlockFacets(blocks[i], [Strip(0, 1000, 240, bed, bed)], 0) { OverReadings = [] })], limits);
+            int? fewest = null;
+            for (var raised = -200.0; raised <= 200; raised += 0.1)
+            {
+                var at = Math.Round(raised, 1);
+                bool Fits(double bed) => bed >= limits.Min.Mm && bed <= limits.Max.Mm;
+                if (beds.All(bed => Fits(bed + at) || Fits(bed + at + lower)) && beds.Count(bed => !Fits(bed + at)) is var others && (fewest is null || others < fewest))
+                {
+                    fewest = others;
+                }
+            }
+
+            Assert.Equal(fewest, UnitHeights.Of(field, catalog)?.Blocks);
+        },
+        iter: 40,
+        seed: "0000000000f6");
 
     [Fact]
     public void A_hump_is_named_where_it_lies()

@@ -51,6 +51,20 @@ public sealed class OrderCheckValueTests
         Assert.Equal(units, Faces(layout), 6);
     }
 
+    /// <summary>Q-006: jumbo units of 24 x 24 in (0.25 a ft2) and 32 x 24 in (0.1875): 40 and 30 on 20 x 8 ft.</summary>
+    [Theory]
+    [InlineData(24, 40)]
+    [InlineData(32, 30)]
+    public void Jumbo_units_of_an_area(double length, double units)
+    {
+        var catalog = BuiltInCatalogs.Get("aac-in") with { UnitLength = Length.FromInches(length - 0.125), UnitHeight = Length.FromInches(24 - 0.125) };
+        var wall = WallSketch.Straight(
+            Length.FromInches(240) - catalog.HeadJoint.Nominal, Length.FromInches(96) + catalog.LevellingBed.Nominal - catalog.BedJoint.Nominal, Length.FromInches(7.875));
+        var layout = WallSketch.LayOut(WallSketch.Alone(wall), LayoutRules.For(BuiltInRuleSets.Get("none"), catalog, OpeningPolicy.Keep));
+
+        Assert.Equal(units, Faces(layout), 6);
+    }
+
     /// <summary>Q-011: the same 20 x 8 ft less an opening of 40 x 48 in: 110.</summary>
     [Fact]
     public void An_opening_is_deducted()
@@ -68,7 +82,7 @@ public sealed class OrderCheckValueTests
     public void Gross_area_of_a_wall() =>
         Assert.Equal(908.5, Alone("block-in", 711, 184, 7.625).Walls[0].Quantities.GrossArea / 0.09290304, 0.05);
 
-    /// <summary>Q-CORE-3, -4, -5 (ft3 a ft) and Q-COREM-80 to -150 (litres a m): pi d2 / 4.</summary>
+    /// <summary>Q-CORE-3, Q-CORE-4, Q-CORE-5 (ft3 a ft) and Q-COREM-80, Q-COREM-100, Q-COREM-125, Q-COREM-150 (litres a m): pi d2 / 4.</summary>
     [Theory]
     [InlineData(3 * 25.4, 304.8, 0.04909 * LitresPerCubicFoot, 0.0005)]
     [InlineData(4 * 25.4, 304.8, 0.08727 * LitresPerCubicFoot, 0.0005)]

@@ -84,7 +84,7 @@ internal static class SlabText
         yield return "Between readings the slab is taken as plane over triangles; only what lies under blocks of the first course counts, not doors and rooms.";
         yield return survey.Remedies.Length == 1
             ? "The datum is the lowest at which every block has the least bed; nowhere is the bed over its limit."
-            : $"The datum is that of the cheapest way: {Remedy(survey.Chosen.Kind)}. Litres are weighed: off blocks 1, filled 2, ground 6 (common practice, no source).";
+            : $"The datum is that of the cheapest way: {Remedy(survey.Chosen.Kind)}. Volumes are weighed: off blocks 1, filled 2, ground 6 (common practice, no source).";
         yield return "Set all blocks to one level: the bed takes up the slab. Check by the second stage when the course stands.";
         foreach (var finding in survey.Findings.Where(finding => finding.Code.Id is "heights-of-bench" or "bed-beyond-readings" or "readings-sparse" or "slab-off-level" or "flatness-not-judged"))
         {
