@@ -22,7 +22,7 @@ internal static class CommandLine
     /// <param name="terminal">Where words go.</param>
     public static ExitStatus Run(IReadOnlyList<string> arguments, Terminal terminal)
     {
-        var parsed = Root(Told).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        var parsed = Parsed(Root(Told), arguments);
         if (parsed.Errors.Count > 0)
         {
             return Misunderstood(parsed, terminal);
@@ -51,6 +51,13 @@ internal static class CommandLine
             Colour = terminal.Colour && !result.GetValue(_noColour),
         };
     }
+
+    /// <summary>Whether arguments are understood, without running them.</summary>
+    public static bool Understands(IReadOnlyList<string> arguments) =>
+        Parsed(Root(_ => throw new InvalidOperationException("Nothing runs here.")), arguments).Errors.Count == 0;
+
+    private static ParseResult Parsed(RootCommand root, IReadOnlyList<string> arguments) =>
+        root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
 
     private static RootCommand Root(Func<ParseResult, Terminal> terminal) => new(Messages.About)
     {

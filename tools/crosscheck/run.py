@@ -27,6 +27,7 @@ import page
 import report
 import sheets
 import slab
+import tutorial
 
 REPEATED = 6
 # A DXF file a sheet, so that readers can take some of them; fixtures have one for the set.
@@ -59,6 +60,7 @@ def main():
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += [f"compare: {p}" for p in compare.problems(tools.command, arguments.fixtures, arguments.work / "compare")]
     problems += kubernetes.problems(tools.node)
+    problems += tutorial.problems(arguments.fixtures, arguments.work / "tutorial", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
     if houses:
