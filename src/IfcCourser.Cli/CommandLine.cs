@@ -59,11 +59,17 @@ internal static class CommandLine
     private static ParseResult Parsed(RootCommand root, IReadOnlyList<string> arguments) =>
         root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
 
-    private static RootCommand Root(Func<ParseResult, Terminal> terminal) => new(Messages.About)
+    private static RootCommand Root(Func<ParseResult, Terminal> terminal)
     {
-        _quiet, _verbose, _noColour,
-        LayoutCommand.Create(terminal), CheckCommand.Create(terminal), SlabCommand.Create(terminal), BatchCommand.Create(terminal), CompareCommand.Create(terminal), CatalogCommand.Create(terminal),
-    };
+        var root = new RootCommand(Messages.About)
+        {
+            _quiet, _verbose, _noColour,
+            LayoutCommand.Create(terminal), CheckCommand.Create(terminal), SlabCommand.Create(terminal), BatchCommand.Create(terminal), CompareCommand.Create(terminal), CatalogCommand.Create(terminal),
+            CompletionCommand.Create(terminal),
+        };
+        ExampleHelp.AddTo(root);
+        return root;
+    }
 
     /// <summary>Says the first thing that is wrong; what follows from it would only confuse.</summary>
     private static ExitStatus Misunderstood(ParseResult parsed, Terminal terminal)

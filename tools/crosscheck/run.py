@@ -18,6 +18,7 @@ import bad_input
 import bcf
 import batch
 import compare
+import completion
 import embeds
 import faults
 import ids_files
@@ -60,6 +61,7 @@ def main():
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += [f"compare: {p}" for p in compare.problems(tools.command, arguments.fixtures, arguments.work / "compare")]
     problems += kubernetes.problems(tools.node)
+    problems += completion.problems(tools.command)
     problems += tutorial.problems(arguments.fixtures, arguments.work / "tutorial", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]

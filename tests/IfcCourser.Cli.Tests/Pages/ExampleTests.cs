@@ -18,6 +18,16 @@ public sealed partial class ExampleTests
         Assert.Equal(["layout.json"], folder.Files());
     }
 
+    [Fact]
+    public void Every_verb_has_an_example_of_its_own_in_its_help() => Assert.All(CommandLine.Verbs.Except(["catalog"], StringComparer.Ordinal), verb =>
+    {
+        var examples = Messages.ExamplesOf(verb);
+        Assert.NotEmpty(examples);
+        Assert.All(examples, example => Assert.StartsWith(verb + (verb == "catalog list" ? string.Empty : " "), example, StringComparison.Ordinal));
+        Assert.All(examples, example => Assert.True(CommandLine.Understands(example.Split(' ')), example));
+        Assert.All(examples, example => Assert.Contains($"  ifccourser {example}\n", CommandRun.Of([.. verb.Split(' '), "--help"]).Output.ReplaceLineEndings("\n"), StringComparison.Ordinal));
+    });
+
     [Theory]
     [InlineData("fixtures/tutorial/README.md", 12)]
     [InlineData("README.md", 2)]
