@@ -22,7 +22,7 @@ internal static class CommandLine
     /// <param name="terminal">Where words go.</param>
     public static ExitStatus Run(IReadOnlyList<string> arguments, Terminal terminal)
     {
-        var parsed = Root(Told).Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        var parsed = Parsed(Root(Told), arguments);
         if (parsed.Errors.Count > 0)
         {
             return Misunderstood(parsed, terminal);
@@ -52,11 +52,24 @@ internal static class CommandLine
         };
     }
 
-    private static RootCommand Root(Func<ParseResult, Terminal> terminal) => new(Messages.About)
+    /// <summary>Whether arguments are understood, without running them.</summary>
+    public static bool Understands(IReadOnlyList<string> arguments) =>
+        Parsed(Root(_ => throw new InvalidOperationException("Nothing runs here.")), arguments).Errors.Count == 0;
+
+    private static ParseResult Parsed(RootCommand root, IReadOnlyList<string> arguments) =>
+        root.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
+
+    private static RootCommand Root(Func<ParseResult, Terminal> terminal)
     {
-        _quiet, _verbose, _noColour,
-        LayoutCommand.Create(terminal), CheckCommand.Create(terminal), SlabCommand.Create(terminal), BatchCommand.Create(terminal), CompareCommand.Create(terminal), CatalogCommand.Create(terminal),
-    };
+        var root = new RootCommand(Messages.About)
+        {
+            _quiet, _verbose, _noColour,
+            LayoutCommand.Create(terminal), CheckCommand.Create(terminal), SlabCommand.Create(terminal), BatchCommand.Create(terminal), CompareCommand.Create(terminal), CatalogCommand.Create(terminal),
+            CompletionCommand.Create(terminal),
+        };
+        ExampleHelp.AddTo(root);
+        return root;
+    }
 
     /// <summary>Says the first thing that is wrong; what follows from it would only confuse.</summary>
     private static ExitStatus Misunderstood(ParseResult parsed, Terminal terminal)

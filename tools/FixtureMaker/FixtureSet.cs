@@ -20,6 +20,7 @@ internal static class FixtureSet
         .. BodyCases.All.Select(house => Model("bodies", house)),
         .. JunctionCases.All.Select(house => Model("junctions", house)),
         .. OddityCases.All.Select(file => ($"ifc/oddities/{file.Name}.ifc", file.Bytes)),
+        ("tutorial/yarrow-b.ifc", Encoding.ASCII.GetBytes(HouseFile.Write(Yarrow.Revised()))),
         ("survey/yarrow-slab.csv", YarrowSurvey.OfSlab()),
         ("survey/yarrow-first-course.csv", YarrowSurvey.OfFirstCourse()),
         .. BadFiles.All().Select(file => ($"bad/{file.Name}", file.Bytes)),

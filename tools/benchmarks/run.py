@@ -1,13 +1,16 @@
 #!/usr/bin/env python3
-"""Times reading a model as whole programs, ours beside a peer's, in turn, and prints the ratios pair by pair.
+"""Times reading a model as whole programs, ours beside others', in turn, and prints the ratios run by run and the peak memory.
 
     dotnet build -c Release tools/benchmarks/Read
     run.py --read tools/benchmarks/Read/bin/Release/net10.0/Read.dll --node FOLDER [--runs N] MODEL.ifc ...
 
-FOLDER has web-ifc installed (npm install with tools/crosscheck/package.json). Compared are
-    Read       ours: index, every wall with its openings, and junctions
-    read_walls web-ifc reading the same walls and openings with their meshes, fillings and path connections
-Start-up of both runtimes is included; the first run of each is not counted. A ratio under 1 says that ours took less time.
+FOLDER has web-ifc and @ifc-lite/wasm installed (npm install with tools/crosscheck/package.json). Compared are
+    ours      Read: index, every wall with its openings, and junctions
+    list      web-ifc reading the same walls, openings, property sets and path connections, without meshes
+    meshes    web-ifc reading the same walls and openings with their meshes, fillings and path connections
+    second    @ifc-lite/wasm with the mesh of every wall, its openings cut
+Start-up of the runtimes is included; the first run of each is not counted. A ratio under 1 says that ours took less time. Larger models: replicate.py;
+for the largest office of the real models 12 and 48 times give 5,844 and 23,376 walls. web-ifc takes a minute and more a run on the latter: --runs 3.
 """
 import argparse
 import os
@@ -23,33 +26,42 @@ def main():
     parser.add_argument("--read", type=Path, required=True)
     parser.add_argument("--node", type=Path, required=True)
     parser.add_argument("--runs", type=int, default=7)
+    parser.add_argument("--peers", default="list,meshes,second", help="which of the others, with commas")
     parser.add_argument("models", type=Path, nargs="+")
     arguments = parser.parse_args()
     print(f"{os.cpu_count()} processors, load {os.getloadavg()[0]:.1f}, {arguments.runs} runs each; least / median / largest")
-    print(f"{'model':48} {'MB':>5} {'ours s':>18} {'web-ifc s':>18} {'ratio of times':>18} {'ratio of cpu':>18}")
+    print(f"{'model':40} {'MB':>6}  {'':8} {'seconds':>24} {'ours to it, time':>20} {'ours to it, cpu':>20} {'MB at most':>10}")
     for model in arguments.models:
-        print_row(model, arguments)
+        print_rows(model, arguments)
     return 0
 
 
-def print_row(model, arguments):
-    ours = ["dotnet", arguments.read.resolve(), model]
-    peer = ["node", Path(__file__).parent / "read_walls.mjs", arguments.node.resolve(), model]
-    pairs = [(timed(ours), timed(peer)) for _ in range(arguments.runs + 1)][1:]
-    times = [[a[0] for a, _ in pairs], [b[0] for _, b in pairs], [a[0] / b[0] for a, b in pairs], [a[1] / b[1] for a, b in pairs]]
-    cells = " ".join(f"{' / '.join(f'{v:.2f}' for v in (min(t), statistics.median(t), max(t))):>18}" for t in times)
-    print(f"{model.name:48} {model.stat().st_size / 1e6:5.1f} {cells}", flush=True)
+def print_rows(model, arguments):
+    here, node = Path(__file__).parent, arguments.node.resolve()
+    commands = {"ours": ["dotnet", arguments.read.resolve(), model], "list": ["node", here / "read_walls.mjs", node, model, "list"],
+                "meshes": ["node", here / "read_walls.mjs", node, model], "second": ["node", here / "read_walls_second.mjs", node, model]}
+    commands = {name: command for name, command in commands.items() if name in ("ours", *arguments.peers.split(","))}
+    rounds = [{name: timed(command) for name, command in commands.items()} for _ in range(arguments.runs + 1)][1:]
+    for name in commands:
+        times, ratios, processor = ([part(r) for r in rounds] for part in (
+            lambda r: r[name][0], lambda r: r["ours"][0] / r[name][0], lambda r: r["ours"][1] / r[name][1]))
+        print(f"{model.name:40} {model.stat().st_size / 1e6:6.1f}  {name:8} {three(times):>24} {three(ratios):>20} {three(processor):>20} "
+              f"{max(r[name][2] for r in rounds):10.0f}", flush=True)
+
+
+def three(values):
+    return " / ".join(f"{v:.2f}" for v in (min(values), statistics.median(values), max(values)))
 
 
 def timed(command):
-    """(seconds, seconds of processor time) of one whole process."""
+    """(seconds, seconds of processor time, largest resident memory in MB) of one whole process."""
     began = time.perf_counter()
     process = subprocess.Popen(command, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     _, status, usage = os.wait4(process.pid, 0)
     seconds = time.perf_counter() - began
     if os.waitstatus_to_exitcode(status) != 0:
-        sys.exit(f"{command[1]} ends with {os.waitstatus_to_exitcode(status)}")
-    return seconds, usage.ru_utime + usage.ru_stime
+        sys.exit(f"{' '.join(map(str, command))} ends with {os.waitstatus_to_exitcode(status)}")
+    return seconds, usage.ru_utime + usage.ru_stime, usage.ru_maxrss / 1000
 
 
 if __name__ == "__main__":

@@ -19,6 +19,7 @@ import bcf
 import batch
 import compare
 import disturbed
+import completion
 import embeds
 import faults
 import hostile
@@ -29,6 +30,7 @@ import page
 import report
 import sheets
 import slab
+import tutorial
 
 REPEATED = 6
 # A DXF file a sheet, so that readers can take some of them; fixtures have one for the set.
@@ -63,6 +65,8 @@ def main():
     problems += [f"disturbed: {p}" for p in disturbed.problems(tools.command, arguments.fixtures, arguments.work / "disturbed")]
     problems += [f"hostile names: {p}" for p in hostile.problems(tools.command, arguments.fixtures, arguments.work / "hostile")]
     problems += kubernetes.problems(tools.node)
+    problems += completion.problems(tools.command)
+    problems += tutorial.problems(arguments.fixtures, arguments.work / "tutorial", tools.command)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
     if houses:

@@ -11,7 +11,7 @@ internal static class CatalogCommand
 {
     public static Command Create(Func<ParseResult, Terminal> terminal)
     {
-        var set = new Argument<string>("NAME|FILE") { Description = Messages.ArgumentSet };
+        var set = new Argument<string>("NAME|FILE") { Description = Messages.ArgumentSet }.WithSets();
         var list = new Command("list", Messages.AboutList);
         list.SetAction(parsed => (int)List(terminal(parsed)));
         var show = new Command("show", Messages.AboutShow) { set };

@@ -20,9 +20,9 @@ internal sealed class RunOptions
 
     private readonly Option<string?> _out = new("--out", "-o") { HelpName = "DIR", Description = Messages.OptionOut };
 
-    private readonly Option<string?> _catalog = new("--catalog") { HelpName = "NAME|FILE", Description = Messages.OptionCatalog };
+    private readonly Option<string?> _catalog = new Option<string?>("--catalog") { HelpName = "NAME|FILE", Description = Messages.OptionCatalog }.WithCatalogs();
 
-    private readonly Option<string?> _rules = new("--rules") { HelpName = "NAME|FILE", Description = Messages.OptionRules };
+    private readonly Option<string?> _rules = new Option<string?>("--rules") { HelpName = "NAME|FILE", Description = Messages.OptionRules }.WithRuleSets();
 
     private readonly Option<string> _openings = ChoiceOption.Of("--openings", Messages.OptionOpenings, "move", "keep", "move", "resize");
 
@@ -72,7 +72,7 @@ internal sealed class RunOptions
     {
         _model = input ?? new Argument<string>("MODEL") { Description = Messages.ArgumentModel };
         _knownFormats = formats;
-        _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats };
+        _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = aboutFormats }.WithFormats(formats);
         _failOn = ChoiceOption.Of("--fail-on", Messages.OptionFailOn, failOn, "error", "warning", "note", "none");
     }
 

@@ -24,7 +24,7 @@ internal sealed class SlabOptions
 
     private readonly Option<bool> _apply = new("--apply") { Description = Messages.OptionApply };
 
-    private readonly Option<string?> _formats = new("--formats") { HelpName = "LIST", Description = Messages.OptionFormats(SlabFiles.Formats) };
+    private readonly Option<string?> _formats = new Option<string?>("--formats") { HelpName = "LIST", Description = Messages.OptionFormats(SlabFiles.Formats) }.WithFormats(SlabFiles.Formats);
 
     private readonly Option<string?> _failOn = Choice("--fail-on", Messages.OptionFailOn, "none", "error", "warning", "note", "none");
 

@@ -31,14 +31,20 @@ internal static class Yarrow
 
     private static readonly ImmutableArray<Point> _atticFloor = [new(0, 0), new(40, 0), new(40, 28), new(0, 28)];
 
-    public static House Design() => new("yarrow", "House type Yarrow", "12 Larkmoor Lane", SchemaVersion.Ifc4, HouseUnits.Foot)
+    public static House Design() => Of([.. HouseWalls(), .. GarageWalls(), .. InnerWalls()]);
+
+    /// <summary>The designer's second issue, for the tutorial: the kitchen window moved onto the module, the access door of the garage widened to it.</summary>
+    public static House Revised() => Of([.. Design().Storeys[0].Walls.Select(wall => wall.Name switch
+    {
+        "House west" => wall with { Openings = [wall.Openings[0], Window("Kitchen window", 216, 48, 32.375, 48.125)] },
+        "House east" => wall with { Openings = [Door("Garage access door", 168, 40, 80.5)] },
+        _ => wall,
+    })]);
+
+    private static House Of(ImmutableArray<Wall> walls) => new("yarrow", "House type Yarrow", "12 Larkmoor Lane", SchemaVersion.Ifc4, HouseUnits.Foot)
     {
         HasOwnerHistory = true,
-        Storeys =
-        [
-            new("Level 1", 0, 0.5, _slab, [.. HouseWalls(), .. GarageWalls(), .. InnerWalls()]),
-            new("Attic", 9, 0.75, _atticFloor, [Gable()]),
-        ],
+        Storeys = [new("Level 1", 0, 0.5, _slab, walls), new("Attic", 9, 0.75, _atticFloor, [Gable()])],
     };
 
     private static ImmutableArray<Wall> HouseWalls() =>
