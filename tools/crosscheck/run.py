@@ -18,8 +18,8 @@ import bad_input
 import bcf
 import batch
 import compare
-import disturbed
 import completion
+import disturbed
 import embeds
 import faults
 import hostile
