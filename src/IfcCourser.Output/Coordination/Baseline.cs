@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Unicode;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Json;
@@ -10,6 +11,9 @@ namespace IfcCourser.Output.Coordination;
 /// <param name="Accepted">How many findings of each key are accepted.</param>
 public sealed record Baseline(ImmutableSortedDictionary<FindingKey, int> Accepted)
 {
+    /// <summary>Findings of one key.</summary>
+    private const int MostOfOne = 1_000_000;
+
     private const string SchemaName = "ifccourser.baseline/1";
 
     /// <summary>Every finding of a layout, sorted, so that two baselines compare line by line.</summary>
@@ -42,7 +46,13 @@ public sealed record Baseline(ImmutableSortedDictionary<FindingKey, int> Accepte
     {
         try
         {
-            using var document = JsonDocument.Parse(File.ReadAllBytes(path), new JsonDocumentOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
+            var bytes = File.ReadAllBytes(path);
+            if (!Utf8.IsValid(bytes))
+            {
+                return Messages.BaselineNotJson(path, null);
+            }
+
+            using var document = JsonDocument.Parse(bytes, new JsonDocumentOptions { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true });
             return Read(path, document.RootElement);
         }
         catch (JsonException e)
@@ -72,13 +82,13 @@ public sealed record Baseline(ImmutableSortedDictionary<FindingKey, int> Accepte
             }
 
             var count = 1;
-            if (entry.TryGetProperty("count", out var number) && (number.ValueKind != JsonValueKind.Number || !number.TryGetInt32(out count) || count < 0))
+            if (entry.TryGetProperty("count", out var number) && (number.ValueKind != JsonValueKind.Number || !number.TryGetInt32(out count) || count is < 0 or > MostOfOne))
             {
                 return Messages.BadBaselineEntry(path, index + 1);
             }
 
             var key = new FindingKey(Text(entry, "project") ?? string.Empty, Text(entry, "wall") ?? string.Empty, Text(entry, "opening") ?? string.Empty, code);
-            counts[key] = counts.GetValueOrDefault(key) + count;
+            counts[key] = Math.Min(MostOfOne, counts.GetValueOrDefault(key) + count);
         }
 
         return new Baseline(counts.ToImmutableSortedDictionary());

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Unicode;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Takeoff;
@@ -31,6 +32,11 @@ public static class LayoutReader
     public static Outcome<Layout> Read(ReadOnlyMemory<byte> utf8, string file)
     {
         ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
+        if (!Utf8.IsValid(utf8.Span))
+        {
+            return Messages.NoJson(file, null);
+        }
+
         try
         {
             using var document = JsonDocument.Parse(utf8.Span.StartsWith(mark) ? utf8[mark.Length..] : utf8, _options);

@@ -98,6 +98,13 @@ public sealed partial class LayoutReaderTests
     [Fact]
     public void A_file_that_is_missing_is_named() => Assert.Contains("none.json", LayoutReader.Load(Path.Combine("no", "none.json")).Fault!.ToString(), StringComparison.Ordinal);
 
+    /// <summary>Found by fuzzing: a lone continuation byte, in a value and in a name.</summary>
+    [Theory]
+    [InlineData("{\"schema\":\"~\"}")]
+    [InlineData("{\"~\":1}")]
+    public void Bytes_that_are_no_text_are_refused(string json) =>
+        Assert.NotNull(LayoutReader.Read(System.Text.Encoding.Latin1.GetBytes(json.Replace('~', '\u0090')), "a.json").Fault);
+
     [Fact]
     public void A_byte_order_mark_does_no_harm() => Assert.True(LayoutReader.Read((byte[])[0xEF, 0xBB, 0xBF, .. Written(SampleLayout.Full)], "a.json").IsOk);
 

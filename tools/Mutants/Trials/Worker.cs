@@ -26,15 +26,15 @@ internal static class Worker
             Tell(Invariant($"begin {number}"));
             var mutant = Mutant.Make(models, options.Seed, number);
             string? broken = null;
-            var (began, passed) = (Process.GetCurrentProcess().TotalProcessorTime, Stopwatch.StartNew());
+            var (began, passed) = (Environment.CpuUsage.TotalTime, Stopwatch.StartNew());
             var thread = new Thread(() => broken = Broken(mutant, folder), Stack) { IsBackground = true };
             thread.Start();
             while (!thread.Join(TimeSpan.FromMilliseconds(100)))
             {
-                using var process = Process.GetCurrentProcess();
-                if (process.TotalProcessorTime - began > _most || passed.Elapsed > _mostPassed)
+                var spent = Environment.CpuUsage.TotalTime - began;
+                if (spent > _most || passed.Elapsed > _mostPassed)
                 {
-                    Tell(Invariant($"end {number} no end after {(process.TotalProcessorTime - began).TotalSeconds:0} s of processor time"));
+                    Tell(Invariant($"end {number} no end after {spent.TotalSeconds:0} s of processor time"));
                     Directory.Delete(folder, recursive: true);
                     return HungStatus;
                 }

@@ -8,10 +8,15 @@ internal static class SectionDetail
 {
     public static IEnumerable<Detail> Of(Layout layout) => FirstCourses(layout).Concat(Beams(layout));
 
-    /// <summary>A course with a bar and its notch where there is one, else the first course of the first wall.</summary>
+    /// <summary>A course with a bar and its notch where there is one, else the first course of the first wall that has a piece in it.</summary>
     private static IEnumerable<Detail> FirstCourses(Layout layout)
     {
-        var wall = layout.Walls.FirstOrDefault(wall => wall.Courses[0].Pieces.Any(piece => piece.Notch is not null)) ?? layout.Walls[0];
+        var wall = layout.Walls.FirstOrDefault(wall => wall.Courses[0].Pieces.Any(piece => piece.Notch is not null)) ?? layout.Walls.FirstOrDefault(wall => !wall.Courses[0].Pieces.IsEmpty);
+        if (wall is null)
+        {
+            yield break;
+        }
+
         yield return new Detail(DetailText.FirstCourse(WallNumbers.Sheet(layout, wall)), canvas => FirstCourse(canvas, layout, wall));
     }
 

@@ -59,9 +59,9 @@ internal sealed class WallFacts
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
     /// <summary>Of the outline, or of pieces that run on into a wall that this one is bonded with.</summary>
-    public double Left => Math.Min(Wall.Outline.Min(p => p.S.Mm), Wall.Courses.SelectMany(course => course.Pieces).Min(piece => piece.From.Mm));
+    public double Left => Wall.Outline.Select(p => p.S.Mm).Concat(Wall.Courses.SelectMany(course => course.Pieces).Select(piece => piece.From.Mm)).Min();
 
-    public double Right => Math.Max(Wall.Outline.Max(p => p.S.Mm), Wall.Courses.SelectMany(course => course.Pieces).Max(piece => piece.To.Mm));
+    public double Right => Wall.Outline.Select(p => p.S.Mm).Concat(Wall.Courses.SelectMany(course => course.Pieces).Select(piece => piece.To.Mm)).Max();
 
     public double Bottom => Wall.Outline.Min(p => p.Z.Mm);
 
