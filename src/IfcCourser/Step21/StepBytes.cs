@@ -65,8 +65,7 @@ internal sealed unsafe class StepBytes : IDisposable
 
             if (length <= MostRead)
             {
-                return Read(handle, length) is { } read ? read
-                    : new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
+                return Read(path, handle, length);
             }
 
             var file = MemoryMappedFile.CreateFromFile(path, FileMode.Open, null, 0, MemoryMappedFileAccess.Read);
@@ -86,8 +85,8 @@ internal sealed unsafe class StepBytes : IDisposable
         }
     }
 
-    /// <summary>The whole file; null where it was written to meanwhile.</summary>
-    private static StepBytes? Read(SafeFileHandle handle, long length)
+    /// <summary>The whole file; a fault where it was written to meanwhile.</summary>
+    private static Outcome<StepBytes> Read(string path, SafeFileHandle handle, long length)
     {
         const int Chunk = 1 << 24;
         var written = File.GetLastWriteTimeUtc(handle);
@@ -104,7 +103,7 @@ internal sealed unsafe class StepBytes : IDisposable
         }
 
         bytes.Dispose();
-        return null;
+        return new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
     }
 
     /// <summary>The bytes from an offset on, as far as one span reaches.</summary>
