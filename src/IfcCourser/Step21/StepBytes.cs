@@ -103,9 +103,12 @@ internal sealed unsafe class StepBytes : IDisposable
             }
         }
 
-        return isWhole
-            ? new StepBytes(memory, length)
-            : new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
+        if (!isWhole)
+        {
+            return new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
+        }
+
+        return new StepBytes(memory, length);
     }
 
     /// <summary>False where the file ends before the length.</summary>
