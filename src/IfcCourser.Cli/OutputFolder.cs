@@ -60,37 +60,22 @@ internal sealed class OutputFolder : IDisposable
 
         var staging = Path.Combine(folder, FormattableString.Invariant($".ifccourser-{Environment.ProcessId}"));
         var isNew = !Directory.Exists(folder);
-        FileStream? held = null;
+        var held = Path.Combine(folder, ".ifccourser.lock");
+        FileStream? hold = null;
         try
         {
             Directory.CreateDirectory(folder);
-            held = Hold(folder);
-            if (held is null)
-            {
-                return Messages.FolderHeld(folder);
-            }
 
+            // It goes with the process, however that ends.
+            hold = new FileStream(held, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0, FileOptions.DeleteOnClose);
             Directory.CreateDirectory(staging);
-            return new OutputFolder(folder, staging, held, input, isNew);
+            return new OutputFolder(folder, staging, hold, input, isNew);
         }
         catch (Exception e) when (IsExpected(e))
         {
-            held?.Dispose();
-            return Messages.NotWritable(folder, e);
-        }
-    }
-
-    /// <summary>The lock of the folder, which goes with the process; null where another run holds it.</summary>
-    private static FileStream? Hold(string folder)
-    {
-        var path = Path.Combine(folder, ".ifccourser.lock");
-        try
-        {
-            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0, FileOptions.DeleteOnClose);
-        }
-        catch (IOException) when (File.Exists(path))
-        {
-            return null;
+            var isHeld = hold is null && e is IOException && File.Exists(held);
+            hold?.Dispose();
+            return isHeld ? Messages.FolderHeld(folder) : Messages.NotWritable(folder, e);
         }
     }
 

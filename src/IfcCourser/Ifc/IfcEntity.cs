@@ -27,10 +27,10 @@ public readonly struct IfcEntity
     public string? Label(string attribute) => Label(this[attribute]);
 
     /// <summary>A text that people read, no longer than the standard lets a label be; null where the value is none.</summary>
-    public static string? Label(StepValue value) => value.AsString is { } text ? Label(text) : null;
+    public static string? Label(StepValue value) => value.AsString is { } text ? Shortened(text) : null;
 
     /// <summary>A text no longer than the standard lets a label be: what is longer would fill sheets, cells and terminals.</summary>
-    public static string Label(string text) => text.Length <= LongestLabel ? text : $"{text.AsSpan(0, char.IsHighSurrogate(text[LongestLabel - 2]) ? LongestLabel - 2 : LongestLabel - 1)}…";
+    public static string Shortened(string text) => text.Length <= LongestLabel ? text : $"{text.AsSpan(0, char.IsHighSurrogate(text[LongestLabel - 2]) ? LongestLabel - 2 : LongestLabel - 1)}…";
 
     /// <summary>Values by place, for entities outside the table of attributes.</summary>
     public ImmutableArray<StepValue> Arguments => _instance.Arguments;

@@ -56,7 +56,7 @@ public sealed class IfcModel : IDisposable
     public string? ProjectName { get; }
 
     /// <summary>The header's time stamp as written.</summary>
-    public string TimeStamp => IfcEntity.Label(File.Header.TimeStamp);
+    public string TimeStamp => IfcEntity.Shortened(File.Header.TimeStamp);
 
     /// <summary>Every wall, in the order of the file.</summary>
     public ImmutableArray<IfcWallRecord> Walls { get; }
@@ -140,7 +140,7 @@ public sealed class IfcModel : IDisposable
             return new IfcModel(path, sha256, file.Value, schema);
         }
 
-        var named = IfcEntity.Label(string.Join(", ", file.Value.Header.Schemas));
+        var named = IfcEntity.Shortened(string.Join(", ", file.Value.Header.Schemas));
         file.Value.Dispose();
         return new Fault(
             path, null, null, named.Length == 0 ? "the header names no schema" : $"the schema {named} is not read", "Export the model as IFC2X3, IFC4 or IFC4X3.");

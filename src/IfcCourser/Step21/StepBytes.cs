@@ -15,7 +15,7 @@ internal sealed unsafe class StepBytes : IDisposable
     private const long MostRead = 1L << 30;
 
     private readonly byte* _start;
-    private readonly void* _owned;
+    private readonly byte* _owned;
     private readonly MemoryMappedFile? _file;
     private readonly MemoryMappedViewAccessor? _view;
     private MemoryHandle _pin;
@@ -29,10 +29,10 @@ internal sealed unsafe class StepBytes : IDisposable
         view.SafeMemoryMappedViewHandle.AcquirePointer(ref _start);
     }
 
-    private StepBytes(void* owned, long length)
+    private StepBytes(byte* owned, long length)
     {
         _owned = owned;
-        _start = (byte*)owned;
+        _start = owned;
         Length = length;
     }
 
@@ -65,8 +65,7 @@ internal sealed unsafe class StepBytes : IDisposable
 
             if (length <= MostRead)
             {
-                return Read(handle, length) is { } read ? read
-                    : new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
+                return Read(path, handle, length);
             }
 
             var file = MemoryMappedFile.CreateFromFile(path, FileMode.Open, null, 0, MemoryMappedFileAccess.Read);
@@ -86,25 +85,43 @@ internal sealed unsafe class StepBytes : IDisposable
         }
     }
 
-    /// <summary>The whole file; null where it was written to meanwhile.</summary>
-    private static StepBytes? Read(SafeFileHandle handle, long length)
+    /// <summary>The whole file; a fault where it was written to meanwhile.</summary>
+    private static Outcome<StepBytes> Read(string path, SafeFileHandle handle, long length)
+    {
+        var written = File.GetLastWriteTimeUtc(handle);
+        var memory = (byte*)NativeMemory.Alloc((nuint)length);
+        var isWhole = false;
+        try
+        {
+            isWhole = Fill(memory, handle, length) && RandomAccess.GetLength(handle) == length && File.GetLastWriteTimeUtc(handle) == written;
+        }
+        finally
+        {
+            if (!isWhole)
+            {
+                NativeMemory.Free(memory);
+            }
+        }
+
+        if (!isWhole)
+        {
+            return new Fault(path, null, null, "the file was written to while it was read", "Wait until it is whole, then run again.");
+        }
+
+        return new StepBytes(memory, length);
+    }
+
+    /// <summary>False where the file ends before the length.</summary>
+    private static bool Fill(byte* memory, SafeFileHandle handle, long length)
     {
         const int Chunk = 1 << 24;
-        var written = File.GetLastWriteTimeUtc(handle);
-        var bytes = new StepBytes(NativeMemory.Alloc((nuint)length), length);
         long at = 0;
         for (var read = -1; at < length && read != 0; at += read)
         {
-            read = RandomAccess.Read(handle, new Span<byte>(bytes._start + at, (int)Math.Min(Chunk, length - at)), at);
+            read = RandomAccess.Read(handle, new Span<byte>(memory + at, (int)Math.Min(Chunk, length - at)), at);
         }
 
-        if (at == length && RandomAccess.GetLength(handle) == length && File.GetLastWriteTimeUtc(handle) == written)
-        {
-            return bytes;
-        }
-
-        bytes.Dispose();
-        return null;
+        return at == length;
     }
 
     /// <summary>The bytes from an offset on, as far as one span reaches.</summary>

@@ -24,7 +24,7 @@ public sealed class HostileShapeTests
     {
         var text = new ModelText();
         var block = text.Add($"IFCBLOCK(#{text.Axes(0, 0, 0)},1000.,240.,1000.)");
-        await Ends(text, text.Add(item.Replace("{self}", FormattableString.Invariant($"{block + 1}"), StringComparison.Ordinal).Replace("{block}", FormattableString.Invariant($"{block}"), StringComparison.Ordinal)));
+        await Ends(text, text.Add(item.Replace("{self}", FormattableString.Invariant($"{block + 1}"), StringComparison.Ordinal).Replace("{block}", FormattableString.Invariant($"{block}"), StringComparison.Ordinal)), TestContext.Current.CancellationToken);
     }
 
     /// <summary>Twenty levels, each of which names the one below it thirty times: 30^20 parts.</summary>
@@ -46,8 +46,8 @@ public sealed class HostileShapeTests
             }
         }
 
-        await Ends(text, text.Add($"IFCEXTRUDEDAREASOLID(#{text.Add($"IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#{below})")},$,$,1000.)"));
-        await Ends(text, text.Add($"IFCEXTRUDEDAREASOLID(#{below},$,$,1000.)"));
+        await Ends(text, text.Add($"IFCEXTRUDEDAREASOLID(#{text.Add($"IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#{below})")},$,$,1000.)"), TestContext.Current.CancellationToken);
+        await Ends(text, text.Add($"IFCEXTRUDEDAREASOLID(#{below},$,$,1000.)"), TestContext.Current.CancellationToken);
     }
 
     [Theory]
@@ -77,12 +77,12 @@ public sealed class HostileShapeTests
         Assert.Contains(model.Findings, finding => finding.Message.Contains($"#{axes} has a location", StringComparison.Ordinal));
     }
 
-    private static async Task Ends(ModelText text, int item)
+    private static async Task Ends(ModelText text, int item, CancellationToken stop)
     {
         var shape = text.Shape(item, "SweptSolid");
         using var model = text.Read();
-        var body = await Task.Run(() => new BodyReader(model.File, model.Units).Read(shape, Transform3.Identity), TestContext.Current.CancellationToken);
+        var body = await Task.Run(() => new BodyReader(model.File, model.Units).Read(shape, Transform3.Identity), stop);
         Assert.Empty(body.Items);
-        await Task.Run(() => new PointReader(model.File, model.Units).Read(shape, Transform3.Identity), TestContext.Current.CancellationToken);
+        await Task.Run(() => new PointReader(model.File, model.Units).Read(shape, Transform3.Identity), stop);
     }
 }
