@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using IfcCourser.Findings;
-using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Page;
 using static System.FormattableString;

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using IfcCourser.Comparing;
 using IfcCourser.Layouts;
-using IfcCourser.Output.Json;
 using IfcCourser.Output.Ordering;
 using IfcCourser.Output.Page;
 using IfcCourser.Output.Sheets.Sets;

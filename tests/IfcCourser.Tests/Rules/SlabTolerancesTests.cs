@@ -65,7 +65,7 @@ public sealed class SlabTolerancesTests
             ("slab-level", tolerances.SlabLevel), ("slab-flatness", tolerances.SlabFlatness), ("course-level", tolerances.CourseLevel),
             ("course-level-most", tolerances.CourseLevelMost), ("bar-along", tolerances.BarAlong),
         ];
-        Assert.Equal(values.Where(value => value.Value is not null).Select(value => value.Key).Order(), tolerances.Sources.SelectMany(source => source.Keys).Order());
+        Assert.Equal(values.Where(value => value.Value is not null).Select(value => value.Key).Order(StringComparer.Ordinal), tolerances.Sources.SelectMany(source => source.Keys).Order(StringComparer.Ordinal));
     });
 
     private static ToleranceRow Row(double metres, double limit) => new(Length.FromMm(metres * 1000), Length.FromMm(limit));

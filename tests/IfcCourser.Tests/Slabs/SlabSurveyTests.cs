@@ -82,7 +82,7 @@ public sealed class SlabSurveyTests
     public void A_bed_under_its_least_is_refused()
     {
         var file = ReadingsReader.Read(SlabCase.Csv(SlabCase.Grid(800), _ => 0), "readings.csv", null).Value!;
-        Assert.Contains("1/4 in", SlabSurveys.Of(SlabCase.Inch, file, null, Length.FromInches(3.0 / 16)).Fault!.ToString(), StringComparison.Ordinal);
+        Assert.Contains("1/4\"", SlabSurveys.Of(SlabCase.Inch, file, null, Length.FromInches(3.0 / 16)).Fault!.ToString(), StringComparison.Ordinal);
         Assert.True(SlabSurveys.Of(SlabCase.Inch, file, null, Length.FromInches(1.0 / 4)).IsOk);
     }
 
@@ -90,11 +90,11 @@ public sealed class SlabSurveyTests
     [Fact]
     public void All_ways_are_weighed()
     {
-        static double Cone(Vector2 p) => 30 * Math.Max(0, 1 - ((p - new Vector2(1000, 0)).Length / 1800));
+        static double Cone(Vector2 p) => 26 * Math.Max(0, 1 - ((p - new Vector2(1000, 0)).Length / 3000));
         var survey = SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(300), Cone));
         Assert.Equal(Enum.GetValues<RemedyKind>(), survey.Remedies.Select(remedy => remedy.Kind).Order());
         Assert.Equal(survey.Remedies.Where(remedy => remedy.IsPossible).Min(remedy => remedy.Effort), survey.Chosen.Effort);
-        var other = SlabRemedies.Of(survey.Field, SlabCase.Metric.Rules.Catalog with { OtherHeights = [Length.FromMm(229)] }).Single(remedy => remedy.Kind == RemedyKind.OtherUnits);
+        var other = SlabRemedies.Of(survey.Field, SlabCase.Metric.Rules.Catalog with { OtherHeights = [Length.FromMm(239)] }).Single(remedy => remedy.Kind == RemedyKind.OtherUnits);
         Assert.Equal((false, true), (survey.Remedies.Single(remedy => remedy.Kind == RemedyKind.OtherUnits).IsPossible, other.IsPossible));
         Assert.True(other.Volume > 0 && other.Area > 0 && other.Mortar > 0);
     }
