@@ -17,7 +17,7 @@ public sealed class CompletionTests
     [InlineData("ifccourser layout house.ifc --openings re", "resize")]
     [InlineData("ifccourser completion f", "fish")]
     public void What_was_begun_is_completed(string line, string expected) =>
-        Assert.Contains(expected, CommandRun.Of($"[suggest:{line.Length}]", line).Output.ReplaceLineEndings("\n").Split('\n'));
+        Assert.Contains(expected, CommandRun.Of($"[suggest:{line.Length}]", line).Output.ReplaceLineEndings("\n").Split('\n'), StringComparer.Ordinal);
 
     [Fact]
     public void A_format_is_not_suggested_twice() =>

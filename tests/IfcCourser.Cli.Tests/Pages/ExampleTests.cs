@@ -41,6 +41,6 @@ public sealed partial class ExampleTests
             file => Assert.True(File.Exists(Fixtures.InRepository(file)), file));
     }
 
-    [GeneratedRegex(@"^(ifccourser|dotnet run --project src/IfcCourser\.Cli --) (?<arguments>[^#\n]*)", RegexOptions.Multiline, 10_000)]
+    [GeneratedRegex(@"^(?:ifccourser|dotnet run --project src/IfcCourser\.Cli --) (?<arguments>[^#\n]*)", RegexOptions.Multiline, 10_000)]
     private static partial Regex Command();
 }
