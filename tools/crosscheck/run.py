@@ -18,10 +18,8 @@ import bad_input
 import bcf
 import batch
 import compare
-import disturbed
 import embeds
 import faults
-import hostile
 import ids_files
 import job
 import kubernetes
@@ -60,8 +58,6 @@ def main():
     problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
     problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
     problems += [f"compare: {p}" for p in compare.problems(tools.command, arguments.fixtures, arguments.work / "compare")]
-    problems += [f"disturbed: {p}" for p in disturbed.problems(tools.command, arguments.fixtures, arguments.work / "disturbed")]
-    problems += [f"hostile names: {p}" for p in hostile.problems(tools.command, arguments.fixtures, arguments.work / "hostile")]
     problems += kubernetes.problems(tools.node)
     problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
     houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
