@@ -76,7 +76,7 @@ public sealed class BatchCommandTests : IDisposable
         var (first, second) = (Units(deliveries[0]!["lines"]!), Units(deliveries[1]!["lines"]!));
         var whole = Units(JsonNode.Parse(File.ReadAllText(_folder.File("out", "lots", "4", "layout.json")))!["takeoff"]!["lines"]!);
         var rows = File.ReadAllLines(_folder.File("out", "order.csv")).Skip(1).Select(row => row.Replace("\"A, first\"", "A first", StringComparison.Ordinal).Replace("\"A, second\"", "A second", StringComparison.Ordinal).Split(',')).ToList();
-        Assert.Equal(["first", "second", "A first", "A second"], rows.Select(row => row[0]).Distinct(StringComparer.Ordinal));
+        Assert.Equal(["first", "second", "A first", "A second"], rows.Select(row => row[0]).Distinct(StringComparer.Ordinal), StringComparer.Ordinal);
         double Ordered(string phase) => rows.Where(row => row[0] == phase && row[2] is "full-unit" or "cut-unit")
             .Sum(row => double.Parse(row[^4], System.Globalization.CultureInfo.InvariantCulture));
         Assert.True(first > 0 && second > 0);
