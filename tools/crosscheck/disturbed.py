@@ -4,7 +4,6 @@ import fcntl
 import filecmp
 import os
 import random
-import resource
 import shutil
 import signal
 import subprocess
@@ -38,25 +37,42 @@ def problems(command: list[str], fixtures: Path, work: Path):
     yield from stopped(command, fixtures, whole, work / "stopped", duration)
 
 
-def full_disk(command, layout, whole, out):
-    """A limit on the size of files is what a full disk is to the writer; the folder keeps what it had."""
-    shutil.copytree(whole, out)
-    for limit in (1000, 30_000):
-        done = run(command, [*layout, "--out", out], before=lambda most=limit: limit_size(most))
-        yield from refused(f"full disk at {limit} bytes", done, UNWRITABLE)
-        yield from differences(f"full disk at {limit} bytes", whole, out)
-    page = out.parent / "full-page"
-    page.mkdir()
-    (page / "page.html").write_text("old", encoding="utf-8")
-    done = run(command, ["compare", whole / "layout.json", whole / "layout.json", "--html", page / "page.html"], before=lambda: limit_size(1000))
-    yield from refused("full disk for a single file", done, UNWRITABLE)
-    if [file.name for file in page.iterdir()] != ["page.html"] or (page / "page.html").read_text(encoding="utf-8") != "old":
-        yield "full disk for a single file: the old one is not as it was, or others lie beside it"
+def full_disk(command, layout, whole, folder):
+    """On a disk of its own, with little room left; the folder keeps what it had."""
+    for room in (0, 40_000):
+        with Disk(folder, 3_000_000) as disk:
+            shutil.copytree(whole, disk / "out")
+            fill(disk, room)
+            yield from refused(f"full disk with {room} bytes left", run(command, [*layout, "--out", disk / "out"]), UNWRITABLE)
+            yield from differences(f"full disk with {room} bytes left", whole, disk / "out")
+    with Disk(folder, 400_000) as disk:
+        (disk / "page.html").write_text("old", encoding="utf-8")
+        fill(disk, 0)
+        done = run(command, ["compare", whole / "layout.json", whole / "layout.json", "--html", disk / "page.html"])
+        yield from refused("full disk for a single file", done, UNWRITABLE)
+        if sorted(file.name for file in disk.iterdir()) != ["filling", "page.html"] or (disk / "page.html").read_text(encoding="utf-8") != "old":
+            yield "full disk for a single file: the old one is not as it was, or others lie beside it"
 
 
-def limit_size(most):
-    signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
-    resource.setrlimit(resource.RLIMIT_FSIZE, (most, most))
+class Disk:
+    """A small disk in memory, which root may mount."""
+
+    def __init__(self, folder, size):
+        self.folder, self.size = folder, size
+
+    def __enter__(self):
+        self.folder.mkdir(exist_ok=True)
+        subprocess.run(["mount", "-t", "tmpfs", "-o", f"size={self.size}", "tmpfs", self.folder], check=True)
+        return self.folder
+
+    def __exit__(self, *_):
+        subprocess.run(["umount", self.folder], check=True)
+
+
+def fill(disk, room):
+    """Leaves so many bytes, in whole pages."""
+    left = shutil.disk_usage(disk).free - room
+    (disk / "filling").write_bytes(bytes(max(0, left)))
 
 
 def read_only(command, layout, folder):
@@ -181,11 +197,11 @@ def files(folder):
     return {str(path.relative_to(folder)) for path in folder.rglob("*") if not path.is_dir() or path.name.startswith(".ifccourser")} if folder.exists() else set()
 
 
-def start(command, arguments, before=None):
-    return subprocess.Popen([*command, *map(str, arguments)], stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, preexec_fn=before)
+def start(command, arguments):
+    return subprocess.Popen([*command, *map(str, arguments)], stdin=subprocess.DEVNULL, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
 
 
-def run(command, arguments, before=None):
-    process = start(command, arguments, before)
+def run(command, arguments):
+    process = start(command, arguments)
     out, error = process.communicate(timeout=120)
     return subprocess.CompletedProcess(process.args, process.returncode, out, error)

@@ -51,7 +51,7 @@ def renamed(source, text):
     """All names of project, storey, wall, type, material and opening are the text, escaped as ISO 10303-21 has it."""
     escaped = "".join(c if " " <= c <= "~" and c not in "'\\" else "''" if c == "'" else "\\\\" if c == "\\" else f"\\X2\\{ord(c):04X}\\X0\\" for c in text)
     for old in ("Larkmoor Rise", "Ground floor", "'Wall'", "Block wall 240", "Aerated concrete block 240", "Round window"):
-        source = source.replace(old, f"'{escaped}'" if old.startswith("'") else escaped if "concrete" not in old else f"{escaped} aerated concrete block")
+        source = source.replace(old, f"'{escaped}'" if old.startswith("'") else escaped if "concrete" not in old else f"Aerated concrete block {escaped}")
     return source
 
 
@@ -87,15 +87,17 @@ def in_page(file):
 
 
 class Page(html.parser.HTMLParser):
-    """Our pages have scripts of their own, none of which holds a name, and no attribute that is a script."""
+    """Our pages have scripts of their own, none of which holds a name but in data that nothing can end early, and no attribute that is a script."""
 
     def __init__(self):
         super().__init__()
         self.found = []
         self.script = False
+        self.is_data = False
 
     def handle_starttag(self, tag, attrs):
         self.script = tag == "script"
+        self.is_data = ("type", "application/json") in attrs
         if tag in ("img", "iframe", "object", "embed", "base", "link") or any(name.startswith("on") or str(value).strip().lower().startswith("javascript:") for name, value in attrs):
             self.found.append(f"<{tag} {attrs}>"[:120])
 
@@ -103,7 +105,11 @@ class Page(html.parser.HTMLParser):
         self.script = False
 
     def handle_data(self, data):
-        if self.script and re.search(r"alert\([12]\)", data):
+        if self.script and self.is_data:
+            json.loads(data)
+            if "<" in data or ">" in data or "&" in data:
+                self.found.append(f"data with marks of HTML: {data[:80]!r}")
+        elif self.script and re.search(r"alert\([12]\)", data):
             self.found.append(f"a script holds a name: {data[:80]!r}")
 
 

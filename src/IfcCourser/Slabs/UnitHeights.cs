@@ -8,7 +8,7 @@ internal static class UnitHeights
     private const double Dust = 1e-6;
 
     /// <summary>
-    /// The height of the course that needs the fewest such units; null where none does. Each block allows the heights at which one of the units
+    /// The height of the course that needs the fewest such units, none where the bed takes all; null where no height will do. Each block allows the heights at which one of the units
     /// keeps its bed within the limits; what all allow changes only where one of these ranges begins or ends.
     /// </summary>
     public static SlabRemedy? Of(BedField field, Catalog catalog)
@@ -29,7 +29,7 @@ internal static class UnitHeights
             if (best is null || others.Length < best.Blocks)
             {
                 best = new SlabRemedy(
-                    RemedyKind.OtherUnits, at, others.Max(block => Math.Abs(block.Step!.Value)), others.Sum(block => block.Area),
+                    RemedyKind.OtherUnits, at, others.Select(block => Math.Abs(block.Step!.Value)).DefaultIfEmpty(0).Max(), others.Sum(block => block.Area),
                     others.Sum(block => block.Area * Math.Abs(block.Step!.Value)),
                     field.Room(at) - chosen.Sum(block => block.Area * block.Step!.Value), others.Length, IsPossible: true, 0);
             }
