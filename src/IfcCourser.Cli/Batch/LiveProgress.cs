@@ -28,6 +28,7 @@ internal static class LiveProgress
             {
                 context.AddTask(Messages.BatchTask);
                 work();
+                context.Refresh();
             });
     }
 
@@ -48,7 +49,12 @@ internal static class LiveProgress
     /// <summary>Lots, rates and time left; the time runs on between lots.</summary>
     private sealed class LineColumn(BatchProgress progress) : ProgressColumn
     {
+        /// <summary>Columns of the bar's percentage and of what stands between the columns.</summary>
+        private const int Others = 8;
+
         protected override bool NoWrap => true;
+
+        public override int? GetColumnWidth(RenderOptions options) => Math.Max(1, options.ConsoleSize.Width - BarWidth - Others);
 
         public override IRenderable Render(RenderOptions options, ProgressTask task, TimeSpan deltaTime) => new Text(progress.Line());
     }

@@ -10,7 +10,7 @@ namespace IfcCourser.Output.Json;
 internal static class JsonValues
 {
     /// <summary>mm: what no building reaches, and sums of lengths can hold.</summary>
-    private const long LargestLength = 1_000_000_000;
+    private const long LargestLength = 1_000_000_000_000;
 
     private static readonly JsonWriterOptions _compact = LayoutJson.Options with { Indented = false };
 

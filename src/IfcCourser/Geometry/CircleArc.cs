@@ -8,6 +8,9 @@ public static class CircleArc
     /// <summary>No chord spans more than this angle, radians (5 degrees).</summary>
     private const double WidestStep = Math.PI / 36;
 
+    /// <summary>No chord spans less, radians (a quarter of a degree): an arc of 100 m stands 0.25 mm off it, and no building's is wider.</summary>
+    private const double NarrowestStep = Math.PI / 720;
+
     /// <summary>No chord stands farther than this, mm, off its arc.</summary>
     private const double Sagitta = 0.25;
 
@@ -16,7 +19,7 @@ public static class CircleArc
     {
         const int Quarters = 4;
         const double Dust = 1e-9;
-        var step = radius > Sagitta ? Math.Min(WidestStep, 2 * Math.Acos(1 - (Sagitta / radius))) : WidestStep;
+        var step = radius > Sagitta ? Math.Clamp(2 * Math.Acos(1 - (Sagitta / radius)), NarrowestStep, WidestStep) : WidestStep;
         var steps = Math.Max(1, (int)Math.Ceiling((Math.Abs(angle) / step) - Dust));
         return Math.Abs(angle) >= (2 * Math.PI) - Dust ? (steps + Quarters - 1) / Quarters * Quarters : steps;
     }

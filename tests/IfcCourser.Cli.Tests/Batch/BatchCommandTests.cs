@@ -93,7 +93,7 @@ public sealed class BatchCommandTests : IDisposable
         var plain = CommandRun.Of(errorIsTerminal: true, "batch", _folder.File("lots.csv"), "--out", _folder.File("plain"), "--formats", "json", "--no-colour").Error;
         var piped = Batch("--formats", "json").Error;
 
-        Assert.Matches("\\d% .*of 3 lots", watched);
+        Assert.Matches("\\d%.*3 of 3 lots", watched);
         Assert.Contains("\u001b[2K", watched, StringComparison.Ordinal);
         Assert.Contains("lot 2 failed: ", watched, StringComparison.Ordinal);
         Assert.Matches("\u001b\\[[0-9;]+m", watched);

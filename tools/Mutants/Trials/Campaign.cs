@@ -31,7 +31,7 @@ internal sealed class Campaign(Options options, IReadOnlyList<string> models)
     {
         var count = options.From + options.Count - from;
         string[] arguments = ["work", .. options.Folders, .. Pair("--seed", options.Seed), .. Pair("--from", from), .. Pair("--count", count), .. Pair("--largest", options.Largest)];
-        var start = new ProcessStartInfo(Environment.ProcessPath!, [.. Host(), .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(Environment.ProcessPath!, [.. Host(), .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         start.Environment["DOTNET_GCHeapHardLimit"] = MemoryLimit;
         start.Environment["DOTNET_GCHeapHardLimitPercent"] = null;
         using var process = Process.Start(start)!;
