@@ -52,8 +52,8 @@ public sealed record StepHeader
                 PreprocessorVersion = Text(values, 4),
                 OriginatingSystem = Text(values, 5),
                 Authorization = Text(values, 6),
-                TimeStampRange = values.Count > 1 ? ranges[1] : null,
-                PreprocessorVersionRange = values.Count > 4 ? ranges[4] : null,
+                TimeStampRange = Replaceable(values, ranges, 1),
+                PreprocessorVersionRange = Replaceable(values, ranges, 4),
             },
             "FILE_SCHEMA" => this with { Schemas = Strings(values, 0) },
             _ => this,
@@ -81,6 +81,10 @@ public sealed record StepHeader
 
         return (values, ranges);
     }
+
+    /// <summary>Where a string or nothing stands; null where it is anything else: taking that away could open or close a quote.</summary>
+    private static StepRange? Replaceable(List<StepValue> values, List<StepRange> ranges, int place) =>
+        place < values.Count && values[place].Kind is (StepValueKind.String or StepValueKind.Omitted or StepValueKind.Derived) ? ranges[place] : null;
 
     /// <summary>The place behind a string's closing quote, without the blanks and comments that follow.</summary>
     private static int EndOfValue(ReadOnlySpan<byte> text, int start, int end)

@@ -33,8 +33,12 @@ public static class StepString
             raw = raw[Special(raw, text, ref page)..];
         }
 
-        return text.ToString();
+        return Paired(text.ToString());
     }
+
+    /// <summary>Halves of characters beyond 16 bits that stand alone are no text: U+FFFD in their place.</summary>
+    private static string Paired(string text) =>
+        text.AsSpan().ContainsAnyInRange('\uD800', '\uDFFF') ? string.Concat(text.EnumerateRunes()) : text;
 
     /// <summary>A string with its quotes, in basic characters only.</summary>
     public static string Encode(string text)

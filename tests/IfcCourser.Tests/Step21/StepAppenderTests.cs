@@ -31,6 +31,17 @@ public sealed class StepAppenderTests
         Assert.StartsWith(expected[..expected.IndexOf("ENDSEC;\nEND-", StringComparison.Ordinal)].TrimEnd(), written, StringComparison.Ordinal);
     }
 
+    /// <summary>A number where the time stamp should be, and a quote behind it: another text in its place would take the quote away, and the rest of the file with it.</summary>
+    [Fact]
+    public void AHeaderThatIsNoListOfTextsIsKept()
+    {
+        var text = StepSource.Text(Data).Replace("'2024-03-01T12:00:00'", "6:00',(x'", StringComparison.Ordinal);
+        Assert.True(StepSource.Read(text).IsOk);
+        var written = Append(text);
+        Assert.Contains("6:00',(x'", written, StringComparison.Ordinal);
+        Assert.True(StepSource.Read(written).IsOk);
+    }
+
     [Fact]
     public void AppendingAgainReplacesWhatWasAppended()
     {

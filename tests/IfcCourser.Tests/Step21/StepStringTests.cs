@@ -22,6 +22,7 @@ public sealed class StepStringTests
     [InlineData(@"C:\temp", @"C:\temp")]
     [InlineData(@"\X2\00E4", "ä")]
     [InlineData(@"\X\", @"\X\")]
+    [InlineData(@"a\X2\D83D\X0\b", "a\uFFFDb")]
     public void DirectivesAreDecoded(string raw, string expected) =>
         Assert.Equal(expected, StepSource.Value($"'{raw}'").AsString);
 
