@@ -67,15 +67,18 @@ public sealed class FaceReader
         return [holes.Aggregate(face, WithHole)];
     }
 
-    private IEnumerable<StepInstance> FacesOf(StepValue shell) => (_source.Follow(shell)?[0].AsList ?? []).Select(_source.Follow).OfType<StepInstance>();
+    private IEnumerable<StepInstance> FacesOf(StepValue shell) => _source.Follow(shell) is { } faces ? Members(faces[0]) : [];
+
+    /// <summary>Of a SET each once (ISO 10303-11, SET data type, from memory): files that name one over and over are broken or hostile.</summary>
+    private IEnumerable<StepInstance> Members(StepValue set) => set.AsList.Select(_source.Follow).OfType<StepInstance>().DistinctBy(member => member.Id);
 
     private bool CanFollow(StepInstance face) =>
         (face[1].IsNothing || _source.Follow(face[1])?.Type is "IFCPLANE" or "IFCCYLINDRICALSURFACE" or "IFCSURFACEOFLINEAREXTRUSION")
-        && face[0].AsList.Select(_source.Follow).OfType<StepInstance>().All(bound => Loop(bound) is not null);
+        && Members(face[0]).All(bound => Loop(bound) is not null);
 
     private ImmutableArray<PlanarFace> Face(StepInstance face)
     {
-        var bounds = face[0].AsList.Select(_source.Follow).OfType<StepInstance>().Select(bound => (Loop: Loop(bound) ?? [], bound.Type)).ToList();
+        var bounds = Members(face[0]).Select(bound => (Loop: Loop(bound) ?? [], bound.Type)).ToList();
         ImmutableArray<ImmutableArray<Vector3>> loops = [.. bounds.Select(bound => bound.Loop)];
         switch (face[1].IsNothing ? null : _source.Follow(face[1]))
         {

@@ -117,9 +117,10 @@ public sealed class BodyReaderTests
     }
 
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public void A_brep_may_be_wound_inside_out(bool outwards)
+    [InlineData(true, 1)]
+    [InlineData(false, 1)]
+    [InlineData(true, 10_000)]
+    public void A_brep_may_be_wound_inside_out_and_its_bounds_be_named_over_and_over(bool outwards, int times)
     {
         var text = new ModelText();
         int P(double x, double y, double z) => text.Point(x, y, z);
@@ -128,7 +129,8 @@ public sealed class BodyReaderTests
         var ids = faces.Select(face =>
         {
             var loop = text.Add($"IFCPOLYLOOP(({string.Join(",", face.Select(i => $"#{p[i]}"))}))");
-            return $"#{text.Add($"IFCFACE((#{text.Add($"IFCFACEOUTERBOUND(#{loop},{(outwards ? ".T." : ".F.")})")}))")}";
+            var bound = text.Add($"IFCFACEOUTERBOUND(#{loop},{(outwards ? ".T." : ".F.")})");
+            return $"#{text.Add($"IFCFACE(({string.Join(',', Enumerable.Repeat($"#{bound}", times))}))")}";
         }).ToList();
         var solid = Read(text, text.Add($"IFCFACETEDBREP(#{text.Add($"IFCCLOSEDSHELL(({string.Join(",", ids)}))")})"));
         Assert.Equal(Wall, solid.Volume, 1e-3);
