@@ -8,8 +8,8 @@ public static class CircleArc
     /// <summary>No chord spans more than this angle, radians (5 degrees).</summary>
     private const double WidestStep = Math.PI / 36;
 
-    /// <summary>No chord spans less, radians (a quarter of a degree): an arc of 100 m stands 0.25 mm off it, and no building's is wider.</summary>
-    private const double NarrowestStep = Math.PI / 720;
+    /// <summary>An arc is made of no more chords: those of a whole circle of 100 m. Only circles of no building's size need more.</summary>
+    private const int MostSteps = 1440;
 
     /// <summary>No chord stands farther than this, mm, off its arc.</summary>
     private const double Sagitta = 0.25;
@@ -19,8 +19,8 @@ public static class CircleArc
     {
         const int Quarters = 4;
         const double Dust = 1e-9;
-        var step = radius > Sagitta ? Math.Clamp(2 * Math.Acos(1 - (Sagitta / radius)), NarrowestStep, WidestStep) : WidestStep;
-        var steps = Math.Max(1, (int)Math.Ceiling((Math.Abs(angle) / step) - Dust));
+        var step = radius > Sagitta ? Math.Min(WidestStep, 2 * Math.Acos(1 - (Sagitta / radius))) : WidestStep;
+        var steps = (int)Math.Clamp(Math.Ceiling((Math.Abs(angle) / step) - Dust), 1, MostSteps);
         return Math.Abs(angle) >= (2 * Math.PI) - Dust ? (steps + Quarters - 1) / Quarters * Quarters : steps;
     }
 

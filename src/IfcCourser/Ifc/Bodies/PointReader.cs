@@ -42,12 +42,18 @@ public sealed class PointReader
             yield break;
         }
 
-        foreach (var point in PointsOf(item, depth))
+        try
         {
-            yield return point;
+            foreach (var point in PointsOf(item, depth))
+            {
+                yield return point;
+            }
         }
-
-        _open.Remove(item.Id);
+        finally
+        {
+            // Also where whoever asks has seen enough.
+            _open.Remove(item.Id);
+        }
     }
 
     private IEnumerable<Vector3> PointsOf(StepInstance item, int depth) => item.Type switch
