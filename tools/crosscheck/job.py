@@ -27,6 +27,11 @@ LIMIT = 600  # seconds for one command
 SUPPORTED = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'IFC(2X3|4|4X3)(_\w+)?'", re.I)
 
 
+def invocation(file: Path):
+    """How the command under test is called: a build's library by dotnet, a packaged file by itself."""
+    return ["dotnet", str(file)] if file.suffix == ".dll" else [str(file)]
+
+
 @dataclass(frozen=True)
 class Tools:
     """Where the command under test and the outside readers are."""

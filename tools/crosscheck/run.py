@@ -2,7 +2,7 @@
 """Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, openpyxl, LibreOffice, web-ifc,
 @ifc-lite/wasm, @parametricos/bcf-js, and Chromium with axe-core.
 
-    run.py --command DLL --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
+    run.py --command FILE --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]
 
 Lays out every fixture, and every real model where the shared folder is there, checks all that is written, and prints
 tables. Exit status 1 where any problem was found; nothing is skipped without a line that says so.
@@ -45,7 +45,7 @@ def main():
     if not verifier.is_file():
         print("verify_layout.py is not here: the laws of the layout are held by the tests alone")
         verifier = None
-    tools = job.Tools(["dotnet", str(arguments.command)], arguments.node, verifier)
+    tools = job.Tools(job.invocation(arguments.command), arguments.node, verifier)
     tasks = [task for task in all_tasks(arguments) if arguments.only in task.model.name]
     if not any(task.kind == "real" for task in tasks):
         print("the real models are not here: fixtures only")
@@ -54,26 +54,10 @@ def main():
     print("openpyxl reads every workbook; LibreOffice works out those of the houses")
     print(f"repeated for the same bytes, written as parts and with moved openings, held to IDS: the houses, and every {REPEATED}th small fixture")
     problems = ids_files.write_and_check(arguments.work / "ids", tools.command)
-    results = lay_out_all(tasks, tools)
-    problems += [f"{r.model}: {p}" for r in results for p in r.problems]
-    problems += bad_input.problems(arguments.fixtures / "bad", arguments.work / "bad", tools.command)
-    problems += embeds.problems(arguments.fixtures / "ifc" / "yarrow" / "yarrow.ifc", arguments.work / "embeds", tools.command)
-    problems += slab.problems(arguments.fixtures, arguments.work / "slab", tools.command, verifier)
-    problems += ids_files.width_problems(arguments.work / "ids", arguments.fixtures / "ifc" / "sorrel" / "sorrel.ifc", tools.node)
-    problems += [f"batch: {p}" for p in batch.problems(tools.command, arguments.fixtures, arguments.work / "batch")]
-    problems += [f"compare: {p}" for p in compare.problems(tools.command, arguments.fixtures, arguments.work / "compare")]
-    problems += [f"disturbed: {p}" for p in disturbed.problems(tools.command, arguments.fixtures, arguments.work / "disturbed")]
-    problems += [f"hostile names: {p}" for p in hostile.problems(tools.command, arguments.fixtures, arguments.work / "hostile")]
-    problems += kubernetes.problems(tools.node)
-    problems += completion.problems(tools.command)
-    problems += tutorial.problems(arguments.fixtures, arguments.work / "tutorial", tools.command)
-    problems += faults.undetected([task.out / "layout.json" for task in tasks if task.kind == "fixture"], arguments.work / "faults", tools.node)
-    houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
-    if houses:
-        problems += [f"page of {text}" for text in page.problems(houses, arguments.work / "pages", tools)]
-    else:
-        print("no house among the models: pages are not opened in a browser")
-    problems += bcf.problems([task.model for task in tasks if task.kind == "fixture" and task.model.stem == task.model.parent.name], arguments.work / "bcf", tools.command, tools.node)
+    with ProcessPoolExecutor(os.cpu_count()) as pool:
+        results = lay_out_all(tasks, tools, pool)
+        problems += [f"{r.model}: {p}" for r in results for p in r.problems]
+        problems += check_others(other_checks(arguments, tasks, tools), pool)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
                   report.print_limits):
@@ -104,17 +88,56 @@ def is_house(model):
     return model.stem == model.parent.name
 
 
-def lay_out_all(tasks, tools):
+def other_checks(arguments, tasks, tools):
+    """(name, check, what it is given) of all that is not about one model; the longest first."""
+    fixtures, work, command, node = arguments.fixtures, arguments.work, tools.command, tools.node
+    layouts = [task.out / "layout.json" for task in tasks if task.kind == "fixture"]
+    houses = [task.out for task in tasks if is_house(task.model) and (task.out / "report.html").is_file()]
+    if not houses:
+        print("no house among the models: pages are not opened in a browser")
+    return [
+        ("batch", batch.problems, (command, fixtures, work / "batch")),
+        ("hostile names", hostile.problems, (command, fixtures, work / "hostile")),
+        ("compare", compare.problems, (command, fixtures, work / "compare")),
+        ("disturbed", disturbed.problems, (command, fixtures, work / "disturbed")),
+        ("tutorial", tutorial.problems, (fixtures, work / "tutorial", command)),
+        *([("pages", page.problems, (houses, work / "pages", tools))] if houses else []),
+        ("slab", slab.problems, (fixtures, work / "slab", command, tools.verifier)),
+        ("bad input", bad_input.problems, (fixtures / "bad", work / "bad", command)),
+        ("BCF", bcf.problems, ([task.model for task in tasks if task.kind == "fixture" and is_house(task.model)], work / "bcf", command, node)),
+        ("faults", faults.undetected, (layouts, work / "faults", node)),
+        ("embeds", embeds.problems, (fixtures / "ifc" / "yarrow" / "yarrow.ifc", work / "embeds", command)),
+        ("widths of IDS", ids_files.width_problems, (work / "ids", fixtures / "ifc" / "sorrel" / "sorrel.ifc", node)),
+        ("completion", completion.problems, (command,)),
+        ("Kubernetes", kubernetes.problems, (node,)),
+    ]
+
+
+def check_others(checks, pool):
+    """Runs the checks side by side; the problems of all, in the order of the checks."""
+    running = [(name, pool.submit(timed, check, given)) for name, check, given in checks]
+    problems = []
+    for name, one in running:
+        found, seconds = one.result()
+        print(f"{name}: {len(found)} problems, {seconds:.0f} s", flush=True)
+        problems += [f"{name}: {text}" for text in found]
+    return problems
+
+
+def timed(check, given):
+    began = time.monotonic()
+    return list(check(*given)), time.monotonic() - began
+
+
+def lay_out_all(tasks, tools, pool):
     """Lays the models out side by side and prints a line as each is done."""
     print(f"{'model':46} {'walls':>5} {'coursed':>7} {'sheets':>6} {'breaches':>8} {'problems':>8} {'seconds':>7}")
     # The largest first, so that none of them runs alone at the end.
     order = sorted(tasks, key=lambda task: -task.model.stat().st_size)
-    with ProcessPoolExecutor(os.cpu_count()) as pool:
-        running = [pool.submit(job.check, task, tools) for task in order]
-        results = []
-        for done in as_completed(running):
-            results.append(done.result())
-            print_row(results[-1])
+    results = []
+    for done in as_completed([pool.submit(job.check, task, tools) for task in order]):
+        results.append(done.result())
+        print_row(results[-1])
     print(f"{len(results)} models, {sum(r.walls for r in results)} walls, {sum(r.coursed for r in results)} coursed, "
           f"{sum(r.coursed > 0 for r in results)} models with coursed walls, {sum(r.breaches or 0 for r in results)} breaches")
     return sorted(results, key=lambda r: r.model)

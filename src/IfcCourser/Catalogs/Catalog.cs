@@ -75,7 +75,7 @@ public sealed record Catalog
 
     /// <summary>
     /// Words that mark a layer, material, part or type name as this catalog's masonry: beginnings of words, or with a star
-    /// before them any part of one; case does not count.
+    /// before them any part of one, with a full stop behind them whole to their end; case does not count.
     /// </summary>
     public required ImmutableArray<string> MasonryWords { get; init; }
 

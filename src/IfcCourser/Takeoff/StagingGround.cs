@@ -4,6 +4,7 @@ using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Units;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Prepared;
 using NetTopologySuite.Index.Strtree;
 
 namespace IfcCourser.Takeoff;
@@ -22,8 +23,11 @@ internal sealed class StagingGround
     private readonly StagingData _data;
     private readonly bool _isOnGround;
     private readonly STRtree<Polygon> _walls = new();
-    private readonly STRtree<Polygon> _around = new();
-    private readonly STRtree<Polygon> _ways = new();
+    private readonly STRtree<IPreparedGeometry> _around = new();
+    private readonly STRtree<IPreparedGeometry> _ways = new();
+
+    /// <summary>By wall, what is still free beside it; packs only ever take from it.</summary>
+    private readonly Dictionary<string, List<Spot>> _free = new(StringComparer.Ordinal);
     private readonly List<Polygon> _packs = [];
 
     /// <param name="walls">Of the storey.</param>
@@ -31,27 +35,42 @@ internal sealed class StagingGround
     public StagingGround(IReadOnlyCollection<WallLayout> walls, IReadOnlyCollection<WallLayout>? below, StagingData data)
     {
         (_data, _isOnGround) = (data, below is null);
-        Insert(_walls, walls.SelectMany(wall => WallSequence.Polygons(wall)));
-        Insert(_around, walls.Concat(below ?? []).SelectMany(wall => WallSequence.Polygons(wall)));
-        Insert(_ways, walls.SelectMany(Ways).Select(PlanPolygon.Of));
+        Insert(_walls, walls.SelectMany(wall => WallSequence.Polygons(wall)), polygon => polygon);
+        Insert(_around, walls.Concat(below ?? []).SelectMany(wall => WallSequence.Polygons(wall)), PreparedGeometryFactory.Prepare);
+        Insert(_ways, walls.SelectMany(Ways).Select(PlanPolygon.Of), PreparedGeometryFactory.Prepare);
     }
 
     /// <summary>The place beside a wall nearest to a share of its length, inside the walls rather than outside; null where there is none.</summary>
     public StagedPlace? Place(WallLayout wall, double share)
     {
         var target = wall.Frame.Length.Mm * share;
-        var found = Places(wall)
-            .Select(place => (place.Place, place.Away, Off: Math.Abs(place.S - target), Loop: place.Place.Loop(_data)))
-            .Select(place => (place.Place, place.Loop, IsInside: IsInside(place.Loop, place.Place.Along), Effort: place.Off + (2 * place.Away)))
-            .Where(place => _isOnGround || place.IsInside)
-            .OrderBy(place => place.IsInside ? 0 : 1).ThenBy(place => place.Effort)
-            .FirstOrDefault(place => IsFree(PlanPolygon.Of(place.Loop)));
-        if (found.Place is not null)
+        if (FreeBeside(wall).MinBy(spot => (spot.IsInside ? 0 : 1, Math.Abs(spot.S - target) + (2 * spot.Away))) is not { } taken)
         {
-            _packs.Add(PlanPolygon.Of(found.Loop));
+            return null;
         }
 
-        return found.Place;
+        _packs.Add(taken.Pack);
+        foreach (var spots in _free.Values)
+        {
+            spots.RemoveAll(spot => IsTooNear(spot.Pack, taken.Pack));
+        }
+
+        return taken.Place;
+    }
+
+    private List<Spot> FreeBeside(WallLayout wall)
+    {
+        if (!_free.TryGetValue(wall.Identity.GlobalId, out var spots))
+        {
+            _free[wall.Identity.GlobalId] = spots = [.. Places(wall)
+                .Select(place => (place, Loop: place.Place.Loop(_data)))
+                .Select(place => (place.place, place.Loop, Pack: PlanPolygon.Of(place.Loop)))
+                .Where(place => IsClear(place.Pack) && _packs.TrueForAll(other => !IsTooNear(place.Pack, other)))
+                .Select(place => new Spot(place.place.Place, place.place.S, place.place.Away, IsInside(place.Loop, place.place.Place.Along), place.Pack))
+                .Where(spot => _isOnGround || spot.IsInside)];
+        }
+
+        return spots;
     }
 
     private IEnumerable<(StagedPlace Place, double S, double Away)> Places(WallLayout wall)
@@ -70,22 +89,25 @@ internal sealed class StagingGround
         }
     }
 
-    private static void Insert(STRtree<Polygon> tree, IEnumerable<Polygon> polygons)
+    private static void Insert<T>(STRtree<T> tree, IEnumerable<Polygon> polygons, Func<Polygon, T> kept)
     {
         foreach (var polygon in polygons)
         {
-            tree.Insert(polygon.EnvelopeInternal, polygon);
+            tree.Insert(polygon.EnvelopeInternal, kept(polygon));
         }
     }
 
-    private bool IsFree(Polygon pack)
+    /// <summary>Clear of walls and of ways.</summary>
+    private bool IsClear(Polygon pack)
     {
         var (near, box) = (pack.EnvelopeInternal.Copy(), pack.EnvelopeInternal);
         near.ExpandBy(_data.Strip.Mm);
         return _walls.Query(near).All(wall => wall.Distance(pack) >= _data.Strip.Mm - Dust)
-            && !_ways.Query(box).Any(pack.Intersects)
-            && _packs.TrueForAll(other => other.Distance(pack) >= Between - Dust);
+            && !_ways.Query(box).Any(way => way.Intersects(pack));
     }
+
+    private static bool IsTooNear(Polygon pack, Polygon other) =>
+        pack.EnvelopeInternal.Distance(other.EnvelopeInternal) < Between - Dust && pack.Distance(other) < Between - Dust;
 
     /// <summary>Whether walls stand on all four sides of each corner, here or a storey lower.</summary>
     private bool IsInside(ImmutableArray<Vector2> loop, Vector2 along)
@@ -94,7 +116,7 @@ internal sealed class StagingGround
         Vector2[] ways = [along, along.Left, -along, -along.Left];
         return loop.All(corner => ways.All(way => Meets(PlanPolygon.Line(corner, corner + (way * Far)))));
 
-        bool Meets(LineString line) => _around.Query(line.EnvelopeInternal).Any(line.Intersects);
+        bool Meets(LineString line) => _around.Query(line.EnvelopeInternal).Any(wall => wall.Intersects(line));
     }
 
     /// <summary>Both ways through each opening that reaches the floor, as deep as packs reach.</summary>
@@ -107,4 +129,7 @@ internal sealed class StagingGround
             yield return [At(door.Left, -_data.Reach), At(door.Left, wall.Frame.Thickness + _data.Reach), At(door.Right, wall.Frame.Thickness + _data.Reach), At(door.Right, -_data.Reach)];
         }
     }
+
+    /// <summary>A place clear of walls and ways, <paramref name="S"/> mm along its wall and <paramref name="Away"/> mm off its face.</summary>
+    private sealed record Spot(StagedPlace Place, double S, double Away, bool IsInside, Polygon Pack);
 }

@@ -32,11 +32,11 @@ public static class NameWords
 
     private static bool Holds(string text, string word)
     {
-        var anywhere = word.StartsWith('*');
+        var (anywhere, ends) = (word.StartsWith('*'), word.EndsWith('.'));
         var sought = Parted(word).Trim();
         for (var at = text.IndexOf(sought, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(sought, at + 1, StringComparison.OrdinalIgnoreCase))
         {
-            if (anywhere || IsStart(text, at))
+            if ((anywhere || IsStart(text, at)) && (!ends || IsEnd(text, at + sought.Length)))
             {
                 return true;
             }
@@ -47,6 +47,8 @@ public static class NameWords
 
     private static bool IsStart(string text, int at) =>
         at == 0 || !char.IsLetter(text[at - 1]) || (char.IsLower(text[at - 1]) && char.IsUpper(text[at]));
+
+    private static bool IsEnd(string text, int at) => at == text.Length || !char.IsLetterOrDigit(text[at]);
 
     // "Sand-lime_brick" and "sand lime brick" are one name.
     private static string Parted(string name)
