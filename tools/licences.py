@@ -2,7 +2,7 @@
 """The licences of all packages that the lock files name, from the packages themselves.
 
     licences.py                        lists them, shipped ones apart; exit status 1 where one is not known to be free to use so
-    licences.py --notices FILE         also writes the licences of what is shipped
+    licences.py --notices FILE         lists those of what is shipped alone, and writes them
     licences.py --timeless SBOM.json   takes the clock out of a CycloneDX file, so that the same packages give the same bytes
 """
 import argparse
@@ -30,7 +30,7 @@ def main():
     build_only = {name.lower() for name in BUILD_ONLY.findall((TOP / "src" / "Directory.Build.props").read_text("utf-8"))}
     shipped = locked([TOP / "src" / "IfcCourser.Cli" / "packages.lock.json"]) - {p for p in locked(lock_files()) if p[0].lower() in build_only}
     others = locked(lock_files()) - shipped
-    unknown = told("shipped", shipped) + told("for building, tests and tools only", others)
+    unknown = told("shipped", shipped) + ([] if arguments.notices else told("for building, tests and tools only", others))
     for line in unknown:
         print(f"NOT KNOWN: {line}")
     if not shipped:

@@ -10,7 +10,9 @@ internal sealed class BatchProgress(Terminal terminal, int lots, long work)
 {
     private const int Tenths = 10;
 
+    /// <summary>Held while lines are written, which can wait for a bar that is being drawn; what the bar asks for must never wait for it.</summary>
     private readonly Lock _telling = new();
+    private readonly Lock _counting = new();
     private readonly long _began = Stopwatch.GetTimestamp();
     private int _done;
     private int _failed;
@@ -27,7 +29,7 @@ internal sealed class BatchProgress(Terminal terminal, int lots, long work)
     {
         get
         {
-            lock (_telling)
+            lock (_counting)
             {
                 return work > 0 ? (double)_workDone / work : (double)_done / lots;
             }
@@ -40,15 +42,13 @@ internal sealed class BatchProgress(Terminal terminal, int lots, long work)
     {
         lock (_telling)
         {
-            _done++;
-            _workDone += size;
+            var done = Count(failure is not null, size);
             if (failure is not null)
             {
-                _failed++;
                 Say(Messages.LotFailed(lot, failure));
             }
 
-            if (!IsLive && (terminal.Verbose || _done * Tenths / lots > (_done - 1) * Tenths / lots))
+            if (!IsLive && (terminal.Verbose || done * Tenths / lots > (done - 1) * Tenths / lots))
             {
                 terminal.Note(Line());
             }
@@ -58,10 +58,20 @@ internal sealed class BatchProgress(Terminal terminal, int lots, long work)
     /// <summary>Lots done and failed, how many a second, and the time left as it stands now.</summary>
     public string Line()
     {
-        lock (_telling)
+        lock (_counting)
         {
             var elapsed = Stopwatch.GetElapsedTime(_began);
             return Messages.BatchProgress(_done, lots, _failed, _done / Math.Max(elapsed.TotalSeconds, 0.001), Left(elapsed));
+        }
+    }
+
+    private int Count(bool isFailed, long size)
+    {
+        lock (_counting)
+        {
+            _failed += isFailed ? 1 : 0;
+            _workDone += size;
+            return ++_done;
         }
     }
 

@@ -75,13 +75,13 @@ public sealed class StepFile : IDisposable
     /// <summary>Whether the file carries a digital signature, which no changed copy can keep.</summary>
     public bool HasSignature => SignatureStart is not null;
 
-    /// <summary>Behind the <c>ENDSEC;</c> of the last DATA section.</summary>
+    /// <summary>Behind the <c>ENDSEC;</c> of the last DATA section, with whatever else stands before the semicolon.</summary>
     internal long EndOfData
     {
         get
         {
             var end = DataSections[^1].End;
-            return end + _bytes.From(end).IndexOf((byte)';') + 1;
+            return end + StepText.EndOfStatement(_bytes.From(end), 0);
         }
     }
 

@@ -52,9 +52,10 @@ internal sealed class StepIndexer
 
             var isClosed = EndStatement(text) && name switch
             {
-                "HEADER" => ReadHeader(),
+                // A header stands before the data; what stands behind is none, and must not be written to as one.
+                "HEADER" when _dataSections.Count == 0 => ReadHeader(),
                 "DATA" => ReadData(),
-                "ANCHOR" or "REFERENCE" => SkipSection(),
+                "HEADER" or "ANCHOR" or "REFERENCE" => SkipSection(),
                 _ => true,
             };
             if (!isClosed)

@@ -105,6 +105,29 @@ public sealed class StepAppenderTests
         Assert.EndsWith("END-ISO-10303-21;\n", written, StringComparison.Ordinal);
     }
 
+    /// <summary>A header stands before the data (ISO 10303-21, 4.3): another behind it is not written to, or bytes would be copied out of order.</summary>
+    [Fact]
+    public void AHeaderBehindTheDataIsKeptAsItIs()
+    {
+        const string Late = "HEADER;\nFILE_NAME('n','late',(''),(''),'p','o','');\nENDSEC;\n";
+        var text = StepSource.Text(Data);
+        var written = Append(text + Late);
+        Assert.EndsWith("END-ISO-10303-21;\n" + Late, written, StringComparison.Ordinal);
+        Assert.Contains("'2025-01-01'", written, StringComparison.Ordinal);
+        using var file = StepSource.Read(written).Value!;
+        Assert.Equal("x", file.Find(8)![0].AsString);
+    }
+
+    /// <summary>The section's end reaches to the semicolon that ends the statement, not to one in a text of it.</summary>
+    [Fact]
+    public void WhatStandsBetweenTheSectionsEndAndItsSemicolonGoesWithIt()
+    {
+        var text = StepSource.Text(Data).Replace("ENDSEC;\nEND-", "ENDSEC),'2;1');\nEND-", StringComparison.Ordinal);
+        Assert.True(StepSource.Read(text).IsOk);
+        using var file = StepSource.Read(Append(text)).Value!;
+        Assert.Equal("x", file.Find(8)![0].AsString);
+    }
+
     [Fact]
     public void AMissingEndMarkIsAdded()
     {
