@@ -14,9 +14,10 @@ dotnet restore src/IfcCourser.Cli --locked-mode
 # Emptied, for a package for each system would be made otherwise.
 dotnet pack src/IfcCourser.Cli -c Release --no-restore -o "$folder" -p:RuntimeIdentifiers= "${same[@]}"
 for system in "$@"; do
-    # Compiled ahead of time: start-up is most of what a small model takes. Not the runtime once more, and not the workbook's library.
+    # Compiled ahead of time, together with the runtime, whose lists and queries over our own values would else be compiled at each start: start-up is most of
+    # what a small model takes.
     dotnet publish src/IfcCourser.Cli -c Release -r "$system" --self-contained -o "$folder/$system" \
-        -p:PublishSingleFile=true -p:EnableSingleFileAnalyzer=false -p:PublishReadyToRun=true -p:PublishReadyToRunComposite=false -p:DebugType=none -p:RestoreLockedMode=true "${same[@]}"
+        -p:PublishSingleFile=true -p:EnableSingleFileAnalyzer=false -p:PublishReadyToRun=true -p:PublishReadyToRunComposite=true -p:DebugType=none -p:RestoreLockedMode=true "${same[@]}"
 done
 /usr/bin/env python3 tools/licences.py --notices "$folder/LICENCES.txt"
 version=$(dotnet msbuild src/IfcCourser.Cli -getProperty:Version)

@@ -6,6 +6,7 @@
 
 FOLDER has web-ifc and @ifc-lite/wasm installed (npm install with tools/crosscheck/package.json). Compared are
     ours      Read: index, every wall with its openings, and junctions
+    ourlist   Read: index, every wall with its openings, property sets and path connections, without shapes
     list      web-ifc reading the same walls, openings, property sets and path connections, without meshes
     meshes    web-ifc reading the same walls and openings with their meshes, fillings and path connections
     second    @ifc-lite/wasm with the mesh of every wall, its openings cut
@@ -26,6 +27,7 @@ def main():
     parser.add_argument("--read", type=Path, required=True)
     parser.add_argument("--node", type=Path, required=True)
     parser.add_argument("--runs", type=int, default=7)
+    parser.add_argument("--ours", choices=("ours", "ourlist"), default="ours")
     parser.add_argument("--peers", default="list,meshes,second", help="which of the others, with commas")
     parser.add_argument("models", type=Path, nargs="+")
     arguments = parser.parse_args()
@@ -38,13 +40,13 @@ def main():
 
 def print_rows(model, arguments):
     here, node = Path(__file__).parent, arguments.node.resolve()
-    commands = {"ours": ["dotnet", arguments.read.resolve(), model], "list": ["node", here / "read_walls.mjs", node, model, "list"],
+    commands = {"ours": ["dotnet", arguments.read.resolve(), model], "ourlist": ["dotnet", arguments.read.resolve(), model, "list"], "list": ["node", here / "read_walls.mjs", node, model, "list"],
                 "meshes": ["node", here / "read_walls.mjs", node, model], "second": ["node", here / "read_walls_second.mjs", node, model]}
-    commands = {name: command for name, command in commands.items() if name in ("ours", *arguments.peers.split(","))}
+    commands = {name: command for name, command in commands.items() if name in (arguments.ours, *arguments.peers.split(","))}
     rounds = [{name: timed(command) for name, command in commands.items()} for _ in range(arguments.runs + 1)][1:]
     for name in commands:
         times, ratios, processor = ([part(r) for r in rounds] for part in (
-            lambda r: r[name][0], lambda r: r["ours"][0] / r[name][0], lambda r: r["ours"][1] / r[name][1]))
+            lambda r: r[name][0], lambda r: r[arguments.ours][0] / r[name][0], lambda r: r[arguments.ours][1] / r[name][1]))
         print(f"{model.name:40} {model.stat().st_size / 1e6:6.1f}  {name:8} {three(times):>24} {three(ratios):>20} {three(processor):>20} "
               f"{max(r[name][2] for r in rounds):10.0f}", flush=True)
 

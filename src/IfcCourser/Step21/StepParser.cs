@@ -9,12 +9,22 @@ internal ref struct StepParser
     /// <summary>Lists and typed values nested deeper than this are refused; no schema needs more than a handful.</summary>
     private const int DeepestNesting = 100;
 
+    private const int MostKept = 4096;
+
+    /// <summary>Values of the lists that are open, one list behind the other; the thread's own, for a list's length is known at its end only.</summary>
+    [ThreadStatic]
+    private static StepValue[]? _stack;
+
     private readonly ReadOnlySpan<byte> _text;
+    private StepValue[] _open;
+    private int _count;
     private int _depth;
 
     public StepParser(ReadOnlySpan<byte> text, int at)
     {
+        const int Usual = 64;
         _text = text;
+        _open = _stack ??= new StepValue[Usual];
         At = StepText.SkipBlanks(text, at);
     }
 
@@ -64,10 +74,10 @@ internal ref struct StepParser
             return [];
         }
 
-        var values = ImmutableArray.CreateBuilder<StepValue>();
+        var start = _count;
         while (true)
         {
-            values.Add(Value());
+            Push(Value());
             if (Problem is not null)
             {
                 return null;
@@ -76,7 +86,9 @@ internal ref struct StepParser
             if (Next == ')')
             {
                 Take(')');
-                return values.DrainToImmutable();
+                var values = _open.AsSpan(start, _count - start).ToImmutableArray();
+                _count = start;
+                return values;
             }
 
             if (!Take(','))
@@ -84,6 +96,18 @@ internal ref struct StepParser
                 return null;
             }
         }
+    }
+
+    private void Push(StepValue value)
+    {
+        if (_count == _open.Length)
+        {
+            Array.Resize(ref _open, 2 * _open.Length);
+            // Not one of unusual length, which would be kept for as long as the thread lives.
+            _stack = _open.Length <= MostKept ? _open : _stack;
+        }
+
+        _open[_count++] = value;
     }
 
     /// <summary>One value; <c>$</c> after a failure.</summary>
@@ -94,8 +118,8 @@ internal ref struct StepParser
             (byte)'$' => Single(StepValue.Omitted),
             (byte)'*' => Single(StepValue.Derived),
             (byte)'\'' => Text(),
-            (byte)'"' => StepValue.Binary(Until('"')),
-            (byte)'.' when !StepText.IsDigit(StepText.At(_text, At + 1)) => StepValue.Enumeration(Until('.').ToUpperInvariant()),
+            (byte)'"' => StepValue.Binary(Encoding.ASCII.GetString(Until('"'))),
+            (byte)'.' when !StepText.IsDigit(StepText.At(_text, At + 1)) => StepValue.Enumeration(StepWords.Upper(Until('.'))),
             (byte)'#' => Reference(),
             (byte)'(' => Nested(),
             var b when StepText.IsLetter(b) || b == '!' => Typed(),
@@ -132,16 +156,16 @@ internal ref struct StepParser
     }
 
     /// <summary>The text up to the next such delimiter; both delimiters are passed.</summary>
-    private string Until(char delimiter)
+    private ReadOnlySpan<byte> Until(char delimiter)
     {
         var length = _text[(At + 1)..].IndexOf((byte)delimiter);
         if (length < 0)
         {
             Fail($"a value has no closing {delimiter}");
-            return string.Empty;
+            return [];
         }
 
-        var content = Encoding.ASCII.GetString(_text.Slice(At + 1, length));
+        var content = _text.Slice(At + 1, length);
         At += length + 2;
         return content;
     }
@@ -218,7 +242,7 @@ internal ref struct StepParser
             At++;
         }
 
-        var name = At == start ? null : Encoding.ASCII.GetString(_text[start..At]).ToUpperInvariant();
+        var name = At == start ? null : StepWords.Upper(_text[start..At]);
         At = StepText.SkipBlanks(_text, At);
         return name;
     }
