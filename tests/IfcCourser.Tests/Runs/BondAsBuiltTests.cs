@@ -59,17 +59,17 @@ public sealed class BondAsBuiltTests
         generated =>
         {
             var layout = WallSketch.LayOut(generated.Model, generated.Rules);
-            foreach (var wall in layout.Walls)
+            // Bars of corners are told to both walls once all are laid.
+            var read = CornerCores.Fill([.. layout.Walls.Select(wall => (Wall: wall, Bond: new FinishedBond(wall, layout.Rules))).Select(own => own.Bond.With(own.Bond.Laid, own.Wall.Cores))]);
+            foreach (var (wall, again) in layout.Walls.Zip(read))
             {
-                var bond = new FinishedBond(wall, layout.Rules);
-                var again = bond.With(bond.Laid, wall.Cores);
                 Assert.Equal(wall.Courses.Select(Told), again.Courses.Select(Told));
                 Assert.Equal(wall.Cores.Select(core => (core.At, core.PlayMinus, core.PlayPlus)), again.Cores.Select(core => (core.At, core.PlayMinus, core.PlayPlus)));
                 Assert.Equal(wall.Findings.Select(finding => finding.ToString()).Order(StringComparer.Ordinal), again.Findings.Select(finding => finding.ToString()).Order(StringComparer.Ordinal));
                 Assert.Equal((wall.Quantities.FullUnits, wall.Quantities.PartUnits, wall.Quantities.TroughUnits), (again.Quantities.FullUnits, again.Quantities.PartUnits, again.Quantities.TroughUnits));
             }
         },
-        seed: "0000KOIPe_S3", iter: 3);
+        seed: "3BTbqY7T6k01", iter: 3);
 
     /// <summary>Bars off by up to 160 mm: the changed layout keeps every law, no bar is out that was in, and no rule is broken that was kept.</summary>
     [Fact]
