@@ -20,6 +20,8 @@ internal static partial class Messages
 
     public const string BarOffAlong = "A bar as built stands off its place along the wall by";
 
+    public static string ControlApart(string from, string to) => $"The distance between control points {from} and {to} differs from the plan's by";
+
     public const string LevelAtMost = "A top lies off the level by";
 
     public static string FlatAlong(string wall, double apart, UnitSystem units) => Invariant(
