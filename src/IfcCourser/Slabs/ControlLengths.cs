@@ -1,4 +1,3 @@
-using IfcCourser.Geometry;
 using IfcCourser.Rules;
 
 namespace IfcCourser.Slabs;

@@ -44,6 +44,15 @@ public sealed class ReadingsTests
         Assert.All(survey.Readings.Fit.Residuals, residual => Assert.True(residual.Off.Length < 1e-6));
     }
 
+    /// <summary>A crew that writes northings into the column of eastings gets a mirrored plan: that is said, not that points or units are wrong.</summary>
+    [Fact]
+    public void Exchanged_axes_are_named()
+    {
+        var control = SlabCase.Metric.ShootingList.Take(5).Select(point => Row(new Vector2(point.Point.Plan.Y, point.Point.Plan.X), string.Empty, "CONTROL", point.Number.ToString(CultureInfo.InvariantCulture)));
+        var rows = _places.Select(p => Row(new Vector2(p.Y, p.X), "0", "SLAB", string.Empty));
+        Assert.Contains("with x and y exchanged", SlabCase.Fault("x_mm,y_mm,z_mm,code,point\n" + string.Join('\n', control.Concat(rows))), StringComparison.Ordinal);
+    }
+
     /// <summary>Two points pulled 7 mm apart along the line between them; DIN 18202 table 1 (checkvalues.csv T-DIN1-plan) allows what its row says for the distance.</summary>
     [Fact]
     public void A_distance_between_control_points_is_told_beside_its_limit()
