@@ -20,6 +20,8 @@ internal static partial class Messages
 
     public const string BarOffAlong = "A bar as built stands off its place along the wall by";
 
+    public static string ControlApart(string from, string to) => $"The distance between control points {from} and {to} differs from the plan's by";
+
     public const string LevelAtMost = "A top lies off the level by";
 
     public static string FlatAlong(string wall, double apart, UnitSystem units) => Invariant(
@@ -88,6 +90,9 @@ internal static partial class Messages
     public static Fault ControlUnknown(string file, int line, string point) => new(
         file, line, null, $"\"{point}\" is no point of the layout", "Write the number of a point of points.csv, readings.csv or the set-out sheet.");
 
+    public static Fault ControlExchanged(string file) => new(
+        file, null, null, "control points come to their places only with x and y exchanged", "Exchange the names of the two columns in the header: x or easting, y or northing.");
+
     public static Fault ControlScale(string file, double scale) => new(
         file, null, null, Invariant($"control points lie {scale:0.####} times as far apart in the model as in the file"), "Check the unit of the columns, and the points' numbers.");
 
@@ -152,7 +157,7 @@ internal static partial class Messages
     public static string ControlPointsOff(IEnumerable<ControlResidual> residuals, UnitSystem units) =>
         $"Control points lie off their places after the fit: {string.Join(", ", residuals.Select(residual => $"{residual.Point} by {Mm(residual.Off.Length, units)}"))}";
 
-    public static string PointsNotShot(int count) => Invariant($"{count} rows of the file have no reading");
+    public static string PointsNotShot(int count) => Invariant($"{count} {(count == 1 ? "row of the file has" : "rows of the file have")} no reading");
 
     public static string ReadingColumnsIgnored(ImmutableArray<string> columns) => $"Columns that mean nothing here: {string.Join(", ", columns)}";
 

@@ -337,15 +337,23 @@ internal static partial class Messages
     public static string PiecesChanged(string courses, PieceCounts was, PieceCounts now) => FormattableString.Invariant(
         $"courses {courses}: whole {was.Whole} to {now.Whole}, cut {was.Cut} to {now.Cut}, saw cuts {was.SawCuts} to {now.SawCuts}");
 
-    public static string CountedChange(int before, int after, int elsewhere) => FormattableString.Invariant($"{before} to {after}, {elsewhere} of them new or changed");
+    public static string CountedChange(int before, int after, int elsewhere) => before == after
+        ? FormattableString.Invariant($"{after}, {elsewhere} of them changed")
+        : FormattableString.Invariant($"{before} to {after}, {elsewhere} of them new or changed");
 
     public static string ChangedSince(int changed, int added, int removed) => FormattableString.Invariant($"Walls changed {changed}, added {added}, removed {removed}");
 
     public static string OpeningAt(string label, ElevationRect place, UnitSystem units) =>
         $"{label}, {Text(place.Left, units)} to {Text(place.Right, units)} from the start, {Text(place.Bottom, units)} to {Text(place.Top, units)} up";
 
-    public static string OpeningFromTo(string label, ElevationRect before, ElevationRect after, UnitSystem units) =>
-        $"{label}: left {FromTo(before.Left, after.Left, units)}, right {FromTo(before.Right, after.Right, units)}, sill {FromTo(before.Bottom, after.Bottom, units)}, head {FromTo(before.Top, after.Top, units)}";
+    /// <summary>Of the edges only those that read differently.</summary>
+    public static string OpeningFromTo(string label, ElevationRect before, ElevationRect after, UnitSystem units)
+    {
+        (string Edge, Length Before, Length After)[] edges =
+            [("left", before.Left, after.Left), ("right", before.Right, after.Right), ("sill", before.Bottom, after.Bottom), ("head", before.Top, after.Top)];
+        var changed = edges.Where(edge => Text(edge.Before, units) != Text(edge.After, units)).Select(edge => $"{edge.Edge} {FromTo(edge.Before, edge.After, units)}").ToList();
+        return changed.Count > 0 ? $"{label}: {string.Join(", ", changed)}" : $"{label}: by less than is drawn";
+    }
 
     public static string PlanSited(string label) =>
         $"This lot has the {label} (mirroring turns the model's x axis round, angles are counter-clockwise about its origin); all else is as for the plan as drawn";

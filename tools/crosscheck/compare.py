@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Compare from outside: a house is changed by editing its STEP file, one thing at a time; that must be found and nothing else.
+"""Compare from outside: a house is changed by editing its STEP file, its job or its rules, one thing at a time; that must be found and nothing else.
 
     compare.py --command DLL --fixtures FOLDER --work FOLDER
 
@@ -15,6 +15,7 @@ import sys
 from pathlib import Path
 
 HOUSE = "ifc/sorrel/sorrel.ifc"
+HOUSE_WITH_BARS = "ifc/yarrow/yarrow.ifc"
 INSTANCE = re.compile(r"^#(\d+)=(\w+)\((.*)\);$")
 
 # What a moved, resized or missing opening or wall does to the bond of its wall, or of a wall that it meets.
@@ -125,6 +126,24 @@ def wall_of_other_storey(model):
     model.lines[max(model.lines) + 1] = ["IFCRELCONTAINEDINSPATIALSTRUCTURE", f"'3oRtKMKoSvNkU8WBlrzRNZ',$,$,$,(#{wall}),#{model.named('Upper floor')}"]
 
 
+def wall_thicker(model):
+    """Of the next block of the catalog, with the same left face and the same plaster."""
+    wall = model.named("Ground pantry")
+    profile = model.reachable(wall, "IFCRECTANGLEPROFILEDEF")
+    model.replace(model.reachable(profile, "IFCCARTESIANPOINT"), ",0.)", ",-17.5)")
+    model.replace(profile, ",135.", ",170.")
+    model.leave_out(wall, "IFCRELASSOCIATESMATERIAL")
+    plaster = next(number for number, (kind, rest) in model.lines.items() if kind == "IFCMATERIALLAYER" and "'Gypsum plaster 10'" in rest)
+    last = max(model.lines)
+    model.lines |= {
+        last + 1: ["IFCMATERIAL", "'Aerated concrete block 150',$,$"],
+        last + 2: ["IFCMATERIALLAYER", f"#{last + 1},150.,$,'Aerated concrete block 150',$,$,$"],
+        last + 3: ["IFCMATERIALLAYERSET", f"(#{plaster},#{last + 2},#{plaster}),'Partition 170',$"],
+        last + 4: ["IFCMATERIALLAYERSETUSAGE", f"#{last + 3},.AXIS2.,.POSITIVE.,-102.5,$"],
+        last + 5: ["IFCRELASSOCIATESMATERIAL", f"'1Qw7M9BcvA1b79nPjgUvvj',$,$,$,(#{wall}),#{last + 4}"],
+    }
+
+
 def other_ids(model):
     """Walls and openings with other GlobalIds that stand in the same order, for that decides between equal bonds."""
     for line in model.lines.values():
@@ -167,7 +186,13 @@ def problems(command, fixtures, work):
             yield from one_change("opening_added", compared(command, newer, as_drawn), wall, "opening-added", neighbours)
         if change is wall_of_no_masonry:
             yield from one_change("wall_of_masonry", compared(command, newer, as_drawn), wall, "laid-out", neighbours)
-    newer = work / wall_removed.__name__
+    yield from alone("thickness", compared(command, as_drawn, laid_out(command, work, wall_thicker.__name__, changed(text, wall_thicker))), {"Ground pantry"}, set())
+    job = work / "joint.toml"
+    job.write_text('[[wall]]\nname = "Ground north"\nmovement-joints = ["3.5 m"]\n')
+    jointed = laid_out(command, work, "jointed", text, "--job", job)
+    for older, newer in ((as_drawn, jointed), (jointed, as_drawn)):
+        yield from alone("movement-joints", compared(command, older, newer), {"Ground north"}, FOLLOWS)
+    yield from bars_alone(command, fixtures, work)
     newer = laid_out(command, work, wall_removed.__name__, changed(text, wall_removed))
     yield from come_or_gone("wall removed", compared(command, as_drawn, newer), "removed", "added", as_drawn)
     yield from come_or_gone("wall added", compared(command, newer, as_drawn), "added", "removed", as_drawn)
@@ -186,6 +211,25 @@ def one_change(name, found, wall, what, neighbours):
         if other is not own[0] and (other["name"] not in neighbours or set(other["what"]) - FOLLOWS):
             yield f"{name}: {other['name']} is said to have changed in {other['what']}"
     yield from costs(name, found)
+
+
+def bars_alone(command, fixtures, work):
+    """The next size of upright bars, in every wall that has any; they stand where they stood, so that no piece changes."""
+    text = (fixtures / HOUSE_WITH_BARS).read_text()
+    given = subprocess.run([*command, "catalog", "show", "us"], stdin=subprocess.DEVNULL, capture_output=True, text=True, check=True).stdout
+    rules = work / "larger-bars.toml"
+    rules.write_text(re.sub(r'(\n\[bars\]\n.*?\nbar = )"No. 4"', r'\1"No. 5"', given, count=1, flags=re.DOTALL))
+    older, newer = laid_out(command, work, "bars", text), laid_out(command, work, "larger-bars", text, "--rules", rules)
+    walls = {wall["name"] for wall in json.loads(older.read_text())["walls"] if wall.get("cores")}
+    yield from alone("bars", compared(command, older, newer), walls, set())
+
+
+def alone(what, found, walls, follows):
+    """These walls have changed in this, perhaps in what follows from it, and no other wall has changed."""
+    if found["added"] or found["removed"] or not walls or {one["name"] for one in found["changed"]} != walls:
+        yield f"{what}: {sorted(walls)} should have changed, but {[(one['name'], one['what']) for one in found['changed']]}, {found['added']}, {found['removed']}"
+    yield from (f"{what}: {one['name']} is said to have changed in {one['what']}" for one in found["changed"] if what not in one["what"] or set(one["what"]) - {what} - follows)
+    yield from costs(what, found)
 
 
 def come_or_gone(name, found, key, other, as_drawn):
@@ -212,8 +256,8 @@ def changed(text, change):
 def laid_out(command, work, name, text, *options):
     folder = work / name
     folder.mkdir()
-    (folder / "sorrel.ifc").write_text(text)
-    subprocess.run([*command, "layout", folder / "sorrel.ifc", "--out", folder / "out", "--formats", "json", "--quiet", *options], stdin=subprocess.DEVNULL, check=True)
+    (folder / "house.ifc").write_text(text)
+    subprocess.run([*command, "layout", folder / "house.ifc", "--out", folder / "out", "--formats", "json", "--quiet", *options], stdin=subprocess.DEVNULL, check=True)
     return folder / "out" / "layout.json"
 
 

@@ -13,7 +13,8 @@ import openpyxl
 TAKEOFF = "item description width unit net waste gross packs".split()
 SAW_LIST = "mark wall course piece product width length height angle cut quantity from_unit offcut_used_by".split()
 WHOLE = {"full-unit", "part-unit", "trough-unit", "cored-unit"}
-SHEETS = ["Order", "By storey", "By wall", "Saw list", "Bars", "Bar stock"]
+SHEETS = ["Order", "By storey", "By wall", "Saw list"]
+BAR_SHEETS = ["Bars", "Bar stock"]
 KERF = {"aac-in": 3.175, "block-in": 3.175, "octametric": 3.0}
 NEAR = 1e-6
 SHARE_OF_JOINTS = 0.03
@@ -143,7 +144,7 @@ def joint_problems(layout):
 
 def workbook_problems(layout, file):
     formulas, values = openpyxl.load_workbook(file), openpyxl.load_workbook(file, data_only=True)
-    if formulas.sheetnames != SHEETS:
+    if formulas.sheetnames != SHEETS + (BAR_SHEETS if layout["barSchedule"] else []):
         yield f"takeoff.xlsx has sheets {formulas.sheetnames}"
         return
     for sheet in formulas:

@@ -81,7 +81,7 @@ public static class BatchPage
 
     private static IReadOnlyList<Markup> Line(PlainOrderLine line) =>
     [
-        Text(OrderItemWords.Of(line.Item)), Text(line.What), Text(line.Catalog), Width(line), Number(line.Net), Number(line.Net is null ? null : line.Waste), Number(line.Gross),
+        Text(OrderItemWords.Of(line.Item)), Text(line.What), new($"<span class=\"code\">{HtmlText.Escaped(line.Catalog)}</span>"), Width(line), Amount(line, line.Net), Amount(line, line.Net is null ? null : line.Waste), Amount(line, line.Gross),
         Text(line.Unit), Number(line.Packs),
     ];
 
@@ -136,6 +136,9 @@ public static class BatchPage
     }
 
     private static Markup Text(string? text) => new(HtmlText.Escaped(text));
+
+    /// <summary>To a tenth of its unit; of a cubic yard to a hundredth.</summary>
+    private static Markup Amount(PlainOrderLine line, double? value) => Number(value is { } amount ? Math.Round(amount, line.Unit == "yd3" ? 2 : 1) : null);
 
     private static Markup Number(double? value) => new(value is { } number ? (Math.Round(number, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture) : string.Empty);
 }

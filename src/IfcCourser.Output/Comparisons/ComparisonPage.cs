@@ -63,7 +63,7 @@ public static class ComparisonPage
         if (!comparison.IsSame)
         {
             PageTable.Write(
-                html, "Walls that changed", null, [("Wall", false), ("Storey", false), ("GlobalId", false), ("What", false), .. _figures],
+                html, "Walls that changed", null, [("Wall", false), ("Storey", false), ("What", false), .. _figures],
                 [
                     .. comparison.Removed.Select(wall => Row(wall, new Markup("removed"), null)),
                     .. comparison.Added.Select(wall => Row(wall, new Markup("added"), null)),
@@ -74,7 +74,7 @@ public static class ComparisonPage
 
     private static (Markup Attributes, IReadOnlyList<Markup> Cells) Row(WallIdentity wall, Markup what, PieceCounts? cost) => (Markup.None,
     [
-        Markup.Name(wall.Name), Markup.Name(wall.Storey), new Markup($"<span class=\"code\">{HtmlText.Escaped(wall.GlobalId)}</span>"), what,
+        new Markup($"{Markup.Name(wall.Name).Text} <small>{HtmlText.Escaped(wall.GlobalId)}</small>"), Markup.Name(wall.Storey), what,
         .. cost is null ? Enumerable.Repeat(Markup.None, _figures.Length)
             : ((int[])[cost.Whole, cost.Cut, cost.SawCuts, cost.Lintels, cost.Bars]).Select(count => new Markup(More(count))),
     ]);

@@ -10,6 +10,9 @@ namespace IfcCourser.Output.Comparisons;
 /// <param name="After">Gross amount of the newer order, likewise.</param>
 public sealed record OrderDifference(OrderItem Item, string What, double? Width, string Unit, double? Before, double? After)
 {
+    /// <summary>Of amounts: what is less does not change an order.</summary>
+    private const int Decimals = 2;
+
     /// <summary>In the order of the items; none where a layout was written without its order.</summary>
     public static ImmutableArray<OrderDifference> Of(Layout older, Layout newer)
     {
@@ -30,5 +33,5 @@ public sealed record OrderDifference(OrderItem Item, string What, double? Width,
 
     private static Dictionary<(OrderItem Item, string What, double? Width, string Unit), double?> Amounts(Layout layout) => PlainOrderLine.Of(layout)
         .GroupBy(line => (line.Item, line.What, line.Width, line.Unit))
-        .ToDictionary(same => same.Key, same => same.Any(line => line.Gross is null) ? (double?)null : Math.Round(same.Sum(line => line.Gross!.Value), 4));
+        .ToDictionary(same => same.Key, same => same.Any(line => line.Gross is null) ? (double?)null : Math.Round(same.Sum(line => line.Gross!.Value), Decimals));
 }

@@ -20,8 +20,8 @@ internal static class BarSheet
         foreach (var bar in Bars(layout))
         {
             var row = rows.Next;
-            var (own, each) = (text.Number(bar.Length), Math.Round(text.Mass(bar.MassEach), 3));
-            WorkbookCell Dimension(Length? value) => WorkbookCell.Of(value is { } given && given > Length.Zero ? text.Number(given) : null, text.LengthFormat);
+            var (own, each) = (text.Measurable(bar.Length), Math.Round(text.Mass(bar.MassEach), 3));
+            WorkbookCell Dimension(Length? value) => WorkbookCell.Of(value is { } given && given > Length.Zero ? text.Measurable(given) : null, text.LengthFormat);
             rows.Row(
                 WorkbookCell.Of(bar.Mark), WorkbookCell.Of(bar.Size), WorkbookCell.Of(bar.Steel), WorkbookCell.Of(bar.Shape), Dimension(bar.A), Dimension(bar.B), Dimension(bar.Radius),
                 WorkbookCell.Of(bar.Number, CellFormat.Whole), Dimension(bar.Length), WorkbookCell.Reckoned(Invariant($"H{row}*I{row}"), bar.Number * own, text.LengthFormat),

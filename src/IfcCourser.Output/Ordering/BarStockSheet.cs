@@ -18,9 +18,9 @@ internal static class BarStockSheet
         var sums = (Number: 0.0, Offcuts: 0.0);
         foreach (var (bars, cut) in layout.Order.Bars.SelectMany(bars => bars.Cuts.Select(cut => (bars, cut))))
         {
-            var (row, offcut) = (rows.Next, text.Number(cut.Offcut));
+            var (row, offcut) = (rows.Next, text.Measurable(cut.Offcut));
             rows.Row(
-                WorkbookCell.Of(bars.Size.Name), WorkbookCell.Of(bars.Steel), WorkbookCell.Of(text.Number(bars.Stock), text.LengthFormat), WorkbookCell.Of(cut.Count, CellFormat.Whole),
+                WorkbookCell.Of(bars.Size.Name), WorkbookCell.Of(bars.Steel), WorkbookCell.Of(text.Measurable(bars.Stock), text.LengthFormat), WorkbookCell.Of(cut.Count, CellFormat.Whole),
                 WorkbookCell.Of(OrderText.Marks(cut)), WorkbookCell.Of(offcut, text.LengthFormat), WorkbookCell.Reckoned(Invariant($"D{row}*F{row}"), cut.Count * offcut, text.LengthFormat));
             sums = (sums.Number + cut.Count, sums.Offcuts + (cut.Count * offcut));
         }

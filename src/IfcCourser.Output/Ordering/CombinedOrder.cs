@@ -1,4 +1,5 @@
 using IfcCourser.Layouts;
+using static System.FormattableString;
 
 namespace IfcCourser.Output.Ordering;
 
@@ -17,14 +18,16 @@ public static class CombinedOrder
         var units = sums.Where(line => line.Product is not null && line.Item != OrderItem.Pallet).ToLookup(line => (line.Catalog, line.Product, line.Width));
         return [.. sums.Select(line => line.PackContent is not { } content ? line
             : line.Item == OrderItem.Pallet ? Pallets(line, [.. units[(line.Catalog, line.Product, line.Width)]], content)
-            : line with { Packs = OrderPacks.For(line.Gross!.Value, content).Count })];
+            : line with { What = Invariant($"{line.What}, in packs of {Math.Round(content, 2)} {line.Unit}"), Packs = OrderPacks.For(line.Gross!.Value, content).Count })];
     }
 
     /// <summary>Pallets that hold what is built in, and those more that the waste asks for.</summary>
     private static PlainOrderLine Pallets(PlainOrderLine line, ImmutableArray<PlainOrderLine> units, double content)
     {
-        var all = OrderPacks.For(units.Sum(unit => unit.Gross!.Value), content).Count;
+        var (gross, packs) = (units.Sum(unit => unit.Gross!.Value), OrderPacks.For(units.Sum(unit => unit.Gross!.Value), content));
+        var all = packs.Count;
         var plain = OrderPacks.For(units.Sum(unit => unit.Net!.Value), content).Count;
-        return line with { Net = plain, Waste = all - plain, Packs = all };
+        var what = Invariant($"{line.What}, {all} whole {(all == 1 ? "pallet" : "pallets")} of {content} for {gross}, {packs.LeftOver} left over");
+        return line with { What = what, Net = plain, Waste = all - plain, Packs = all };
     }
 }

@@ -36,6 +36,9 @@ internal sealed class OrderText(LayoutRules rules)
     /// <summary>The number of a length in tables: mm or inches.</summary>
     public double Number(Length length) => _isInch ? length.Inches : length.Mm;
 
+    /// <summary>The same as it can be measured: to a tenth of a millimetre or a sixteenth of an inch.</summary>
+    public double Measurable(Length length) => _isInch ? Math.Round(length.Inches * 16) / 16 : Math.Round(length.Mm, 1);
+
     public double Mass(double kilograms) => _isInch ? kilograms / KilogramsPerPound : kilograms;
 
     public string Unit(OrderKey key) => key.Unit switch
@@ -74,6 +77,7 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.CutUnit => $"{Size(line.Key)}, to saw",
         OrderItem.JointMortar => $"{MortarName} in bed and head joints",
         OrderItem.LevellingMortar => "levelling mortar under first courses",
+        OrderItem.Membrane => line.Key.Product,
         _ => Description(line, _noOrder),
     };
 
@@ -81,8 +85,7 @@ internal sealed class OrderText(LayoutRules rules)
     public string Plain(OrderLine line) => line.Key.Item switch
     {
         OrderItem.Pallet => Size(line.Key),
-        OrderItem.Membrane => line.Key.Product,
-        OrderItem.Bar or OrderItem.BeamBar or OrderItem.CornerBar => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
+        OrderItem.Bar or OrderItem.BeamBar or OrderItem.CornerBar => $"{line.Key.Product}, {Long(line.Key.Length!.Value)}{Weight(line)}",
         _ => Short(line),
     };
 
@@ -93,7 +96,7 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.CutUnit => $"{Size(line.Key)}, to saw {Sawn(line.Key, order)} pieces from{Weight(line)}",
         OrderItem.UnitWaste => Invariant($"{Size(line.Key)}, waste and breakage ({rules.Catalog.Ordering.UnitWastePercent} %)"),
         OrderItem.Pallet => Pallets(line, order),
-        OrderItem.Lintel or OrderItem.FormedLintel => $"{line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long, {_lengths.WithUnit(line.Key.Height!.Value)} high",
+        OrderItem.Lintel or OrderItem.FormedLintel => $"{line.Key.Product}, {Long(line.Key.Length!.Value)}, {_lengths.WithUnit(line.Key.Height!.Value)} high",
         OrderItem.JointMortar => $"{MortarName} for {Area(order.Joints.BedArea)} of bed and {Area(order.Joints.HeadArea)} of head joints{Bags(line)}{HalfPallets(line, order)}",
         OrderItem.LevellingMortar => $"levelling mortar under {Area(order.Joints.LevellingArea)} of first courses, as laid out: readings of the slab change it{Bags(line)}",
         OrderItem.Membrane => $"{line.Key.Product}{Rolls(line)}",
@@ -101,9 +104,9 @@ internal sealed class OrderText(LayoutRules rules)
         OrderItem.Concrete => $"concrete of {line.Key.Product}",
         OrderItem.Form => $"forms, sides and underside, of {line.Key.Product}",
         OrderItem.Shoring => $"shoring under {line.Key.Product}",
-        OrderItem.Bar => $"{line.Key.Mark}: {line.Key.Product}, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
-        OrderItem.BeamBar => $"{line.Key.Mark}: {line.Key.Product}, along bond beams, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
-        OrderItem.CornerBar => $"{line.Key.Mark}: {line.Key.Product}, around corners of bond beams, {_lengths.Dimension(line.Key.Length!.Value)} long{Weight(line)}",
+        OrderItem.Bar => $"{line.Key.Mark}: {line.Key.Product}, {Long(line.Key.Length!.Value)}{Weight(line)}",
+        OrderItem.BeamBar => $"{line.Key.Mark}: {line.Key.Product}, along bond beams, {Long(line.Key.Length!.Value)}{Weight(line)}",
+        OrderItem.CornerBar => $"{line.Key.Mark}: {line.Key.Product}, around corners of bond beams, {Long(line.Key.Length!.Value)}{Weight(line)}",
         OrderItem.Coupler => $"coupler for {line.Key.Product}",
         OrderItem.Tie => "flat tie at tied tees, one a bed",
         OrderItem.NotchPiece => "piece cut out of an inspection notch, kept to close it",
@@ -122,7 +125,7 @@ internal sealed class OrderText(LayoutRules rules)
 
         var share = Figure(100 * bars.Offcuts.Mm / (bars.Stock.Mm * bars.Count), 1);
         var gap = bars.Gap == 0 ? "no fewer of that length would do" : Invariant($"{bars.Least} at least are needed, fewer than {bars.Count} were not found");
-        return Invariant($"{bars.Size.Name}, {bars.Steel}: {bars.Count} bars of {_lengths.Dimension(bars.Stock)}; {gap}; offcuts {share} %.") + tooLong;
+        return Invariant($"{bars.Size.Name}, {bars.Steel}: {bars.Count} bars, {Long(bars.Stock)}; {gap}; offcuts {share} %.") + tooLong;
     }
 
     /// <summary>Marks cut from a bar: 2 V1 + V4.</summary>
@@ -139,6 +142,8 @@ internal sealed class OrderText(LayoutRules rules)
     private static int Sawn(OrderKey key, Order order) => order.Saw.Units
         .Where(unit => unit.Product == key.Product && unit.Width == key.Width && unit.Length == key.Length && unit.Height == key.Height)
         .Sum(unit => unit.Pieces.Length);
+
+    private string Long(Length length) => (_isInch ? _lengths.Dimension(length) : _lengths.WithUnit(length)) + " long";
 
     private string Weight(OrderLine line) => line.MassEach is not { } mass ? string.Empty
         : $", {Figure(Mass(mass), 1)} {MassUnit} each{(line.IsOverLiftLimit ? $" - over the {Figure(Mass(rules.Catalog.Ordering.LiftLimit!.Value), 0)} {MassUnit} for lifting by hand" : string.Empty)}";

@@ -20,8 +20,8 @@ internal static class SawSheet
         {
             rows.Row(
                 WorkbookCell.Of(row.Wall.Identity.Storey), WorkbookCell.Of(row.Wall.Identity.Label), WorkbookCell.Of(row.Course.Number, CellFormat.Whole), WorkbookCell.Of(row.Mark),
-                WorkbookCell.Of(row.Piece.Id), WorkbookCell.Of(row.Unit.Product), WorkbookCell.Of(text.Number(row.Unit.Width), text.LengthFormat),
-                WorkbookCell.Of(text.Number(row.Piece.Length), text.LengthFormat), WorkbookCell.Of(text.Number(row.Piece.Height), text.LengthFormat),
+                WorkbookCell.Of(row.Piece.Id), WorkbookCell.Of(row.Unit.Product), WorkbookCell.Of(text.Measurable(row.Unit.Width), text.LengthFormat),
+                WorkbookCell.Of(text.Measurable(row.Piece.Length), text.LengthFormat), WorkbookCell.Of(text.Measurable(row.Piece.Height), text.LengthFormat),
                 WorkbookCell.Of(row.Angle is { } angle ? Math.Round(angle, 1) : null, CellFormat.OneDecimal), WorkbookCell.Of(JsonNames.Of(row.Piece.Cut)),
                 WorkbookCell.Of(1.0, CellFormat.Whole), WorkbookCell.Of(row.FromUnit),
                 WorkbookCell.Of(row.UsedBy is { } next ? (next.Wall == row.Wall.Identity.GlobalId ? next.Piece : $"{names[next.Wall]} {next.Piece}") : null));

@@ -11,6 +11,9 @@ public static class SlabCourseSheet
 {
     private const double TextHeight = 2.5;
 
+    /// <summary>Around a figure, without hatch, paper millimetres.</summary>
+    private const double Clear = 0.4;
+
     public static Sheet Compose(SlabSurvey survey)
     {
         var facts = new SlabFacts(survey);
@@ -30,23 +33,17 @@ public static class SlabCourseSheet
     private static Canvas Drawn(SlabFacts facts, DrawingScale scale)
     {
         var canvas = new Canvas(scale.Denominator);
-        SlabPlan.HighsAndLows(canvas, facts);
+        var figures = facts.Survey.Beds.Select(bed => (Bed: bed, Inside: Inside(canvas, facts, bed))).ToList();
+        var inside = figures.Select(figure => figure.Inside).OfType<TextItem>().ToList();
+        SlabPlan.HighsAndLows(canvas, facts, [.. inside.Select(text => ItemBox.Of(text, canvas.PerPaper).Grown(Clear * canvas.PerPaper))]);
         SlabPlan.Blocks(canvas, facts);
-        var outside = new List<BlockBed>();
-        foreach (var bed in facts.Survey.Beds)
+        foreach (var text in inside)
         {
-            if (Inside(canvas, facts, bed) is { } text)
-            {
-                canvas.Write(text);
-            }
-            else
-            {
-                outside.Add(bed);
-            }
+            canvas.Write(text);
         }
 
-        SlabPlan.WallNumbers(canvas, facts);
-        foreach (var bed in outside)
+        SlabPlan.WallNumbers(canvas, facts.Axes, facts.Survey.Beds.Select(bed => bed.Block.Wall));
+        foreach (var (bed, _) in figures.Where(figure => figure.Inside is null))
         {
             PlanTag.Place(canvas, facts.At(bed.Block.Middle), Thickness(facts, bed), Pen.CutLength);
         }
@@ -61,7 +58,7 @@ public static class SlabCourseSheet
         var along = loop[1] - loop[0];
         var (isLevel, isUpright) = (Math.Abs(along.Y) < canvas.PerPaper, Math.Abs(along.X) < canvas.PerPaper);
         var text = new TextItem(Pen.CutLength, facts.At(bed.Block.Middle), Thickness(facts, bed), TextHeight, TextAnchor.Middle, isUpright ? 90 : 0);
-        return (isLevel || isUpright) && Box.Around(loop).Grown(0.5 * canvas.PerPaper).Contains(ItemBox.Of(text, canvas.PerPaper)) ? text : null;
+        return (isLevel || isUpright) && Box.Around(loop).Contains(ItemBox.Of(text, canvas.PerPaper)) ? text : null;
     }
 
     private static string Thickness(SlabFacts facts, BlockBed bed) => facts.Thickness(bed.Mean) + (bed.IsOutside ? "?" : string.Empty);

@@ -28,7 +28,7 @@ public static class SlabLevelSheet
     private static Canvas Drawn(SlabFacts facts, DrawingScale scale)
     {
         var canvas = new Canvas(scale.Denominator);
-        SlabPlan.HighsAndLows(canvas, facts);
+        SlabPlan.HighsAndLows(canvas, facts, []);
         SlabPlan.Blocks(canvas, facts);
         foreach (var reading in facts.Survey.Readings.Levels)
         {
@@ -36,7 +36,7 @@ public static class SlabLevelSheet
         }
 
         SlabContours.Draw(canvas, facts);
-        SlabPlan.WallNumbers(canvas, facts);
+        SlabPlan.WallNumbers(canvas, facts.Axes, facts.Survey.Beds.Select(bed => bed.Block.Wall));
         foreach (var reading in facts.Survey.Readings.Levels)
         {
             PlanTag.Place(canvas, facts.At(reading.Plan), facts.Thickness(facts.Survey.Datum - reading.Height), Pen.Text);

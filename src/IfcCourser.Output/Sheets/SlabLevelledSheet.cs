@@ -40,11 +40,7 @@ public static class SlabLevelledSheet
             SlabPlan.Block(canvas, loop);
         }
 
-        foreach (var wall in course.Blocks.Select(block => block.Block.Wall).Distinct())
-        {
-            Plans.PlanTag.Place(canvas, axes.At(wall.Frame.PointAt(wall.Frame.Length / 2, wall.Frame.Thickness / 2, default).Plan), axes.WallNumber(wall), Pen.Heading);
-        }
-
+        SlabPlan.WallNumbers(canvas, axes, course.Blocks.Select(block => block.Block.Wall));
         foreach (var block in course.Blocks.Where(block => block.Work != LevelWork.Right))
         {
             Plans.PlanTag.Place(canvas, axes.At(block.Block.Middle), block.Work == LevelWork.NotRead ? "?" : LevelledPanels.Off(block, text), block.Work == LevelWork.NotRead ? Pen.Text : Pen.CutLength);

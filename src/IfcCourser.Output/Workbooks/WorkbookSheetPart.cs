@@ -65,7 +65,7 @@ internal static class WorkbookSheetPart
     {
         // Columns are as wide as so many digits; letters are narrower in the mean.
         const double Indent = 1;
-        const double LettersPerDigit = 1.1;
+        const double LettersPerDigit = 1.2;
         var isWrapped = cell.Role is CellRole.Header or CellRole.Body && cell.Text is not null;
         return cell.Role is CellRole.Title ? LineHeight * 1.5 : LineHeight * (isWrapped ? Math.Max(1, Lines(cell.Text!, (width - Indent) * LettersPerDigit)) : 1);
     }

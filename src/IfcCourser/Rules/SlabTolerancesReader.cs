@@ -12,6 +12,7 @@ internal static class SlabTolerancesReader
     public const string CourseLevel = "course-level";
     public const string CourseLevelMost = "course-level-most";
     public const string BarAlong = "bar-along";
+    public const string PlanLengths = "plan-lengths";
 
     public static SlabTolerances Read(SettingsTable table) => new(
         Limit(table, SlabLevel),
@@ -19,6 +20,7 @@ internal static class SlabTolerancesReader
         Rows(table, CourseLevel),
         Limit(table, CourseLevelMost),
         Limit(table, BarAlong),
+        Rows(table, PlanLengths),
         [.. table.Tables("sources").Select(RuleSourceReader.Read)]);
 
     private static Length? Limit(SettingsTable table, string key) => table.Has(key) ? table.PositiveLength(key) : null;

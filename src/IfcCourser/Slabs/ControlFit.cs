@@ -36,7 +36,7 @@ public sealed record ControlFit(
 
         var size = Math.Sqrt((dot * dot) + (cross * cross));
         var fit = new ControlFit(file, model, size > 0 ? dot / size : 1, size > 0 ? cross / size : 0, [], size / spread);
-        return fit with { Residuals = [.. points.Select(point => new ControlResidual(point.Point, fit.ToModel(point.File) - point.Model))] };
+        return fit with { Residuals = [.. points.Select(point => new ControlResidual(point.Point, point.Model, fit.ToModel(point.File) - point.Model))] };
     }
 
     private static Vector2 Middle(IEnumerable<Vector2> places)

@@ -143,7 +143,11 @@ internal sealed class ReadingPlacer
 
         var fit = ControlFit.Of([.. known.Select(point => (point.Reading.Point, point.Reading.Plan, point.Place))]);
         var worst = fit.Residuals.MaxBy(residual => residual.Off.Length)!;
-        if (Math.Abs(fit.Scale - 1) > OffScale)
+        if (!Fits(fit) && Fits(ControlFit.Of([.. known.Select(point => (point.Reading.Point, new Vector2(point.Reading.Plan.Y, point.Reading.Plan.X), point.Place))])))
+        {
+            _fault = Messages.ControlExchanged(_file.File);
+        }
+        else if (Math.Abs(fit.Scale - 1) > OffScale)
         {
             _fault = Messages.ControlScale(_file.File, fit.Scale);
         }
@@ -154,6 +158,8 @@ internal sealed class ReadingPlacer
 
         return fit;
     }
+
+    private static bool Fits(ControlFit fit) => Math.Abs(fit.Scale - 1) <= OffScale && fit.Residuals.All(residual => residual.Off.Length <= OffControl);
 
     private Vector2 Known(Reading reading)
     {

@@ -72,7 +72,7 @@ public static class SlabSurveys
     }
 
     private static IEnumerable<ToleranceCheck> Tolerances(ImmutableArray<FirstCourseBlock> blocks, PlacedReadings readings, ImmutableArray<BarAsBuilt> bars, LayoutRules rules) =>
-        new[] { SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, rules.Set.Tolerances, rules.Catalog.Units), BarsAsBuilt.Tolerance(bars, rules.Set.Tolerances) }.OfType<ToleranceCheck>();
+        new[] { ControlLengths.Of(readings.Fit, rules.Set.Tolerances), SlabFlatness.Of([.. blocks.Select(block => block.Wall).Distinct()], readings, rules.Set.Tolerances, rules.Catalog.Units), BarsAsBuilt.Tolerance(bars, rules.Set.Tolerances) }.OfType<ToleranceCheck>();
 
     private static BlockBed Bed(BlockFacets block, LengthRange limits, double raised)
     {

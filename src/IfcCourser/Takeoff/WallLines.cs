@@ -85,7 +85,7 @@ internal sealed class WallLines
     private IEnumerable<OrderLine> Steel(WallLayout wall)
     {
         var rows = _bars[wall.Identity.GlobalId].Select(row => new OrderLine(
-            new OrderKey(Item(row.Use), $"{row.Size.Name}, {row.Steel}, {row.Shape}", QuantityUnit.Piece, Length: row.Length, Mark: row.Mark), row.Number)
+            new OrderKey(Item(row.Use), $"{row.Size.Name}, {row.Steel}, {(row.Shape == "straight" ? row.Shape : $"shape {row.Shape}")}", QuantityUnit.Piece, Length: row.Length, Mark: row.Mark), row.Number)
         {
             MassEach = row.Size.Mass(row.Length),
         });

@@ -29,7 +29,7 @@ public sealed class BatchFilesTests
 
         Assert.Contains("9 broken.ifc B line 3: cut off", page.Section("failures"), StringComparison.Ordinal);
         // 2 x 50 units are three pallets of 40, not twice two.
-        Assert.Contains("Pallet unit 624 x 249 mm aac-mm 240 mm 3 0 3 pallet 3", page.Section("order"), StringComparison.Ordinal);
+        Assert.Contains("Pallet unit 624 x 249 mm, 3 whole pallets of 40 for 100, 20 left over aac-mm 240 mm 3 0 3 pallet 3", page.Section("order"), StringComparison.Ordinal);
         Assert.Contains("Lots that failed are in no line: 9.", page.Section("order"), StringComparison.Ordinal);
         Assert.Contains("opening-moved note 6 2", page.Section("findings"), StringComparison.Ordinal);
         Assert.Contains("house.ifc, mirrored 1 0 10 9 100 80 20 25", page.Section("plans"), StringComparison.Ordinal);
@@ -67,7 +67,7 @@ public sealed class BatchFilesTests
 
         Assert.Empty(new OpenXmlValidator(DocumentFormat.OpenXml.FileFormatVersions.Office2019).Validate(document, TestContext.Current.CancellationToken).Select(error => $"{error.Part?.Uri}: {error.Description}"));
         Assert.Equal(["Order", "Phases", "Plan types", "Findings", "Lots"], workbook.Workbook!.Descendants<Sheet>().Select(sheet => sheet.Name!.Value), StringComparer.Ordinal);
-        Assert.Contains(order, row => row.StartsWith("A|aac-mm|Pallet|unit 624 x 249 mm|240|mm|pallet|3|0|H", StringComparison.Ordinal));
+        Assert.Contains(order, row => row.StartsWith("A|aac-mm|Pallet|unit 624 x 249 mm, 3 whole pallets of 40 for 100, 20 left over|240|mm|pallet|3|0|H", StringComparison.Ordinal));
     }
 
     [Fact]

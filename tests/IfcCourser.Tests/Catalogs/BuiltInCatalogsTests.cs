@@ -36,6 +36,21 @@ public sealed class BuiltInCatalogsTests
         Assert.Equal(Parsed("11/16 in"), thick - thin);
     }
 
+    /// <summary>
+    /// TMS 602 3.3 F.1 in trade texts (checkvalues.csv T-001, T-002): bed joints of 3/8 in. between courses within 1/8 in. of that, head joints no more than 1/4 in.
+    /// narrower and 3/8 in. wider.
+    /// </summary>
+    [Fact]
+    public void Mortared_joints_keep_to_their_tolerances()
+    {
+        var c = BuiltInCatalogs.Get("block-in");
+        Assert.Equal(Parsed("3/8 in"), c.BedJoint.Nominal);
+        Assert.Equal(Parsed("1/4 in"), c.BedJoint.Min);
+        Assert.Equal(Parsed("1/2 in"), c.BedJoint.Max);
+        Assert.True(c.HeadJoint.Min >= Parsed("1/8 in") && c.HeadJoint.Min <= c.HeadJoint.Nominal);
+        Assert.True(c.HeadJoint.Max >= c.HeadJoint.Nominal && c.HeadJoint.Max <= Parsed("3/4 in"));
+    }
+
     /// <summary>Eleven courses of 249 mm with 1 mm joints on a 20 mm bed; arithmetic.</summary>
     [Theory]
     [InlineData("aac-mm")]

@@ -44,6 +44,37 @@ public sealed class ReadingsTests
         Assert.All(survey.Readings.Fit.Residuals, residual => Assert.True(residual.Off.Length < 1e-6));
     }
 
+    /// <summary>A crew that writes northings into the column of eastings gets a mirrored plan: that is said, not that points or units are wrong.</summary>
+    [Fact]
+    public void Exchanged_axes_are_named()
+    {
+        var control = SlabCase.Metric.ShootingList.Take(5).Select(point => Row(new Vector2(point.Point.Plan.Y, point.Point.Plan.X), string.Empty, "CONTROL", point.Number.ToString(CultureInfo.InvariantCulture)));
+        var rows = _places.Select(p => Row(new Vector2(p.Y, p.X), "0", "SLAB", string.Empty));
+        Assert.Contains("with x and y exchanged", SlabCase.Fault("x_mm,y_mm,z_mm,code,point\n" + string.Join('\n', control.Concat(rows))), StringComparison.Ordinal);
+    }
+
+    /// <summary>Two points pulled 7 mm apart along the line between them; DIN 18202 table 1 (checkvalues.csv T-DIN1-plan) allows what its row says for the distance.</summary>
+    [Fact]
+    public void A_distance_between_control_points_is_told_beside_its_limit()
+    {
+        var points = SlabCase.Metric.ShootingList.Select(point => (point.Number, point.Point.Plan)).ToList();
+        var (from, to) = (points[0], points.MaxBy(point => (point.Plan - points[0].Plan).Length));
+        var apart = (to.Plan - from.Plan).Length;
+        var pulled = to.Plan + ((to.Plan - from.Plan) * (7 / apart));
+        string[] control =
+        [
+            Row(from.Plan, string.Empty, "CONTROL", from.Number.ToString(CultureInfo.InvariantCulture)),
+            Row(pulled, string.Empty, "CONTROL", to.Number.ToString(CultureInfo.InvariantCulture)),
+        ];
+        var rows = _places.Select(p => Row(p, Shape(p).ToString("R", CultureInfo.InvariantCulture), "SLAB", string.Empty));
+        var survey = SlabCase.Survey(SlabCase.Metric, "x_mm,y_mm,z_mm,code,point\n" + string.Join('\n', control.Concat(rows)));
+
+        var told = Assert.Single(survey.Tolerances, check => check.What.Contains("control points", StringComparison.Ordinal));
+        Assert.Equal(7, told.Value, 1e-6);
+        Assert.Equal(apart switch { <= 1000 => 10, <= 3000 => 12, <= 6000 => 16, <= 15_000 => 20, <= 30_000 => 24, _ => 30 }, told.Limit);
+        Assert.True(told.IsKept);
+    }
+
     [Fact]
     public void Stations_along_a_wall_are_places_of_the_model()
     {

@@ -7,28 +7,28 @@ namespace IfcCourser.Output.Sheets.Slabs;
 /// <summary>A survey with what its sheets need.</summary>
 internal sealed class SlabFacts
 {
-    private readonly SlabAxes _axes;
-
     public SlabFacts(SlabSurvey survey)
     {
         Survey = survey;
         Text = new SheetLengths(survey.Layout.Rules.Catalog.Units);
-        _axes = new SlabAxes(survey.Layout, survey.Storey, survey.Beds[0].Block);
+        Axes = new SlabAxes(survey.Layout, survey.Storey, survey.Beds[0].Block);
     }
 
     public SlabSurvey Survey { get; }
 
     public SheetLengths Text { get; }
 
+    public SlabAxes Axes { get; }
+
     public UnitSystem Units => Text.Units;
 
     /// <summary>A place of the model on the plan, mm.</summary>
-    public Point At(Vector2 place) => _axes.At(place);
+    public Point At(Vector2 place) => Axes.At(place);
 
     /// <summary>A place in the surface's coordinates on the plan.</summary>
     public Point AtSurface(Vector2 place) => At(place + Survey.Surface.Origin);
 
-    public Point[] Loop(FirstCourseBlock block) => _axes.Loop(block);
+    public Point[] Loop(FirstCourseBlock block) => Axes.Loop(block);
 
     /// <summary>The bed where the slab lies at a height of the model, under the lowest first course, mm.</summary>
     public double Below(double height) => Survey.Datum - Survey.Readings.Zero - height;
@@ -43,5 +43,5 @@ internal sealed class SlabFacts
     public string ThicknessWithUnit(double mm) => Thickness(mm) + (Units == UnitSystem.Inch ? " in" : " mm");
 
     /// <summary>The wall's sheet, such as W003.</summary>
-    public string WallNumber(Layouts.WallLayout wall) => _axes.WallNumber(wall);
+    public string WallNumber(Layouts.WallLayout wall) => Axes.WallNumber(wall);
 }
