@@ -13,20 +13,26 @@ internal static class RevisionClouds
 
     private const double TextHeight = 2.5;
 
-    /// <summary>After all else of the view.</summary>
+    /// <summary>In a wall's elevation, after all else of the view.</summary>
     public static void Draw(Canvas canvas, WallFacts facts)
     {
-        if (facts.Revision is not { } revision)
+        if (facts.Revision is { } revision)
         {
-            return;
+            Draw(canvas, revision.Areas.Select(BoxOf).Where(area => area.Left < facts.Shown.To && area.Right > facts.Shown.From)
+                .Select(area => new Box(Math.Max(area.Left, facts.Shown.From), area.Bottom, Math.Min(area.Right, facts.Shown.To), area.Top)), revision.Mark);
         }
+    }
 
+    /// <summary>After all else of the view.</summary>
+    /// <param name="areas">Real millimetres; a cloud stands a paper millimetre off each.</param>
+    /// <param name="mark">Of the issue; empty for none.</param>
+    public static void Draw(Canvas canvas, IEnumerable<Box> areas, string mark)
+    {
         var mm = canvas.PerPaper;
-        foreach (var area in revision.Areas.Select(BoxOf).Where(area => area.Left < facts.Shown.To && area.Right > facts.Shown.From))
+        foreach (var cloud in areas.Select(area => area.Grown(mm)))
         {
-            var cloud = new Box(Math.Max(area.Left, facts.Shown.From), area.Bottom, Math.Min(area.Right, facts.Shown.To), area.Top).Grown(mm);
             canvas.AddRange(Around(cloud, mm));
-            Letter(canvas, cloud, revision.Mark);
+            Letter(canvas, cloud, mark);
         }
     }
 
