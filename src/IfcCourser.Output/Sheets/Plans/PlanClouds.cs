@@ -34,27 +34,29 @@ internal sealed class PlanClouds(Reissue? since, IEnumerable<(WallLayout Wall, C
 
     public (bool, PanelRow) LegendRow() => (Any, MarkSamples.Row(SheetText.LegendRevised, [.. RevisionClouds.Around(MarkSamples.Face.Grown(-0.5), 1)]));
 
-    /// <summary>After all else of the plan.</summary>
+    /// <summary>After all else of the plan; stretches too near to each other for two clouds have one.</summary>
     public void Draw(Canvas canvas, Func<Vector2, Point> at)
     {
+        const double Apart = 10;
+        var near = Length.FromMm(Apart * canvas.PerPaper);
         foreach (var (wall, revision, runs) in _changed)
         {
-            RevisionClouds.Draw(canvas, runs.Select(run => Box.Around(PlanShape.Loop(wall, run, at))), revision.Mark);
+            RevisionClouds.Draw(canvas, Joined(runs, near).Select(run => Box.Around(PlanShape.Loop(wall, run, at))), revision.Mark);
         }
     }
 
     private static ImmutableArray<Interval> Runs(WallLayout wall, Course course, WallRevision revision) =>
         revision.Changes.Any(change => change.What is "moved" or "thickness")
             ? [new Interval(Length.Zero, wall.Frame.Length)]
-            : Joined(revision.Areas.Where(area => area.Bottom < course.Top && area.Top > course.Bottom).Select(area => new Interval(area.Left, area.Right)));
+            : Joined(revision.Areas.Where(area => area.Bottom < course.Top && area.Top > course.Bottom).Select(area => new Interval(area.Left, area.Right)), Length.Zero);
 
-    /// <summary>Areas one over the other are one stretch.</summary>
-    private static ImmutableArray<Interval> Joined(IEnumerable<Interval> runs)
+    /// <summary>Areas one over the other are one stretch, and those no further apart than this.</summary>
+    private static ImmutableArray<Interval> Joined(IEnumerable<Interval> runs, Length near)
     {
         var joined = new List<Interval>();
         foreach (var run in runs.OrderBy(run => run.From))
         {
-            if (joined.Count > 0 && joined[^1].To >= run.From)
+            if (joined.Count > 0 && joined[^1].To + near >= run.From)
             {
                 joined[^1] = new Interval(joined[^1].From, Length.Max(joined[^1].To, run.To));
             }
