@@ -173,9 +173,9 @@ public sealed class IfcWriteBackTests
     [Fact]
     public void AModelWithMovedOpeningsIsCoursedAgain()
     {
-        const string House = "yarrow/yarrow";
-        var layout = FixtureLayouts.Of(House);
-        using var original = FixtureLayouts.Open(House);
+        const string Model = "yarrow/yarrow";
+        var layout = FixtureLayouts.Of(Model);
+        using var original = FixtureLayouts.Open(Model);
         var changes = OpeningChange.Of(original, layout).Where(change => change.IsMoved).Select(change => change.Opening.Opening.StepId!.Value).ToList();
         Assert.NotEmpty(changes);
         using var moved = Written(original, layout, IfcMovedOpenings.Write);

@@ -98,7 +98,8 @@ public static class DrawingSetTests
         var faces = detail.Views.SelectMany(view => view.Items).OfType<DimensionItem>().Where(dimension => dimension.Prefix.StartsWith('W')).Select(dimension => dimension.Text);
         Assert.Equal(
             ["2 W006  8\"", "2 W007  8\"", "4 W008  3\"", "4 W009  2\""],
-            faces.CountBy(text => text, StringComparer.Ordinal).Select(pair => FormattableString.Invariant($"{pair.Value} {pair.Key}")).Order(StringComparer.Ordinal));
+            faces.CountBy(text => text, StringComparer.Ordinal).Select(pair => FormattableString.Invariant($"{pair.Value} {pair.Key}")).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal);
     }
 
     private static Layout LayoutOf(string house) => house switch
