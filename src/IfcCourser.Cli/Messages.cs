@@ -166,6 +166,9 @@ internal static partial class Messages
     public static Fault NothingToApply() => new(
         "--apply-openings", null, null, "with --openings keep no opening moves", "Choose --openings move or resize, or leave --apply-openings out.");
 
+    public static Fault PartsAsModel(string path) => new(
+        path, null, null, "this is the parts file of an earlier run: its walls are blocks already and have no bodies", "Give the model that it was made from, or the coursed one.");
+
     public static Fault BadDate(string text) => new(
         "--date", null, null, $"\"{text}\" is no date", "Write year, month and day, such as 2026-03-31 or 2026-03-31T14:05:00.");
 

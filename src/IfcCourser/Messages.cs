@@ -46,8 +46,9 @@ internal static partial class Messages
     public static string OpeningAtTee(string opening, string wall, Length way, bool isMoved, UnitSystem units) =>
         $"{opening}{MovedThere(isMoved)} reaches behind {wall}, which meets this wall; {Aside(way, units)} it would be clear of it";
 
-    public static string LintelAtJoint(string opening, Length at, Length room, Length bearing, UnitSystem units) =>
-        $"The movement joint at {Text(at, units)} leaves the lintel over {opening} {Text(Length.Max(room, Length.Zero), units)} to bear on, {Text(bearing, units)} are asked for: {Text(bearing - room, units)} more would do";
+    /// <param name="way">How far the joint would have to stand further along the run; negative to the left.</param>
+    public static string LintelAtJoint(string opening, Length at, Length room, Length bearing, Length way, UnitSystem units) =>
+        $"The movement joint at {Text(at, units)} leaves the lintel over {opening} {Text(Length.Max(room, Length.Zero), units)} to bear on, {Text(bearing, units)} are asked for: the joint {Aside(way, units)}, or the opening {Aside(-way, units)}, would do";
 
     private static string MovedThere(bool isMoved) => isMoved ? ", moved onto lines," : string.Empty;
 

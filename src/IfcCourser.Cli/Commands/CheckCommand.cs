@@ -53,13 +53,14 @@ internal static class CheckCommand
 
         terminal.Step(Messages.LayingOut);
         var report = CheckReport.Of(model.LayOutWithCosts(), accepted?.Value);
-        if ((WriteFolder(settings, report, terminal) ?? WriteFiles(settings, asked, report)) is { } fault)
+        var written = WriteFolder(settings, report, terminal);
+        if ((written.Fault ?? WriteFiles(settings, asked, report)) is { } fault)
         {
             return terminal.End(fault, ExitStatus.Unwritable);
         }
 
         terminal.EndProgress();
-        var summary = new RunSummary(report.Layout, model) { Folder = settings.Out, Report = report };
+        var summary = new RunSummary(report.Layout, model) { Folder = settings.Out, Files = written.Value!, Report = report };
         if (!settings.Json)
         {
             OpeningTable.Print(report, terminal);
@@ -69,11 +70,12 @@ internal static class CheckCommand
         return summary.Status;
     }
 
-    private static Fault? WriteFolder(RunSettings settings, CheckReport report, Terminal terminal)
+    /// <summary>The files written; none where no folder is named.</summary>
+    private static Outcome<List<string>> WriteFolder(RunSettings settings, CheckReport report, Terminal terminal)
     {
         if (settings.Out is null)
         {
-            return null;
+            return new List<string>();
         }
 
         var opening = OutputFolder.Open(settings.Out, settings.Model);
@@ -90,7 +92,8 @@ internal static class CheckCommand
             (Html, () => PageFiles.Findings(folder, report.Layout, settings)),
             (IssuesFile.Format, () => IssuesFile.Add(folder, report.Layout, settings, terminal)),
         ];
-        return writers.Where(writer => settings.Formats.Contains(writer.Format)).Select(writer => writer.Write()).FirstOrDefault(fault => fault is not null) ?? folder.Commit();
+        var fault = writers.Where(writer => settings.Formats.Contains(writer.Format)).Select(writer => writer.Write()).FirstOrDefault(fault => fault is not null) ?? folder.Commit();
+        return fault is null ? folder.Files.ToList() : fault;
     }
 
     private static Fault? WriteFiles(RunSettings settings, CheckSettings asked, CheckReport report)

@@ -1,6 +1,7 @@
 using IfcCourser.Findings;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
+using IfcCourser.Output.IfcWriteBack.Parts;
 using IfcCourser.Rules;
 using IfcCourser.Runs;
 using IfcCourser.Walls;
@@ -13,9 +14,18 @@ internal sealed record OpenedModel(IfcModel Model, ChosenSets Sets, RunSettings 
     public static Outcome<OpenedModel> Open(RunSettings settings)
     {
         var opened = IfcModel.Open(settings.Model);
-        return opened.IsOk
-            ? new OpenedModel(opened.Value, ChosenSets.For(settings, opened.Value.Units.LengthMm), settings)
-            : opened.Fault;
+        if (!opened.IsOk)
+        {
+            return opened.Fault;
+        }
+
+        if (IfcParts.Made(opened.Value))
+        {
+            opened.Value.Dispose();
+            return Messages.PartsAsModel(settings.Model);
+        }
+
+        return new OpenedModel(opened.Value, ChosenSets.For(settings, opened.Value.Units.LengthMm), settings);
     }
 
     public Layout LayOut() => LayOut(Walls());

@@ -106,10 +106,11 @@ internal sealed class RunSummary(Layout layout, OpenedModel model)
         }
     }
 
-    /// <summary>A line a code and severity, the gravest and commonest first; what is too much for a summary is summed up.</summary>
+    /// <summary>A line a code and severity of what was not accepted before, the gravest and commonest first; what is too much for a summary is summed up.</summary>
     private IEnumerable<string> CodeLines()
     {
-        var codes = _listed.GroupBy(listed => (listed.Finding.Code, listed.Finding.Severity))
+        var told = Report is { } report ? report.Findings.Where(found => !found.IsAccepted).Select(found => found.Finding) : _listed.Select(listed => listed.Finding);
+        var codes = told.GroupBy(finding => (finding.Code, finding.Severity))
             .OrderByDescending(code => code.Key.Severity).ThenByDescending(code => code.Count()).ThenBy(code => code.Key.Code.Id, StringComparer.Ordinal)
             .ToList();
         var shown = codes.Count > MostCodes ? MostCodes - 1 : codes.Count;

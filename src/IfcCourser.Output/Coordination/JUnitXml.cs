@@ -98,7 +98,7 @@ public static class JUnitXml
     }
 
     private static string Lines(List<CheckedFinding> findings) => string.Join('\n', findings.Select(listed =>
-        Clean($"{listed.Finding.Severity.ToString().ToLowerInvariant()} {listed.Finding.Code.Id}{(listed.IsAccepted ? " (accepted)" : string.Empty)}: {listed.Finding.Message} {listed.Finding.Code.Remedy}")));
+        Clean($"{listed.Finding.Severity.ToString().ToLowerInvariant()} {listed.Finding.Code.Id}{(listed.IsAccepted ? " (accepted)" : string.Empty)}: {listed.Finding.Message}{(listed.Finding.Message.EndsWith('.') ? string.Empty : ".")} {listed.Finding.Code.Remedy}")));
 
     /// <summary>Characters that XML 1.0 forbids are left out.</summary>
     private static string Clean(string text) => XmlText.Of(text);

@@ -41,6 +41,11 @@ internal static class EarlierSets
         return dropped;
     }
 
+    /// <summary>Whether a model is the parts file of an earlier run, whose walls are blocks without bodies of their own.</summary>
+    public static bool HavePieces(IfcModel model) =>
+        model.Instances.All("IFCBUILDINGELEMENTPART").Any()
+        && model.Instances.All("IFCPROPERTYSET").Any(set => set["Name"].AsString is SetNames.Piece && IsOurs(model, set));
+
     private static bool IsOurs(IfcModel model, IfcEntity set)
     {
         var name = set["Name"].AsString;

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Text;
 using System.Text.Json;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
@@ -122,15 +123,24 @@ internal static class JsonValues
         json.WriteStartArray(name);
         foreach (var item in items)
         {
-            json.Line(line => members(line, item));
+            json.OneLine(
+                line =>
+                {
+                    line.WriteStartObject();
+                    members(line, item);
+                    line.WriteEndObject();
+                },
+                $"\n{new string(' ', json.CurrentDepth)}");
         }
 
         json.WriteEndArray();
     }
 
-    private static void OneLine(this Utf8JsonWriter json, Action<Utf8JsonWriter> write)
+    /// <param name="before">Blanks; the writer sets none before what it takes as it is.</param>
+    private static void OneLine(this Utf8JsonWriter json, Action<Utf8JsonWriter> write, string before = "")
     {
         var buffer = new ArrayBufferWriter<byte>();
+        buffer.Write(Encoding.ASCII.GetBytes(before));
         using (var line = new Utf8JsonWriter(buffer, _compact))
         {
             write(line);

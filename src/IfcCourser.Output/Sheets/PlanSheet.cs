@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
@@ -11,9 +12,10 @@ public static class PlanSheet
     /// <param name="storey">Name of the storey, or null for walls that no storey holds.</param>
     /// <param name="index">0 for the first course, 1 for the second; some wall of the storey has it.</param>
     /// <param name="number">Of the sheet among storey plans, from 1.</param>
-    public static Sheet Compose(Layout layout, string? storey, int index, int number, SheetContext context)
+    /// <param name="since">What changed since the last issue; null where nobody asked.</param>
+    public static Sheet Compose(Layout layout, string? storey, int index, int number, SheetContext context, Reissue? since = null)
     {
-        var facts = new PlanFacts(layout, storey, index);
+        var facts = new PlanFacts(layout, storey, index, since);
         return StoreyPlan.Compose(layout, PlanText.Number(number), PlanText.Title(storey, index), PlanText.DocumentType, scale => Drawn(facts, scale), PlanPanels.Of(facts), context);
     }
 
@@ -24,6 +26,7 @@ public static class PlanSheet
         CourseTiers.Draw(canvas, facts);
         NorthArrow.Draw(canvas, facts.Layout.SetOut, facts.Axes);
         CoursePlan.Tag(canvas, facts);
+        facts.Clouds.Draw(canvas, facts.At);
         return canvas;
     }
 }

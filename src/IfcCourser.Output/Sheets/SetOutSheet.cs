@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.SetOut;
@@ -20,9 +21,10 @@ public static class SetOutSheet
 
     /// <inheritdoc cref="Compose(Layout, StoreySetOut)"/>
     /// <param name="context">Pens, papers and the place in the set.</param>
-    public static Sheet Compose(Layout layout, StoreySetOut storey, SheetContext context)
+    /// <param name="since">What changed since the last issue; null where nobody asked.</param>
+    public static Sheet Compose(Layout layout, StoreySetOut storey, SheetContext context, Reissue? since = null)
     {
-        var facts = new SetOutFacts(layout, storey);
+        var facts = new SetOutFacts(layout, storey, since);
         var units = facts.Text.Units;
         ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(units).Where(scale => scale.Denominator >= LargestScale)];
         var fit = SheetFit.Of(context.Papers, scales, scale => Drawn(facts, scale), SetOutPanels.Of(facts));
@@ -46,6 +48,7 @@ public static class SetOutSheet
         var below = NorthArrow.Draw(canvas, facts.Layout.SetOut, facts.Storey.Axes);
         BenchMark.Draw(canvas, below - new Point(0, 9 * canvas.PerPaper));
         Tags.Draw(canvas, facts);
+        facts.Clouds.Draw(canvas, facts.At);
         return canvas;
     }
 }

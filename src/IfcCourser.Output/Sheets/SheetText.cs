@@ -54,7 +54,7 @@ public static class SheetText
     public const string LegendBeam = "bond beam: trough units, bars, grout";
     public const string WetTroughs = "Bond beams: clean the troughs and wet them before grouting, for dry blocks take water from the grout; then fill them in one go.";
     public const string LegendCore = "bar and core: keep joints clear";
-    public const string LegendEmbed = "built in for others, heights on the wall's sheet";
+    public const string LegendEmbed = "built in for others; height: wall's sheet";
     public const string LegendNotch = "notch at a bar's foot: clean and look in";
     public const string LegendMovementJoint = "movement joint: keep it open";
     public const string LegendRevised = "changed since the last issue";

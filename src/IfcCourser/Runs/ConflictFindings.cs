@@ -73,9 +73,10 @@ internal sealed class ConflictFindings(Wall wall, ImmutableArray<OpeningLayout> 
         }
 
         var bearing = LintelChoice.BearingOf(LintelChoice.Serving(placed.Width, wall.Frame.Thickness, rules).FirstOrDefault(), rules);
-        var room = Length.Max(placed.Left - to, from - placed.Right);
+        var (before, behind) = (placed.Left - to, from - placed.Right);
+        var room = Length.Max(before, behind);
         return room >= bearing ? null : Told(FindingCodes.LintelAtJoint, opening, Messages.LintelAtJoint(
-            OpeningFindings.NameOf(opening), joint.At, room, bearing, _units));
+            OpeningFindings.NameOf(opening), joint.At, room, bearing, behind >= before ? bearing - room : room - bearing, _units));
     }
 
     private bool Meet(ElevationRect a, ElevationRect b) =>

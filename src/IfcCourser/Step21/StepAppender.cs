@@ -5,7 +5,8 @@ namespace IfcCourser.Step21;
 /// <summary>
 /// A copy of a file with instances added before the end of its last DATA section. The bytes up to there are kept as they are,
 /// save two strings of the header and instances that are dropped or replaced. A comment behind the section tells where the added ones start
-/// and the SHA-256 of all bytes before it, so that a later run can cut them again (<see cref="StepFrame"/>).
+/// and the SHA-256 of all bytes before it, so that a later run can cut them again (<see cref="StepFrame"/>). There is none where instances are
+/// replaced: these may refer to added ones, and would be left without what they refer to.
 /// </summary>
 public sealed class StepAppender
 {
@@ -84,7 +85,11 @@ public sealed class StepAppender
         }
 
         copy.Text("ENDSEC;\n");
-        copy.Text(StepFrame.Comment(_owner, start, copy.Hash()));
+        if (_replaced.Count == 0)
+        {
+            copy.Text(StepFrame.Comment(_owner, start, copy.Hash()));
+        }
+
         WriteEnd(copy);
     }
 

@@ -34,14 +34,14 @@ public static class WallReader
             }
         }
 
-        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed(DraftOrder.Of(drafts), model));
+        var (kept, coincident) = Overlaps.WithoutCoincident(LooseFillings.Placed(DraftOrder.Of(drafts), model), catalog.Units);
         skipped.AddRange(coincident);
-        (kept, var overlaps) = Overlaps.Apart(kept);
-        var (settled, encounters, notes) = Settle(kept, reader, skipped);
+        (kept, var overlaps) = Overlaps.Apart(kept, catalog.Units);
+        var (settled, encounters, notes) = Settle(kept, reader, skipped, catalog.Units);
         var junctions = Junctions(settled, encounters);
         ImmutableArray<Wall> finished =
         [
-            .. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End))
+            .. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, catalog.Units, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End))
                 with { IsSelected = selection.Includes(draft.Identity) }),
         ];
         return new WallModel
@@ -58,18 +58,18 @@ public static class WallReader
 
     // A wall that its neighbours leave too little of is skipped, and the rest is settled again without it.
     private static (ImmutableArray<WallDraft> Walls, ImmutableArray<Encounter> Joined, ImmutableArray<Finding> Notes) Settle(
-        ImmutableArray<WallDraft> walls, DraftReader reader, List<SkippedWall> skipped)
+        ImmutableArray<WallDraft> walls, DraftReader reader, List<SkippedWall> skipped, UnitSystem units)
     {
         while (true)
         {
             var all = EncounterFinder.All(walls);
             var (whole, joined) = FilledGaps.Of(walls, EndSharing.Resolve(walls, [.. all.Where(encounter => encounter.Gap <= EncounterFinder.WidestJoined)]));
-            var (cleared, overlaps) = Clearance.Of(RunSettler.Settle(whole, joined), joined);
-            var (settled, _) = Overlaps.Apart(cleared);
+            var (cleared, overlaps) = Clearance.Of(RunSettler.Settle(whole, joined), joined, units);
+            var (settled, _) = Overlaps.Apart(cleared, units);
             var lost = settled.Select((wall, i) => (Wall: wall, Index: i, Reason: WhyLost(wall, reader))).Where(wall => wall.Reason is not null).ToList();
             if (lost.Count == 0)
             {
-                return (settled, joined, [.. MeetingFindings.Of(whole, all, joined), .. overlaps]);
+                return (settled, joined, [.. MeetingFindings.Of(whole, all, joined, units), .. overlaps]);
             }
 
             skipped.AddRange(lost.Select(wall => new SkippedWall(wall.Wall.Identity, wall.Reason!, wall.Wall.Body, wall.Wall.Choice)));

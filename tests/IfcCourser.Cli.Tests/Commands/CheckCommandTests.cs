@@ -75,8 +75,9 @@ public sealed class CheckCommandTests
     public void Without_a_folder_nothing_is_written_and_with_one_the_findings_are()
     {
         using var folder = new TemporaryFolder();
-        CommandRun.Of("check", Fixtures.House("yarrow"), "--out", folder.Path);
+        var run = CommandRun.Of("check", Fixtures.House("yarrow"), "--out", folder.Path);
 
+        Assert.Contains("  coordination/findings.csv", run.Output, StringComparison.Ordinal);
         Assert.Equal(["coordination/findings.csv", "coordination/findings.html", "coordination/findings.json", "coordination/issues.bcf"], folder.Files());
         Assert.StartsWith(
             "code,severity,wall,opening,storey,at_s,at_z,message,remedy,move_left,move_right,cut_pieces,short_pieces,short_laps\r\n", File.ReadAllText(folder.File("coordination", "findings.csv")), StringComparison.Ordinal);
@@ -97,11 +98,13 @@ public sealed class CheckCommandTests
 
         var baseline = JsonNode.Parse(File.ReadAllText(file))!;
         var accepted = baseline["accepted"]!.AsArray();
+        Assert.Equal(accepted.Count, File.ReadAllLines(file).Count(line => line.StartsWith("  {\"project\":", StringComparison.Ordinal)));
         accepted.Remove(accepted.Single(entry => entry!["code"]!.GetValue<string>() == "opening-off-module"));
         File.WriteAllText(file, baseline.ToJsonString());
         var fewer = CommandRun.Of("check", Fixtures.House("sorrel"), "--openings", "keep", "--baseline", file);
         Assert.Equal(ExitStatus.Findings, fewer.Status);
         Assert.Contains("new: 1", fewer.Output, StringComparison.Ordinal);
+        Assert.Single(fewer.Output.Split('\n'), line => line.StartsWith("  warning ", StringComparison.Ordinal) || line.StartsWith("  note ", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -45,6 +45,20 @@ public sealed class LayoutCommandTests
     }
 
     [Fact]
+    public void A_parts_file_is_no_model_to_lay_out()
+    {
+        using var folder = new TemporaryFolder();
+        CommandRun.Of("layout", Fixtures.House("teasel"), "--out", folder.Path, "--formats", "ifc", "--ifc-parts");
+        using var second = new TemporaryFolder();
+        var run = CommandRun.Of("layout", folder.File("model", "teasel.parts.ifc"), "--out", second.Path);
+
+        Assert.Equal(ExitStatus.Unreadable, run.Status);
+        Assert.Contains("teasel.parts.ifc: this is the parts file of an earlier run", run.Error, StringComparison.Ordinal);
+        Assert.Empty(second.Files());
+        Assert.Equal(ExitStatus.Done, CommandRun.Of("layout", folder.File("model", "teasel.coursed.ifc"), "--out", second.Path, "--formats", "json").Status);
+    }
+
+    [Fact]
     public void Every_wall_is_laid_out_or_listed_with_its_reason()
     {
         using var folder = new TemporaryFolder();

@@ -1,8 +1,12 @@
 using System.Globalization;
 using System.Text;
+using IfcCourser.Geometry;
 using IfcCourser.Ifc;
 using IfcCourser.Layouts;
+using IfcCourser.Output.IfcWriteBack;
+using IfcCourser.Output.IfcWriteBack.Openings;
 using IfcCourser.Output.Tests.Json;
+using IfcCourser.Output.Tests.Support;
 using IfcCourser.Step21;
 
 namespace IfcCourser.Output.Tests.IfcWriteBack;
@@ -160,6 +164,57 @@ public sealed class IfcWriteBackTests
         using var model = Read(WriteBack(text));
         Assert.True(model.File.Contains(90));
         Assert.True(model.File.Contains(91));
+    }
+
+    /// <summary>
+    /// The designer accepts the model with moved openings and it is coursed again: placements that were replaced refer to points that were added, so that nothing of these may
+    /// be cut. Every reference leads somewhere, openings stand where they were moved to, and each wall has one set.
+    /// </summary>
+    [Fact]
+    public void AModelWithMovedOpeningsIsCoursedAgain()
+    {
+        const string Model = "yarrow/yarrow";
+        var layout = FixtureLayouts.Of(Model);
+        using var original = FixtureLayouts.Open(Model);
+        var changes = OpeningChange.Of(original, layout).Where(change => change.IsMoved).Select(change => change.Opening.Opening.StepId!.Value).ToList();
+        Assert.NotEmpty(changes);
+        using var moved = Written(original, layout, IfcMovedOpenings.Write);
+        using var again = Written(moved, layout, Output.IfcWriteBack.IfcWriteBack.Write);
+        Assert.All(changes, opening => Assert.NotEqual(OriginOf(original, opening), OriginOf(again, opening)));
+        Assert.All(changes, opening => Assert.Equal(OriginOf(moved, opening), OriginOf(again, opening)));
+        Assert.Equal(original.Walls.Length, again.Instances.All("IFCPROPERTYSET").Count(set => set["Name"].AsString is "IfcCourser_Coursing"));
+        Assert.DoesNotContain(again.File.Ids.ToArray().SelectMany(id => Referrals.Of(again.File, id)), id => !again.File.Contains(id));
+    }
+
+    [Fact]
+    public void AProjectWithoutALengthUnitGetsLengthsInMetresThatSaySo()
+    {
+        using var model = Read(WriteBack(Text("IFC4", "$").Replace("(#3,#4)", "(#4)", StringComparison.Ordinal)));
+        var value = model.Instances.All("IFCPROPERTYSINGLEVALUE").First(property => property["Name"].AsString is "ModelLeft");
+        var unit = model.Follow(value["Unit"])!.Value;
+        Assert.Equal(("LENGTHUNIT", "METRE"), (unit["UnitType"].AsEnumeration, unit["Name"].AsEnumeration));
+        Assert.True(unit["Prefix"].IsNothing);
+        Assert.Equal(_layout.Walls[0].Openings[0].Opening.Model.Left.Mm / 1000, value["NominalValue"].AsReal!.Value, 9);
+    }
+
+    /// <summary>ISO 10303-21:2016, signature section, from memory: a signature covers the bytes before it, which are others now.</summary>
+    [Fact]
+    public void ASignatureThatIsLeftOutIsTold()
+    {
+        var text = Text("IFC4", "$");
+        using var model = Read(text);
+        using var signed = Read(text.TrimEnd() + "\nSIGNATURE;\nabc\nENDSEC;\n");
+        Assert.Empty(Output.IfcWriteBack.IfcWriteBack.Findings(model));
+        Assert.Equal("signature-dropped", Assert.Single(Output.IfcWriteBack.IfcWriteBack.Findings(signed)).Code.Id);
+    }
+
+    private static Vector3 OriginOf(IfcModel model, long product) => model.Placement(model.Find(product)!.Value["ObjectPlacement"].AsReference).Origin;
+
+    private static IfcModel Written(IfcModel model, Layout layout, Action<IfcModel, Layout, Stream> write)
+    {
+        using var output = new MemoryStream();
+        write(model, layout, output);
+        return IfcModel.Read("house.ifc", output.ToArray()).Value!;
     }
 
     private static StepValue Value(IfcModel model, long element, string name) =>

@@ -47,6 +47,33 @@ public sealed class OpeningChecksTests
         Assert.Equal((moveLeft, moveRight), (check.MoveLeft.Mm, check.MoveRight.Mm));
     }
 
+    /// <summary>
+    /// What the coordinator reads of the same ten, kept as drawn. Numbers are those worked out above, and:
+    /// 2. The lintel lies on 2270, 2270 - 2030 = 240 over the head: a seat of 2030 - 2020 - 1 = 9 is no piece. Open over the head, less a bed joint of 1, 239 x 1001 mm, and
+    /// 1029 - 1019 - 1 = 9 x 1001 mm under the sill: 0.23924 + 0.00901 = 0.2482 m2.
+    /// 3. The lintel lies on 2020: 10 over the head, open 9 x 1001 mm = 0.0090 m2. The sill, under a course's top, cuts that course: 1009 - 20 - 3 x 250 = 239 high, nothing is open.
+    /// 9. A pier of 3: 249 - 3 = 246 to the least; the lintel bears on the same 3 in place of 200.
+    /// </summary>
+    [Theory]
+    [InlineData(999, 2000, 1019, 2020)]
+    [InlineData(1009, 2010, 1029, 2030, "moved by -10 mm it stands on it", "240 mm under its lintel", "moved by -10 mm it does", "0.2482 m2 are left")]
+    [InlineData(989, 1990, 1009, 2010, "moved by +10 mm it stands on it", "10 mm under its lintel", "moved by +10 mm it does", "0.0090 m2 are left")]
+    [InlineData(999, 1950, 1019, 2020, "widened by 50 mm it stands on it")]
+    [InlineData(1050, 2001, 1019, 2020, "with its left jamb moved by -51 mm and widened by 50 mm it stands on it")]
+    [InlineData(1061, 2062, 1019, 2020, "moved by -62 mm it stands on it")]
+    [InlineData(1739, 2740, 1019, 2020, "moved by +10 mm it stands on it")]
+    [InlineData(1003, 2004, 0, 2020)]
+    [InlineData(3, 1004, 1019, 2020, "A pier of 3 mm is under the least pier of 249 mm: 246 mm more would do, 249 mm is the next", "bears on 3 mm only; 200 mm are asked for")]
+    [InlineData(999, 2249, 1019, 2020)]
+    public void Findings_say_what_was_worked_out(double left, double right, double bottom, double top, params string[] told)
+    {
+        string[] codes = ["opening-off-module", "head-off-course", "sill-off-course", "outline-not-filled", "pier-short", "bearing-short"];
+        var findings = LaidOut(OpeningPolicy.Keep, (left, right, bottom, top)).Findings;
+        Assert.All(findings, finding => Assert.Contains(finding.Code.Id, codes, StringComparer.Ordinal));
+        Assert.Equal(told.Length, findings.Length);
+        Assert.All(findings.Zip(told), pair => Assert.Contains(pair.Second, pair.First.Message, StringComparison.Ordinal));
+    }
+
     /// <summary>The second opening of the table, moved: the layout's own shift is the cure, and nothing stands in its way.</summary>
     [Fact]
     public void A_shift_that_was_made_is_the_cure()

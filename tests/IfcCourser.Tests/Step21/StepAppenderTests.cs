@@ -63,6 +63,22 @@ public sealed class StepAppenderTests
         Assert.Contains(changed.Split('\n')[0], Append(edited), StringComparison.Ordinal);
     }
 
+    /// <summary>An original instance that was replaced may refer to added ones: they can't be cut and leave it whole.</summary>
+    [Fact]
+    public void WhereInstancesAreReplacedNothingIsFramed()
+    {
+        using var file = StepSource.Read(StepSource.Text(Data)).Value!;
+        var appender = new StepAppender(file, "Tool", []);
+        appender.Replace(1, "WALL", StepValue.Reference(appender.Add("LABEL", StepValue.String("x"))));
+        using var output = new MemoryStream();
+        appender.Write(output, "2025-01-01", "tool");
+        var written = Encoding.UTF8.GetString(output.ToArray());
+        using var replaced = StepSource.Read(written).Value!;
+        Assert.Null(StepFrame.Find(replaced, "Tool"));
+        Assert.Contains("#1=WALL(#8);", Append(written), StringComparison.Ordinal);
+        Assert.Contains("\n#8=LABEL('x');", Append(written), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void AnotherOwnersFrameIsNotCut()
     {

@@ -373,7 +373,7 @@ public sealed class JunctionTests
         Assert.Equal(57.735, wall.Start.Slant.Mm, 1e-3);
         Assert.Equal(Length.Zero, wall.End.Slant);
         var finding = Assert.Single(wall.Findings, finding => finding.Code == FindingCodes.EndOnSlant);
-        Assert.StartsWith("The end is cut on a slant: its left face is 57.735", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("The end is cut on a slant: its left face is 57.7 mm", finding.Message, StringComparison.Ordinal);
         Assert.Equal(Length.Zero, finding.At!.S);
     }
 

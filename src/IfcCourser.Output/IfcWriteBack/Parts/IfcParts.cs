@@ -9,6 +9,9 @@ namespace IfcCourser.Output.IfcWriteBack.Parts;
 /// </summary>
 public static class IfcParts
 {
+    /// <summary>Whether a model was written here: it holds no bodies to be coursed any more.</summary>
+    public static bool Made(IfcModel model) => EarlierSets.HavePieces(model);
+
     /// <summary>Writes the model; the same model and layout give the same bytes.</summary>
     /// <param name="model">The model that the layout was made from.</param>
     public static void Write(IfcModel model, Layout layout, Stream output)

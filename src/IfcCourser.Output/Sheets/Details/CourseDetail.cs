@@ -61,15 +61,15 @@ internal static class CourseDetail
                 }
             }
 
-            Tier(canvas, facts, wall, origin, window);
+            Tier(canvas, facts, wall, walls.Single(other => other != wall), origin, window);
         }
 
         canvas.Add(PolylineItem.Rectangle(Pen.Table, window));
         canvas.Write(new TextItem(Pen.Text, new Point(window.Left, window.Top + (2 * mm)), PlanText.Course(facts.Index), Panels.Table.TextHeight));
     }
 
-    /// <summary>Far ends of blocks from the outer face of the other wall, or at a tee from its middle.</summary>
-    private static void Tier(Canvas canvas, PlanFacts facts, WallLayout wall, Point origin, Box window)
+    /// <summary>Far ends of blocks from the outer face of the other wall, or at a tee from its middle, and that wall's faces.</summary>
+    private static void Tier(Canvas canvas, PlanFacts facts, WallLayout wall, WallLayout other, Point origin, Box window)
     {
         var mm = canvas.PerPaper;
         var isLevel = facts.AxisOf(wall) == DimensionAxis.Horizontal;
@@ -78,10 +78,14 @@ internal static class CourseDetail
             .Select(piece => new[] { piece.From, piece.To }.Select(s => facts.At(wall, s, wall.Frame.Thickness / 2)).MaxBy(p => Math.Abs((isLevel ? p.X : p.Y) - from)))
             .Where(p => window.Grown(-1).Contains(Box.At(p, 0.1, 0.1)))
             .Select(p => new Station(isLevel ? p.X : p.Y));
+        var met = Box.Around(other.Wall.Footprint().Select(facts.At));
+        var faces = (isLevel ? new[] { met.Left, met.Right } : [met.Bottom, met.Top])
+            .Where(face => Math.Abs(face - from) > 1)
+            .Select(face => new Station(face, $"{facts.NumberOf(other)}  "));
         var tier = isLevel
             ? new RunningTier(DimensionAxis.Horizontal, from, window.Bottom, window.Bottom - (4 * mm), TextSide.Before)
             : new RunningTier(DimensionAxis.Vertical, from, window.Left, window.Left - (4 * mm), TextSide.Before);
-        tier.Draw(canvas, facts.Text, ends);
+        tier.Draw(canvas, facts.Text, faces.Concat(ends));
     }
 
     /// <summary>Around the junction: at a corner from its outer faces inwards, at a tee to both sides.</summary>

@@ -59,7 +59,7 @@ internal static class DetailText
     {
         yield return units == Units.UnitSystem.Inch ? "Dimensions in feet and inches, sizes in inches." : "Dimensions in millimetres.";
         yield return "Each detail is a place of this set, or a section of the blocks it uses: like places are built alike, with the lengths of their own sheets.";
-        yield return "Plans: ends of blocks from the walls' outer faces, at a tee from its middle. Faces: heights from the level line.";
+        yield return "Plans: ends of blocks, and faces of the wall that is met (its number), from that wall's outer face, at a tee from its middle. Elevations: heights from the level line.";
         yield return "Bars, beams, lintels and their bearings follow the rule set; an engineer must confirm them.";
     }
 }

@@ -1,3 +1,4 @@
+using IfcCourser.Comparing;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.SettingOut;
@@ -8,7 +9,7 @@ namespace IfcCourser.Output.Sheets.Plans;
 /// <summary>A storey's first or second course with what its plan needs of the layout.</summary>
 internal sealed class PlanFacts
 {
-    public PlanFacts(Layout layout, string? storey, int index)
+    public PlanFacts(Layout layout, string? storey, int index, Reissue? since = null)
     {
         Layout = layout;
         Storey = storey;
@@ -20,6 +21,7 @@ internal sealed class PlanFacts
             .. layout.Walls.Where(wall => string.Equals(wall.Identity.Storey, storey, StringComparison.Ordinal) && wall.Courses.Length > index)
             .OrderBy(wall => wall.Identity.StepId),
         ];
+        Clouds = new PlanClouds(since, Walls.Select(wall => (wall, CourseOf(wall))));
     }
 
     public Layout Layout { get; }
@@ -35,6 +37,9 @@ internal sealed class PlanFacts
 
     /// <summary>Coursed walls of the storey that have the course.</summary>
     public ImmutableArray<WallLayout> Walls { get; }
+
+    /// <summary>What changed since the last issue.</summary>
+    public PlanClouds Clouds { get; }
 
     public Course CourseOf(WallLayout wall) => wall.Courses[Index];
 

@@ -10,7 +10,7 @@ internal static class PlanPanels
     {
         Panel[] panels =
         [
-            Walls(facts), Legend(facts), WordList.Of(SheetText.Notes, PlanText.Notes(facts)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            Walls(facts), Legend(facts), WordList.Of(SheetText.Notes, PlanText.Notes(facts).Concat(facts.Clouds.Notes(facts.NumberOf))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }
@@ -37,6 +37,7 @@ internal static class PlanPanels
             (facts.Walls.Any(wall => !wall.Cores.IsEmpty), MarkSamples.Row(
                 PlanText.LegendCore, ArcItem.Circle(Pen.Core, MarkSamples.Middle, 1.8), MarkSamples.Across(Pen.Core))),
             EmbedMarks.LegendRow(facts.Walls),
+            facts.Clouds.LegendRow(),
             (facts.Walls.Any(wall => !wall.MovementJoints.IsEmpty), MarkSamples.Row(
                 SheetText.LegendMovementJoint,
                 new LineItem(Pen.MovementJoint, new Point(7, -MarkSamples.RowHeight + 0.5), new Point(7, -0.5)),

@@ -31,6 +31,9 @@ internal static class PlanText
 
     public static string Title(string? storey, int index) => $"{storey ?? SheetText.UnnamedStorey}, {Course(index)}";
 
+    /// <param name="walls">Numbers of their sheets.</param>
+    public static string Revised(string mark, IEnumerable<string> walls) => $"Rev. {mark}: changed here since the last issue: {string.Join(", ", walls)}; their sheets say what.";
+
     public static IEnumerable<string> Notes(PlanFacts facts)
     {
         yield return facts.Text.Units == Units.UnitSystem.Inch

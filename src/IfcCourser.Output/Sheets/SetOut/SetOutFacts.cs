@@ -1,5 +1,7 @@
+using IfcCourser.Comparing;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.SetOut;
@@ -9,7 +11,7 @@ internal sealed class SetOutFacts
 {
     private readonly Dictionary<string, WallLayout> _walls;
 
-    public SetOutFacts(Layout layout, StoreySetOut storey)
+    public SetOutFacts(Layout layout, StoreySetOut storey, Reissue? since = null)
     {
         Layout = layout;
         Storey = storey;
@@ -17,6 +19,7 @@ internal sealed class SetOutFacts
         _walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         Walls = [.. layout.Walls.Where(wall => string.Equals(wall.Identity.Storey, storey.Storey, StringComparison.Ordinal))];
         CastIn = [.. storey.Bars.Where(bar => bar.IsCastIn)];
+        Clouds = new PlanClouds(since, Walls.Where(wall => wall.Courses.Length > 0).Select(wall => (wall, wall.Courses[0])));
     }
 
     public Layout Layout { get; }
@@ -27,6 +30,9 @@ internal sealed class SetOutFacts
 
     /// <summary>Coursed walls of the storey.</summary>
     public ImmutableArray<WallLayout> Walls { get; }
+
+    /// <summary>What changed since the last issue.</summary>
+    public PlanClouds Clouds { get; }
 
     /// <summary>Bars that are cast into the slab, in walking order.</summary>
     public ImmutableArray<BarSetOut> CastIn { get; }

@@ -20,6 +20,7 @@ internal static class SetOutLegend
             (facts.Storey.Outlines.Any(outline => outline.Kind == ControlLineKind.SlabEdge), MarkSamples.Row(SetOutText.LegendSlab, [MarkSamples.Across(Pen.SlabEdge)])),
             (!facts.Storey.Grid.IsEmpty, MarkSamples.Row(SetOutText.LegendGrid, [MarkSamples.Across(Pen.GridLine)])),
             EmbedMarks.LegendRow(facts.Walls),
+            facts.Clouds.LegendRow(),
             (!facts.Storey.Diagonals.IsEmpty, MarkSamples.Row(SetOutText.LegendDiagonal, [new LineItem(Pen.Neighbour, new Point(1, -MarkSamples.RowHeight + 1), new Point(MarkSamples.Width, -1))])),
         };
         return MarkSamples.Of(rows);

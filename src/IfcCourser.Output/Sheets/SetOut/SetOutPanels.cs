@@ -14,7 +14,7 @@ internal static class SetOutPanels
         Panel[] panels =
         [
             Bars(facts), Skew(facts), Checks(facts), BarTables.Schedule(facts.Layout, facts.Walls.Select(wall => wall.Identity.GlobalId)), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(),
-            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Clouds.Notes(wall => WallNumbers.Sheet(facts.Layout, wall))).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }

@@ -19,7 +19,7 @@ public static class DrawingSet
     /// <param name="papers">Sizes to choose from, smallest first.</param>
     public static ImmutableArray<SetSheet> Of(Layout layout, ImmutableArray<PaperSize> papers) => Of(layout, papers, null, (i, count) => (i + 1, count));
 
-    /// <summary>The set of a layout that is issued anew: sheets of changed walls bear clouds around what changed.</summary>
+    /// <summary>The set of a layout that is issued anew: sheets of changed walls, and plans of what changed in their courses, bear clouds around it.</summary>
     /// <inheritdoc cref="Of(Layout, ImmutableArray{PaperSize})"/>
     public static ImmutableArray<SetSheet> Of(Reissue issue, ImmutableArray<PaperSize> papers) => Of(issue.Layout, papers, issue, (i, count) => (i + 1, count));
 
@@ -38,7 +38,7 @@ public static class DrawingSet
         ImmutableArray<SetSheet> sheets = [];
         Draft[] drafts =
         [
-            Cover(layout, () => sheets), .. SetOuts(layout), .. StoreyPlans(layout), .. Walls(layout, papers, since), Details(layout), .. Schedules(layout, papers), .. StagingPlans(layout),
+            Cover(layout, () => sheets), .. SetOuts(layout, since), .. StoreyPlans(layout, since), .. Walls(layout, papers, since), Details(layout), .. Schedules(layout, papers), .. StagingPlans(layout),
         ];
         sheets = [.. drafts.Select((draft, i) => (Draft: draft, Place: place(i, drafts.Length))).Select(one => Placed(one.Draft, new SheetContext(pens, papers, one.Place.Index, one.Place.Count)))];
         return sheets;
@@ -50,15 +50,15 @@ public static class DrawingSet
     private static Draft Cover(Layout layout, Func<ImmutableArray<SetSheet>> sheets) => new(
         CoverSheet.Number, CoverSheet.Title, CoverSheet.DocumentType, null, SetFolder.Walls, context => CoverSheet.Compose(layout, sheets(), context));
 
-    private static IEnumerable<Draft> SetOuts(Layout layout) => layout.SetOut.Storeys.Where(SetOutSheet.IsNeeded).Select((storey, i) => new Draft(
+    private static IEnumerable<Draft> SetOuts(Layout layout, Reissue? since) => layout.SetOut.Storeys.Where(SetOutSheet.IsNeeded).Select((storey, i) => new Draft(
         SetOutText.Number(i + 1),
         storey.Storey ?? SheetText.UnnamedStorey,
         SetOutText.DocumentType,
         null,
         SetFolder.SetOut,
-        context => SetOutSheet.Compose(layout, storey, context)));
+        context => SetOutSheet.Compose(layout, storey, context, since)));
 
-    private static IEnumerable<Draft> StoreyPlans(Layout layout)
+    private static IEnumerable<Draft> StoreyPlans(Layout layout, Reissue? since)
     {
         var courses = from storey in layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal)
                       from index in Enumerable.Range(0, 2)
@@ -70,7 +70,7 @@ public static class DrawingSet
             PlanText.DocumentType,
             course.Storey,
             SetFolder.Walls,
-            context => PlanSheet.Compose(layout, course.Storey, course.Index, i + 1, context)));
+            context => PlanSheet.Compose(layout, course.Storey, course.Index, i + 1, context, since)));
     }
 
     private static IEnumerable<Draft> Walls(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since) => WallPages.Of(layout, papers, since).Select(page => new Draft(

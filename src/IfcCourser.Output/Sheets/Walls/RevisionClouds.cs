@@ -13,20 +13,26 @@ internal static class RevisionClouds
 
     private const double TextHeight = 2.5;
 
-    /// <summary>After all else of the view.</summary>
+    /// <summary>In a wall's elevation, after all else of the view.</summary>
     public static void Draw(Canvas canvas, WallFacts facts)
     {
-        if (facts.Revision is not { } revision)
+        if (facts.Revision is { } revision)
         {
-            return;
+            Draw(canvas, revision.Areas.Select(BoxOf).Where(area => area.Left < facts.Shown.To && area.Right > facts.Shown.From)
+                .Select(area => new Box(Math.Max(area.Left, facts.Shown.From), area.Bottom, Math.Min(area.Right, facts.Shown.To), area.Top)), revision.Mark);
         }
+    }
 
+    /// <summary>After all else of the view.</summary>
+    /// <param name="areas">Real millimetres; a cloud stands a paper millimetre off each.</param>
+    /// <param name="mark">Of the issue; empty for none.</param>
+    public static void Draw(Canvas canvas, IEnumerable<Box> areas, string mark)
+    {
         var mm = canvas.PerPaper;
-        foreach (var area in revision.Areas.Select(BoxOf).Where(area => area.Left < facts.Shown.To && area.Right > facts.Shown.From))
+        foreach (var cloud in areas.Select(area => area.Grown(mm)))
         {
-            var cloud = new Box(Math.Max(area.Left, facts.Shown.From), area.Bottom, Math.Min(area.Right, facts.Shown.To), area.Top).Grown(mm);
             canvas.AddRange(Around(cloud, mm));
-            Letter(canvas, cloud, revision.Mark);
+            Letter(canvas, cloud, mark);
         }
     }
 
@@ -54,7 +60,7 @@ internal static class RevisionClouds
         return Enumerable.Range(0, count).Select(i => new ArcItem(Pen.Revised, from + (way * ((i + 0.5) / count)) + inwards, radius, outwards - half, outwards + half));
     }
 
-    /// <summary>In the cloud from its upper right; else over the view.</summary>
+    /// <summary>In the cloud from its upper right, else beside it, else over the view.</summary>
     private static void Letter(Canvas canvas, Box cloud, string mark)
     {
         if (mark.Length == 0)
@@ -71,11 +77,24 @@ internal static class RevisionClouds
                      select new Box(room.Right - left - size.X, room.Top - down - size.Y, room.Right - left, room.Top - down);
         var over = Enumerable.Range(0, int.MaxValue).Select(i =>
             new Box(cloud.Right - size.X, canvas.Extent.Top + mm, cloud.Right, canvas.Extent.Top + mm + size.Y).Moved(new Point(i * size.X, 0)));
-        var inside = places.ToArray();
-        var box = inside.Where(canvas.IsFree).Concat(inside.Where(canvas.IsFreeOfText)).Concat(over.Where(canvas.IsFreeOfText)).First();
+        var near = places.Concat(Beside(cloud, size, mm)).ToArray();
+        var box = near.Where(canvas.IsFree).Concat(near.Where(canvas.IsFreeOfText)).Concat(over.Where(canvas.IsFreeOfText)).First();
         canvas.Add(new PolylineItem(Pen.Revised, [new(box.Left, box.Bottom), new(box.Right, box.Bottom), new(box.Middle.X, box.Top)], PathEnd.Closed));
         canvas.Write(new TextItem(Pen.Heading, new Point(box.Middle.X, box.Bottom + (1.8 * mm)), mark, TextHeight, TextAnchor.Middle));
         canvas.Take(box);
+    }
+
+    /// <summary>Clear of the arcs, right, left, above and below, from the middle of each side outwards.</summary>
+    private static IEnumerable<Box> Beside(Box cloud, Point size, double mm)
+    {
+        const double Clear = Rise + 0.8;
+        var (across, up) = ((cloud.Width + size.X) / 2, (cloud.Height + size.Y) / 2);
+        var gap = Clear * mm;
+        return from step in Enumerable.Range(0, 1 + (int)(Math.Max(across, up) / (3 * mm)))
+               from aside in new[] { step * 3 * mm, step * -3 * mm }.Distinct()
+               from at in new[] { new Point(across + gap, aside), new Point(-across - gap, aside), new Point(aside, up + gap), new Point(aside, -up - gap) }
+               where Math.Abs(at.X) <= across + gap && Math.Abs(at.Y) <= up + gap
+               select Box.At(cloud.Middle + at, size.X, size.Y);
     }
 
     private static IEnumerable<double> Steps(double room, double step) => room < 0 ? [] : Enumerable.Range(0, 1 + (int)(room / step)).Select(i => i * step);

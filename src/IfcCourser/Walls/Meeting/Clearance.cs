@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
+using IfcCourser.Units;
 using IfcCourser.Walls.Reading;
 
 namespace IfcCourser.Walls.Meeting;
@@ -17,7 +18,7 @@ public static class Clearance
     /// <summary>The walls apart, and what was cut.</summary>
     /// <param name="walls">Settled.</param>
     /// <param name="joined">Encounters that were settled; walls that meet there share their place by the rules of coursing.</param>
-    public static (ImmutableArray<WallDraft> Walls, ImmutableArray<Finding> Findings) Of(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined)
+    public static (ImmutableArray<WallDraft> Walls, ImmutableArray<Finding> Findings) Of(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> joined, UnitSystem units)
     {
         var met = joined.Select(encounter => (encounter.First.Wall, encounter.Second.Wall)).ToHashSet();
         var slants = Enumerable.Range(0, walls.Length).Select(wall => Slants(joined, wall)).ToList();
@@ -28,7 +29,7 @@ public static class Clearance
             {
                 if (!met.Contains((i, j)) && !met.Contains((j, i)) && Shared(apart[i], apart[j], slants[i], slants[j]) is { } shared)
                 {
-                    findings.Add(WallFindings.Pair(FindingCodes.WallsOverlap, apart[i].Identity, apart[j].Identity, Math.Max(shared.OnFirst.Bounds.Width, shared.OnSecond.Bounds.Width)));
+                    findings.Add(WallFindings.Pair(FindingCodes.WallsOverlap, apart[i].Identity, apart[j].Identity, ("over", Math.Max(shared.OnFirst.Bounds.Width, shared.OnSecond.Bounds.Width)), units));
                     (apart[i], apart[j]) = Parted(apart[i], apart[j], shared);
                 }
             }

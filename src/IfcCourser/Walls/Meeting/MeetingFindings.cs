@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
+using IfcCourser.Units;
 using IfcCourser.Walls.Reading;
 
 namespace IfcCourser.Walls.Meeting;
@@ -14,28 +15,29 @@ public static class MeetingFindings
     /// <param name="walls">As drafted.</param>
     /// <param name="all">Every encounter.</param>
     /// <param name="joined">Those that were joined.</param>
-    public static IEnumerable<Finding> Of(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> all, ImmutableArray<Encounter> joined)
+    /// <param name="units">Of the catalog.</param>
+    public static IEnumerable<Finding> Of(ImmutableArray<WallDraft> walls, ImmutableArray<Encounter> all, ImmutableArray<Encounter> joined, UnitSystem units)
     {
         foreach (var encounter in all.Where(encounter => encounter.Gap > SilentGap))
         {
             if (encounter.Gap <= EncounterFinder.WidestJoined)
             {
-                yield return Pair(FindingCodes.GapClosed, walls, encounter);
+                yield return Pair(FindingCodes.GapClosed, walls, encounter, ("a gap of", encounter.Gap), units);
             }
             else if (IsOpen(encounter.First, joined) && IsOpen(encounter.Second, joined))
             {
-                yield return Pair(FindingCodes.NearMiss, walls, encounter);
+                yield return Pair(FindingCodes.NearMiss, walls, encounter, ("a gap of", encounter.Gap), units);
             }
         }
 
         foreach (var tee in joined.Where(encounter => encounter.Kind == JunctionKind.Tee && EndsInOpening(walls[encounter.First.Wall], encounter)))
         {
-            yield return Pair(FindingCodes.TeeInOpening, walls, tee);
+            yield return Pair(FindingCodes.TeeInOpening, walls, tee, null, units);
         }
     }
 
-    private static Finding Pair(FindingCode code, ImmutableArray<WallDraft> walls, Encounter encounter) =>
-        WallFindings.Pair(code, walls[encounter.First.Wall].Identity, walls[encounter.Second.Wall].Identity, encounter.Gap);
+    private static Finding Pair(FindingCode code, ImmutableArray<WallDraft> walls, Encounter encounter, (string What, double Mm)? size, UnitSystem units) =>
+        WallFindings.Pair(code, walls[encounter.First.Wall].Identity, walls[encounter.Second.Wall].Identity, size, units);
 
     // An end that meets another wall anyway misses nothing.
     private static bool IsOpen(Arm arm, ImmutableArray<Encounter> joined) =>

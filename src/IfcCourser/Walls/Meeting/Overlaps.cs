@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
+using IfcCourser.Units;
 using IfcCourser.Walls.Reading;
 
 namespace IfcCourser.Walls.Meeting;
@@ -15,7 +16,7 @@ public static class Overlaps
     private const double Least = EncounterFinder.WidestJoined;
 
     /// <summary>Tells the walls that stand inside another one from the rest; of two equal ones the later goes.</summary>
-    public static (ImmutableArray<WallDraft> Walls, ImmutableArray<SkippedWall> Coincident) WithoutCoincident(ImmutableArray<WallDraft> walls)
+    public static (ImmutableArray<WallDraft> Walls, ImmutableArray<SkippedWall> Coincident) WithoutCoincident(ImmutableArray<WallDraft> walls, UnitSystem units)
     {
         var kept = walls.ToList();
         var coincident = ImmutableArray.CreateBuilder<SkippedWall>();
@@ -23,7 +24,7 @@ public static class Overlaps
         {
             if (kept.Find(other => other != wall && IsInside(wall, other)) is { } host)
             {
-                coincident.Add(new SkippedWall(wall.Identity, WallFindings.Pair(FindingCodes.CoincidentWall, wall.Identity, host.Identity, wall.Run.Size), wall.Body, wall.Choice));
+                coincident.Add(new SkippedWall(wall.Identity, WallFindings.Pair(FindingCodes.CoincidentWall, wall.Identity, host.Identity, ("over", wall.Run.Size), units), wall.Body, wall.Choice));
                 kept.Remove(wall);
             }
         }
@@ -32,7 +33,7 @@ public static class Overlaps
     }
 
     /// <summary>The walls with what two of them share taken off the smaller one, or off the other where that leaves both in one piece.</summary>
-    public static (ImmutableArray<WallDraft> Walls, ImmutableArray<Finding> Findings) Apart(ImmutableArray<WallDraft> walls)
+    public static (ImmutableArray<WallDraft> Walls, ImmutableArray<Finding> Findings) Apart(ImmutableArray<WallDraft> walls, UnitSystem units)
     {
         var apart = walls.ToArray();
         var findings = ImmutableArray.CreateBuilder<Finding>();
@@ -45,7 +46,7 @@ public static class Overlaps
                     continue;
                 }
 
-                findings.Add(WallFindings.Pair(FindingCodes.WallsOverlap, apart[i].Identity, apart[j].Identity, common.Bounds.Width));
+                findings.Add(WallFindings.Pair(FindingCodes.WallsOverlap, apart[i].Identity, apart[j].Identity, ("over", common.Bounds.Width), units));
                 if (Math.Round(apart[i].Net.Area) < Math.Round(apart[j].Net.Area))
                 {
                     (apart[j], apart[i]) = Parted(apart[j], apart[i], common);

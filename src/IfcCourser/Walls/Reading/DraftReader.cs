@@ -124,7 +124,7 @@ public sealed class DraftReader
         return TooSmall(draft) is { } reason ? (null, reason) : (draft, null);
     }
 
-    private static IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, JoinedPieces pieces, Finding? width)
+    private IEnumerable<Finding> Notes(WallShape shape, MasonryLayer layer, MasonryElevation elevation, JoinedPieces pieces, Finding? width)
     {
         const double LeastWidth = 10;
         if (width is not null)
@@ -139,7 +139,7 @@ public sealed class DraftReader
 
         if (!layer.Others.IsEmpty)
         {
-            yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others);
+            yield return WallFindings.SecondLeaf(layer.Across.Size, layer.Others, _catalog.Units);
         }
 
         if (layer.Doubt is { } doubt)
@@ -203,22 +203,22 @@ public sealed class DraftReader
         var leastCourse = (_catalog.LeastRip ?? _catalog.UnitHeight) + _catalog.LevellingBed.Min;
         if (Length.FromModelMm(box.Height) < leastCourse)
         {
-            return WallFindings.LowerThan(box.Height, leastCourse);
+            return WallFindings.LowerThan(box.Height, leastCourse, _catalog.Units);
         }
 
         if (Length.FromModelMm(box.Width) < _catalog.MinPiece)
         {
-            return WallFindings.ShorterThan(box.Width, _catalog.MinPiece);
+            return WallFindings.ShorterThan(box.Width, _catalog.MinPiece, _catalog.Units);
         }
 
-        return box.Width <= draft.Masonry.Size ? WallFindings.NotLonger(box.Width, draft.Masonry.Size) : null;
+        return box.Width <= draft.Masonry.Size ? WallFindings.NotLonger(box.Width, draft.Masonry.Size, _catalog.Units) : null;
     }
 
     private Finding? Width(double thickness)
     {
         double Off(UnitWidth width) => Math.Min(Math.Abs(width.Nominal.Mm - thickness), Math.Abs(width.Actual.Mm - thickness));
         var nearest = _catalog.Widths.OrderBy(Off).FirstOrDefault();
-        return _catalog.Widths.Any(width => Off(width) <= WidthTolerance) ? null : WallFindings.Width(_selection.Width, thickness, nearest.Actual);
+        return _catalog.Widths.Any(width => Off(width) <= WidthTolerance) ? null : WallFindings.Width(_selection.Width, thickness, nearest.Actual, _catalog.Units);
     }
 
     // Elements that are parts give the body where the wall has none of its own.

@@ -26,18 +26,28 @@ public static class WallFindings
         FindingCodes.SizeImplausible,
         $"The body is {Mm(length)} long, {(thickness is { } thick ? Mm(thick) + " thick " : string.Empty)}and {Mm(height)} high, which is no wall's size: check the model's length unit.");
 
-    public static Finding Width(WidthMatch match, double thickness, Length nearest) => match switch
+    /// <param name="units">Of the catalog; to the micrometre where both would read the same in them.</param>
+    public static Finding Width(WidthMatch match, double thickness, Length nearest, UnitSystem units)
     {
-        WidthMatch.Exact => new(FindingCodes.WidthNotInCatalog, Text($"The masonry is {Mm(thickness)} thick; the nearest unit is {nearest} wide.")),
-        WidthMatch.Nearest => new(FindingCodes.WidthNearest, Text($"The masonry is {Mm(thickness)} thick and laid in units {nearest} wide.")),
-        _ => new(FindingCodes.WidthAny, Text($"The masonry is {Mm(thickness)} thick; the nearest unit is {nearest} wide.")),
-    };
+        var (thick, wide) = (Said(thickness, units), Said(nearest, units));
+        if (string.Equals(thick, wide, StringComparison.Ordinal))
+        {
+            (thick, wide) = (Mm(thickness), nearest.ToString());
+        }
 
-    public static Finding SecondLeaf(double thickness, ImmutableArray<string> others) =>
-        new(FindingCodes.SecondLeaf, $"The layer {Mm(thickness)} thick is laid out; not laid out: {string.Join(", ", others)}.");
+        return match switch
+        {
+            WidthMatch.Exact => new(FindingCodes.WidthNotInCatalog, $"The masonry is {thick} thick; the nearest unit is {wide} wide."),
+            WidthMatch.Nearest => new(FindingCodes.WidthNearest, $"The masonry is {thick} thick and laid in units {wide} wide."),
+            _ => new(FindingCodes.WidthAny, $"The masonry is {thick} thick; the nearest unit is {wide} wide."),
+        };
+    }
 
-    public static Finding InPieces(Region gap) =>
-        new(FindingCodes.BodyInPieces, $"The masonry falls into pieces with a gap of {Mm(gap.Bounds.Width)} between them, which is taken as an opening.");
+    public static Finding SecondLeaf(double thickness, ImmutableArray<string> others, UnitSystem units) =>
+        new(FindingCodes.SecondLeaf, $"The layer {Said(thickness, units)} thick is laid out; not laid out: {string.Join(", ", others)}.");
+
+    public static Finding InPieces(Region gap, UnitSystem units) =>
+        new(FindingCodes.BodyInPieces, $"The masonry falls into pieces with a gap of {Said(gap.Bounds.Width, units)} between them, which is taken as an opening.");
 
     public static Finding PieceLeftOut(double area) =>
         new(FindingCodes.PieceLeftOut, Text($"{area / 1e6:0.##} m2 of the masonry stand apart from the rest and are not laid out."));
@@ -59,51 +69,59 @@ public static class WallFindings
         new(FindingCodes.OpeningsMerged, $"{stays.Label} and {goes.Label} share one void and are laid out as one opening.", new FindingPlace { Opening = stays.GlobalId });
 
     /// <summary>A door or window without an opening, placed in the settled elevation.</summary>
-    public static Finding Loose(LooseFilling filling, Rect elevation)
+    public static Finding Loose(LooseFilling filling, Rect elevation, UnitSystem units)
     {
         var (record, box) = (filling.Record, filling.Box);
         var kind = record.IsDoor ? "door" : "window";
         var name = string.IsNullOrWhiteSpace(record.Name) ? Text($"#{record.StepId}") : record.Name;
         return new(
             FindingCodes.DoorWithoutOpening,
-            $"The {kind} {name}, {Mm(box.Width)} wide and {Mm(box.Height)} high, stands in the wall, but no opening is made for it; none is laid out.",
+            $"The {kind} {name}, {Said(box.Width, units)} wide and {Said(box.Height, units)} high, stands in the wall, but no opening is made for it; none is laid out.",
             new FindingPlace { S = Length.FromModelMm(box.Left - elevation.Left), Z = Length.FromModelMm(box.Bottom - elevation.Bottom), Opening = record.GlobalId });
     }
 
     /// <summary>A wall that bends more tightly than its head joints follow, or bends in more than one arc.</summary>
     public static Finding Curved(double radius, double thickness, Catalog catalog)
     {
-        var joints = $"head joints from {catalog.HeadJoint.Min} to {catalog.HeadJoint.Max}";
+        var units = catalog.Units;
+        var joints = $"head joints from {Said(catalog.HeadJoint.Min, units)} to {Said(catalog.HeadJoint.Max, units)}";
         Length? Least(Length unit) => CurvedJoints.LeastRadius(catalog, unit, Length.FromModelMm(thickness));
-        var allowed = Least(catalog.UnitLength) is { } units && Least(catalog.MinPiece) is { } pieces
-            ? $"{joints} let units of {catalog.UnitLength} follow a radius of {units} or more, pieces of {catalog.MinPiece} {pieces}."
+        var allowed = Least(catalog.UnitLength) is { } unit && Least(catalog.MinPiece) is { } piece
+            ? $"{joints} let units of {Said(catalog.UnitLength, units)} follow a radius of {Said(unit, units)} or more, pieces of {Said(catalog.MinPiece, units)} one of {Said(piece, units)}."
             : $"{joints} leave no play to follow a curve.";
-        return new(FindingCodes.CurvedInPlan, $"The wall is {Mm(thickness)} thick and bends around a radius of {Mm(radius)} on its centre line; {allowed}");
+        return new(FindingCodes.CurvedInPlan, $"The wall is {Said(thickness, units)} thick and bends around a radius of {Said(radius, units)} on its centre line; {allowed}");
     }
 
-    public static Finding LowerThan(double height, Length least) =>
-        new(FindingCodes.LowerThanOneCourse, $"The wall is {Mm(height)} high; the bed and the least course need {least}.");
+    public static Finding LowerThan(double height, Length least, UnitSystem units) =>
+        new(FindingCodes.LowerThanOneCourse, $"The wall is {Said(height, units)} high; the bed and the least course need {Said(least, units)}.");
 
-    public static Finding ShorterThan(double length, Length least) =>
-        new(FindingCodes.ShorterThanLeastPiece, $"The wall is {Mm(length)} long; the least piece is {least}.");
+    public static Finding ShorterThan(double length, Length least, UnitSystem units) =>
+        new(FindingCodes.ShorterThanLeastPiece, $"The wall is {Said(length, units)} long; the least piece is {Said(least, units)}.");
 
-    public static Finding NotLonger(double length, double thickness) =>
-        new(FindingCodes.NotLongerThanThick, $"The wall is {Mm(length)} long and {Mm(thickness)} thick.");
+    public static Finding NotLonger(double length, double thickness, UnitSystem units) =>
+        new(FindingCodes.NotLongerThanThick, $"The wall is {Said(length, units)} long and {Said(thickness, units)} thick.");
 
     /// <summary>An end against a wall that is not square.</summary>
-    public static Finding EndOnSlant(Length slant, Length place) => new(
+    public static Finding EndOnSlant(Length slant, Length place, UnitSystem units) => new(
         FindingCodes.EndOnSlant,
-        $"The end is cut on a slant: its {(slant > Length.Zero == (place > Length.Zero) ? "right" : "left")} face is {Length.Abs(slant)} longer than the other; lengths are those of the longer face.",
+        $"The end is cut on a slant: its {(slant > Length.Zero == (place > Length.Zero) ? "right" : "left")} face is {Said(Length.Abs(slant), units)} longer than the other; lengths are those of the longer face.",
         new FindingPlace { S = place });
 
     /// <summary>A finding about two walls.</summary>
-    public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, double mm) => new(
-        code, $"{code.Meaning} {Name(first)} and {Name(second)}: {Mm(mm)}.", new FindingPlace { Walls = [first.GlobalId, second.GlobalId] });
+    /// <param name="size">What there is to be measured, such as "gap of"; null where nothing is.</param>
+    public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, (string What, double Mm)? size, UnitSystem units) => new(
+        code,
+        $"{code.Meaning} {Name(first)} and {Name(second)}{(size is { } told ? $": {told.What} {Said(told.Mm, units)}" : string.Empty)}.",
+        new FindingPlace { Walls = [first.GlobalId, second.GlobalId] });
 
     private static string Name(WallIdentity wall) =>
         string.IsNullOrWhiteSpace(wall.Name) ? wall.Label : Text($"{wall.Name} (#{wall.StepId})");
 
     private static string Mm(double mm) => Length.FromModelMm(mm).ToString();
+
+    private static string Said(double mm, UnitSystem units) => Said(Length.FromModelMm(mm), units);
+
+    private static string Said(Length length, UnitSystem units) => LengthText.WithUnit(length, units);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -13,7 +13,7 @@ public static class WallFinisher
     private const double Rectangular = 1;
 
     /// <summary>The finished wall; its ends and the junctions are filled in by the caller.</summary>
-    public static Wall Finish(WallDraft draft, RuleSet rules, WallEnd start, WallEnd end)
+    public static Wall Finish(WallDraft draft, RuleSet rules, UnitSystem units, WallEnd start, WallEnd end)
     {
         var box = draft.Outline.Bounds;
         var (outline, cutting) = CutByRims(draft);
@@ -33,18 +33,18 @@ public static class WallFinisher
             Findings =
             [
                 .. draft.Findings,
-                .. within.Where(opening => opening.Opening.IsFixed).Select(gap => WallFindings.InPieces(gap.Shape)),
+                .. within.Where(opening => opening.Opening.IsFixed).Select(gap => WallFindings.InPieces(gap.Shape, units)),
                 .. cutting.Select(o => WallFindings.Opening(FindingCodes.OpeningCutsRim, o.Opening)),
-                .. Slanted(start, Length.Zero),
-                .. Slanted(end, Length.FromModelMm(box.Width)),
-                .. draft.Loose.Select(filling => WallFindings.Loose(filling, box)),
+                .. Slanted(start, Length.Zero, units),
+                .. Slanted(end, Length.FromModelMm(box.Width), units),
+                .. draft.Loose.Select(filling => WallFindings.Loose(filling, box, units)),
                 .. within.Where((_, i) => openings[i] is null).Select(o => WallFindings.Opening(FindingCodes.OpeningMissesWall, o.Opening)),
             ],
         };
     }
 
-    private static IEnumerable<Finding> Slanted(WallEnd end, Length place) =>
-        end.Slant == Length.Zero ? [] : [WallFindings.EndOnSlant(end.Slant, place)];
+    private static IEnumerable<Finding> Slanted(WallEnd end, Length place, UnitSystem units) =>
+        end.Slant == Length.Zero ? [] : [WallFindings.EndOnSlant(end.Slant, place, units)];
 
     /// <summary>Whether anything of the wall stands beside and over its openings.</summary>
     public static bool LeavesMasonry(WallDraft draft)

@@ -87,6 +87,21 @@ public static class DrawingSetTests
         }
     }
 
+    /// <summary>
+    /// Where walls meet, each course of a detail says where the wall that is met has its faces: at a corner the inner one, a thickness of 8 in from the outer one; at the tee of a wall of
+    /// 4 in with one of 6 in both, half a thickness from the middle.
+    /// </summary>
+    [Fact]
+    public static void Details_of_junctions_measure_the_faces_of_walls()
+    {
+        var detail = _sets["yarrow/yarrow"].Value.Single(drawn => drawn.Entry.Number == "D01").Sheet;
+        var faces = detail.Views.SelectMany(view => view.Items).OfType<DimensionItem>().Where(dimension => dimension.Prefix.StartsWith('W')).Select(dimension => dimension.Text);
+        Assert.Equal(
+            ["2 W006  8\"", "2 W007  8\"", "4 W008  3\"", "4 W009  2\""],
+            faces.CountBy(text => text, StringComparer.Ordinal).Select(pair => FormattableString.Invariant($"{pair.Value} {pair.Key}")).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal);
+    }
+
     private static Layout LayoutOf(string house) => house switch
     {
         "sorrel/sorrel" => FixtureLayouts.Of(house, "aac-mm", "eu"),

@@ -32,6 +32,35 @@ public static class ReissueTests
         Assert.Equal((wanted.Left, wanted.Bottom, wanted.Right, wanted.Top), (Math.Round(tips.Left, 6), Math.Round(tips.Bottom, 6), Math.Round(tips.Right, 6), Math.Round(tips.Top, 6)));
     }
 
+    /// <summary>A block of the first course: its place from above is clouded on the plan of that course, and on no other plan; of the fourth, on none.</summary>
+    [Fact]
+    public static void A_change_in_a_first_course_bears_a_cloud_on_its_plan()
+    {
+        var wall = _older.Walls[Changed];
+        var piece = wall.Courses[0].Pieces[1];
+        var sheets = DrawingSet.Of(Reissue.Of(_older, With(_older, piece with { Product = "another block" })), PaperSize.Iso);
+        var plans = sheets.Where(sheet => sheet.Number[0] is 'P').Select(sheet => (sheet.Title, View: Assert.Single(sheet.Compose().Views))).ToArray();
+        var (title, view) = Assert.Single(plans, plan => plan.View.Items.Any(item => item.Pen == Pen.Revised));
+        Assert.Equal($"{wall.Identity.Storey}, first course", title);
+        var tips = Box.Around(view.Items.OfType<ArcItem>().Where(arc => arc.Pen == Pen.Revised).SelectMany(arc => new[] { arc.PointAt(arc.StartDegrees), arc.PointAt(arc.EndDegrees) }));
+        Assert.Equal([piece.Length.Mm, wall.Frame.Thickness.Mm], new[] { tips.Width, tips.Height }.Select(size => Math.Round(size - (2 * view.Scale.Denominator), 6)).OrderDescending());
+        var words = sheets.Where(sheet => sheet.Title == title).SelectMany(sheet => Lowering.Lower(sheet.Compose())).OfType<TextItem>().Select(text => text.Text);
+        Assert.Contains($"changed here since the last issue: {_number}", string.Join(' ', words), StringComparison.Ordinal);
+    }
+
+    /// <summary>A wall that stands 100 mm further: the whole of it is clouded on both plans of its storey and on its storey's set-out, though its elevation is as it was.</summary>
+    [Fact]
+    public static void A_wall_that_stands_elsewhere_is_clouded_on_plans()
+    {
+        var house = FixtureLayouts.Of("yarrow/yarrow");
+        var wall = house.Walls.First(one => one.Identity.Storey == house.SetOut.Storeys.First(SetOutSheet.IsNeeded).Storey && one.Wall.Start.Slant == default && one.Wall.End.Slant == default);
+        var origin = wall.Frame.Origin;
+        var moved = wall with { Wall = wall.Wall with { Frame = wall.Frame with { Origin = new Geometry.Vector3(origin.X + 100, origin.Y, origin.Z) } } };
+        var sheets = DrawingSet.Of(Reissue.Of(house, house with { Walls = house.Walls.Replace(wall, moved) }), PaperSize.Arch);
+        var clouded = sheets.Where(sheet => sheet.Number[0] is 'P' or 'S' && sheet.Compose().Views.Any(view => view.Items.Any(item => item.Pen == Pen.Revised)));
+        Assert.Equal("PPS", string.Concat(clouded.Select(sheet => sheet.Number[0]).Order()));
+    }
+
     [Fact]
     public static void The_issue_has_a_row_and_a_letter()
     {
