@@ -33,6 +33,29 @@ public readonly record struct Box(double Left, double Bottom, double Right, doub
     public bool Contains(Box other) =>
         other.Left >= Left && other.Right <= Right && other.Bottom >= Bottom && other.Top <= Top;
 
+    /// <summary>The part of a straight line that lies inside, as shares of its length from 0 to 1; null where none does.</summary>
+    public (double From, double To)? On(Point from, Point to)
+    {
+        var (first, last) = (0.0, 1.0);
+        foreach (var (start, end, low, high) in new[] { (from.X, to.X, Left, Right), (from.Y, to.Y, Bottom, Top) })
+        {
+            if (start == end)
+            {
+                if (start < low || start > high)
+                {
+                    return null;
+                }
+
+                continue;
+            }
+
+            var (a, b) = ((low - start) / (end - start), (high - start) / (end - start));
+            (first, last) = (Math.Max(first, Math.Min(a, b)), Math.Min(last, Math.Max(a, b)));
+        }
+
+        return first < last ? (first, last) : null;
+    }
+
     /// <summary>Counter-clockwise from the lower left.</summary>
     public ImmutableArray<Point> Corners() => [new(Left, Bottom), new(Right, Bottom), new(Right, Top), new(Left, Top)];
 }

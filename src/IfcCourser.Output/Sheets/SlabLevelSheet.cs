@@ -35,13 +35,14 @@ public static class SlabLevelSheet
             Cross(canvas, facts.At(reading.Plan));
         }
 
-        SlabContours.Draw(canvas, facts);
+        SlabContours.Label(canvas, facts);
         SlabPlan.WallNumbers(canvas, facts.Axes, facts.Survey.Beds.Select(bed => bed.Block.Wall));
         foreach (var reading in facts.Survey.Readings.Levels)
         {
             PlanTag.Place(canvas, facts.At(reading.Plan), facts.Thickness(facts.Survey.Datum - reading.Height), Pen.Text);
         }
 
+        SlabContours.Draw(canvas, facts);
         return canvas;
     }
 

@@ -32,6 +32,9 @@ internal static class FixtureLayouts
         return opened.Value;
     }
 
+    /// <summary>Path of a file of fixtures/survey.</summary>
+    public static string Survey(string name) => Path.Combine(Root(), "fixtures", "survey", name);
+
     private static Layout LayOut(string model, Catalog catalog, RuleSet rules)
     {
         using var read = Open(model);

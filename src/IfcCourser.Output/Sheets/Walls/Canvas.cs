@@ -12,6 +12,9 @@ internal sealed class Canvas(double perPaper)
 
     public IReadOnlyList<SheetItem> Items => _items;
 
+    /// <summary>Places that texts have taken, real millimetres.</summary>
+    public IReadOnlyList<Box> Texts => _texts;
+
     /// <summary>Around all items and texts, real millimetres.</summary>
     public Box Extent { get; private set; } = new(double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
 
