@@ -88,7 +88,7 @@ internal static class SlabText
         yield return "Set all blocks to one level: the bed takes up the slab. Check by the second stage when the course stands.";
         foreach (var finding in survey.Findings.Where(finding => finding.Code.Id is "heights-of-bench" or "bed-beyond-readings" or "readings-sparse" or "slab-off-level" or "flatness-not-judged"))
         {
-            yield return finding.Message;
+            yield return finding.Message.EndsWith('.') ? finding.Message : $"{finding.Message}.";
         }
     }
 }
