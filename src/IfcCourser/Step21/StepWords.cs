@@ -25,7 +25,8 @@ internal static class StepWords
 
         ref var kept = ref _kept[Hash(word)];
         var known = kept;
-        return known is not null && Ascii.EqualsIgnoreCase(word, known) && !word.ContainsAnyExceptInRange((byte)0, (byte)0x7F)
+        // Bytes beyond ASCII equal nothing and are read anew each time.
+        return known is not null && Ascii.EqualsIgnoreCase(word, known)
             ? known
             : kept = Encoding.ASCII.GetString(word).ToUpperInvariant();
     }

@@ -108,7 +108,7 @@ public static class WallFindings
         new FindingPlace { S = place });
 
     /// <summary>A finding about two walls.</summary>
-    /// <param name="size">What there is to be measured, such as "gap of"; null where nothing is.</param>
+    /// <param name="size">What there is to be measured, such as "a gap of"; null where nothing is.</param>
     public static Finding Pair(FindingCode code, WallIdentity first, WallIdentity second, (string What, double Mm)? size, UnitSystem units) => new(
         code,
         $"{code.Meaning} {Name(first)} and {Name(second)}{(size is { } told ? $": {told.What} {Said(told.Mm, units)}" : string.Empty)}.",
