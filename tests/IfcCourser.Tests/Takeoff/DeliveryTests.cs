@@ -12,6 +12,9 @@ namespace IfcCourser.Tests.Takeoff;
 
 public sealed class DeliveryTests
 {
+    /// <summary>What sums in another order may differ by. Not decimals: amounts that end in half of the last one would be rounded apart.</summary>
+    private const double Dust = 1e-9;
+
     private static readonly OrderItem[] _rounded = [OrderItem.UnitWaste, OrderItem.Pallet];
 
     /// <summary>
@@ -45,15 +48,15 @@ public sealed class DeliveryTests
             foreach (var (line, together) in whole.Lines.Zip(order.Lines))
             {
                 var parts = order.Deliveries.SelectMany(delivery => delivery.Lines).Where(part => part.Key == line.Key).ToList();
-                Assert.Equal(together.Gross ?? 0, parts.Sum(part => part.Gross ?? 0), 6);
+                Assert.Equal(together.Gross ?? 0, parts.Sum(part => part.Gross ?? 0), Dust);
                 Assert.Equal(together.Packs?.Count ?? 0, parts.Sum(part => part.Packs?.Count ?? 0));
                 if (!_rounded.Contains(line.Key.Item))
                 {
-                    Assert.Equal(line.Net!.Value, together.Net!.Value, 6);
+                    Assert.Equal(line.Net!.Value, together.Net!.Value, Dust);
                 }
             }
         },
-        iter: 24);
+        seed: "bIuZn7aqDO81", iter: 24);
 
     /// <summary>A sawn unit comes with the first piece that is sawn from it, whatever the order of the walls in the model.</summary>
     [Fact]

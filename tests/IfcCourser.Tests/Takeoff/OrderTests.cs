@@ -27,7 +27,7 @@ public sealed class OrderTests
             Assert.Equal(totals.Lintels, Net(OrderItem.Lintel, OrderItem.FormedLintel));
             Assert.Equal(layout.BarSchedule.Sum(row => row.Number), Net(OrderItem.Bar, OrderItem.BeamBar, OrderItem.CornerBar));
             Assert.Equal(layout.Junctions.Sum(junction => junction.Ties.Length), Net(OrderItem.Tie));
-            Assert.Equal(layout.Walls.Sum(wall => wall.Cores.Sum(core => core.Bars?.GroutVolume ?? 0)), Grout(layout, "cores") / 1000, 9);
+            Assert.Equal(layout.Walls.Sum(wall => wall.Cores.Sum(core => core.Bars?.GroutVolume ?? 0)), Grout(layout, "cores") / 1000, tolerance: 1e-10);
             Assert.All(order.Walls.Zip(LayingOrder.Of(layout)), pair => Assert.Equal(
                 pair.Second.Quantities.FullUnits, pair.First.Lines.Where(line => _whole.Contains(line.Key.Item)).Sum(line => line.Net)));
         },
