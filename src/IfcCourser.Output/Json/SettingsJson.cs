@@ -16,21 +16,24 @@ internal static class SettingsJson
 {
     private const string Name = "settings";
 
-    private static readonly JsonSerializerOptions _options = new()
+    private static readonly JsonSerializerOptions _options = new(SettingsContext.Default.Options)
     {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Converters =
+        {
+            new LengthConverter(), new BarSizeConverter(), Names<LintelKind>(), Names<CoredUnits>(), Names<HeightAim>(), Names<BarListForm>(), Names<LayerNames>(), Names<BarKind>(),
+            Names<BeamedTops>(), Names<BarLengths>(), Names<MembraneStoreys>(), Names<BeamedWalls>(), Names<JointedWalls>(), Names<Certainty>(), Names<TeeBuild>(), Names<StoreyStart>(),
+            Names<VoidMeaning>(), Names<Datum>(), Names<OpeningPolicy>(), Names<UnitSystem>(),
+        },
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        IgnoreReadOnlyProperties = true,
-        IncludeFields = true,
-        RespectNullableAnnotations = true,
-        Converters = { new LengthConverter(), new BarSizeConverter(), new JsonStringEnumConverter(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false) },
-        TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { RequireAll } },
+        TypeInfoResolver = SettingsContext.Default.WithAddedModifier(RequireAll),
     };
+
+    private static readonly JsonTypeInfo<LayoutRules> _rules = (JsonTypeInfo<LayoutRules>)_options.GetTypeInfo(typeof(LayoutRules));
 
     public static void Write(Utf8JsonWriter json, LayoutRules rules)
     {
         json.WritePropertyName(Name);
-        json.WriteRawValue(JsonSerializer.SerializeToUtf8Bytes(rules, _options), skipInputValidation: true);
+        json.WriteRawValue(JsonSerializer.SerializeToUtf8Bytes(rules, _rules), skipInputValidation: true);
     }
 
     /// <summary>The rules; null, and a note, where a member is missing or not what it should be.</summary>
@@ -45,7 +48,7 @@ internal static class SettingsJson
 
         try
         {
-            var rules = place.Element().Deserialize<LayoutRules>(_options)!;
+            var rules = place.Element().Deserialize(_rules)!;
             if (Unsound(rules.Catalog) is { } member)
             {
                 place.Note($"has no sound value of catalog.{member}");
@@ -73,6 +76,10 @@ internal static class SettingsJson
     };
 
     private static bool IsSound(LengthRange range) => range.Min >= Length.Zero && range.Min <= range.Nominal && range.Nominal <= range.Max;
+
+    /// <summary>The names of an enumeration: one converter for all of them would make code as it runs, which a program compiled ahead of time can't.</summary>
+    private static JsonStringEnumConverter<T> Names<T>()
+        where T : struct, Enum => new(JsonNamingPolicy.KebabCaseLower, allowIntegerValues: false);
 
     // A value that is left out would else be zero.
     private static void RequireAll(JsonTypeInfo type)

@@ -10,7 +10,13 @@ internal static class WallPages
     /// <param name="since">What changed since the last issue, or null.</param>
     public static ImmutableArray<WallPage> Of(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since = null)
     {
-        WallPage[] alone = [.. layout.Walls.AsParallel().AsOrdered().SelectMany(wall => WallDivision.Of(WallPage.Alone(new WallFacts(layout, wall, null, since?.For(wall)), papers), papers))];
+        WallPage[] alone =
+        [
+            // In parallel sheets only: no program compiled ahead of time can hold all that SelectMany in parallel may become.
+            .. layout.Walls.AsParallel().AsOrdered()
+                .Select(wall => WallDivision.Of(WallPage.Alone(new WallFacts(layout, wall, null, since?.For(wall)), papers), papers))
+                .AsSequential().SelectMany(pages => pages),
+        ];
         return
         [
             .. alone.OrderBy(page => page.Views[0].Facts.Number)
