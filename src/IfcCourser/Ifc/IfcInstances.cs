@@ -33,7 +33,7 @@ public sealed class IfcInstances
 
         if (types.Length > 1)
         {
-            ids.Sort((a, b) => File.RangeOf(a).Start.CompareTo(File.RangeOf(b).Start));
+            ids.Sort((a, b) => File.StartOf(a).CompareTo(File.StartOf(b)));
         }
 
         return ids.Select(id => Find(id)).OfType<IfcEntity>();

@@ -117,7 +117,7 @@ public sealed class StepAppender
     }
 
     /// <summary>Whether an instance goes with an earlier run's frame, so that its number is free again.</summary>
-    private bool IsCut(long id) => _frame is not null && _file.RangeOf(id).Start >= _frame.Start;
+    private bool IsCut(long id) => _frame is not null && _file.StartOf(id) >= _frame.Start;
 
     private IEnumerable<(StepRange Range, string Text)> Edits(string timeStamp, string preprocessorVersion)
     {

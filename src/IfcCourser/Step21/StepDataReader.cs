@@ -200,7 +200,7 @@ internal ref struct StepDataReader
             return Resume(isSectionEnd ? last + 1 - LengthOfEnd : semicolon + 1, id, "the closing parenthesis is missing");
         }
 
-        _index.Add(id, Offset, semicolon + 1 - _at, type);
+        _index.Add(id, Offset, type);
         _at = semicolon + 1;
         return true;
     }

@@ -32,7 +32,7 @@ public sealed class StepFile : IDisposable
         {
             var offset = _index.OffsetOf(slot);
             _defects[offset] = new StepDefect(
-                offset, _index.Ids[slot], "the instance number is defined again further on; the last definition counts", "Export the model again.");
+                offset, _index.IdOf(slot), "the instance number is defined again further on; the last definition counts", "Export the model again.");
         }
     }
 
@@ -42,13 +42,13 @@ public sealed class StepFile : IDisposable
     public StepHeader Header { get; }
 
     /// <summary>Instances that can be read; of those with the same number one counts.</summary>
-    public int Count => _index.Ids.Length - _index.Superseded.Count;
+    public int Count => _index.Count - _index.Superseded.Count;
 
     /// <summary>The largest instance number; 0 in a file without instances.</summary>
     public long LargestId => _index.LargestId;
 
     /// <summary>Instance numbers in file order; those defined twice stand twice.</summary>
-    public ReadOnlySpan<long> Ids => _index.Ids;
+    public IEnumerable<long> Ids => Enumerable.Range(0, _index.Count).Select(_index.IdOf);
 
     /// <summary>Size in bytes.</summary>
     public long Size => _bytes.Length;
@@ -137,18 +137,21 @@ public sealed class StepFile : IDisposable
     public ReadOnlySpan<byte> TextOf(long id)
     {
         var slot = _index.Find(id);
-        return slot < 0 ? [] : _bytes.Slice(_index.OffsetOf(slot), _index.LengthOf(slot));
+        return slot < 0 ? [] : Text(slot);
     }
 
     public void Dispose() => _bytes.Dispose();
 
     internal ReadOnlySpan<byte> Bytes(long offset, int length) => _bytes.Slice(offset, length);
 
+    /// <summary>Where an instance's text starts.</summary>
+    internal long StartOf(long id) => _index.OffsetOf(_index.Find(id));
+
     /// <summary>Where an instance's text stands.</summary>
     internal StepRange RangeOf(long id)
     {
         var slot = _index.Find(id);
-        return new StepRange(_index.OffsetOf(slot), _index.OffsetOf(slot) + _index.LengthOf(slot));
+        return new StepRange(_index.OffsetOf(slot), _index.OffsetOf(slot) + Text(slot).Length);
     }
 
     private static Outcome<StepFile> Index(string name, StepBytes bytes)
@@ -167,10 +170,17 @@ public sealed class StepFile : IDisposable
     private static Fault ToFault(string name, StepLines lines, StepDefect defect) =>
         new(name, lines.Of(defect.Offset), defect.Id, defect.What, defect.Remedy);
 
+    /// <summary>From # to the semicolon, which is looked for again: a table of lengths would be a quarter of the index.</summary>
+    private ReadOnlySpan<byte> Text(int slot)
+    {
+        var text = _bytes.From(_index.OffsetOf(slot));
+        return text[..StepText.EndOfStatement(text, 0)];
+    }
+
     private StepInstance? Parse(int slot)
     {
-        var id = _index.Ids[slot];
-        var text = _bytes.Slice(_index.OffsetOf(slot), _index.LengthOf(slot));
+        var id = _index.IdOf(slot);
+        var text = Text(slot);
         var type = _index.TypeOf(slot);
         var parser = new StepParser(text, StartOfValues(text));
         var instance = type == StepTypeTable.Complex
@@ -209,7 +219,7 @@ public sealed class StepFile : IDisposable
         lock (_lock)
         {
             _defects[offset] = new StepDefect(
-                offset, _index.Ids[slot], $"the instance was skipped: {problem}", "Correct the file or export it again.");
+                offset, _index.IdOf(slot), $"the instance was skipped: {problem}", "Correct the file or export it again.");
         }
     }
 }

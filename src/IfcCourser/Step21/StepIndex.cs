@@ -3,16 +3,14 @@ using System.Runtime.CompilerServices;
 namespace IfcCourser.Step21;
 
 /// <summary>
-/// Where every instance of a file lies, in file order, without its values: 24 bytes an instance. Where an id is
+/// Where every instance of a file starts, in file order, without its values: 12 bytes an instance in files below 4 GB. Where an id is
 /// defined twice, the last definition counts.
 /// </summary>
 internal sealed class StepIndex
 {
-    private long[] _ids;
-    private long[] _offsets;
-    private int[] _lengths;
+    private readonly StepColumn _ids;
+    private readonly StepColumn _offsets;
     private int[] _types;
-    private int _count;
     private readonly Dictionary<int, long[]> _byType = [];
     private readonly Lock _lock = new();
     private long _least;
@@ -24,64 +22,56 @@ internal sealed class StepIndex
     {
         // Real models have 45 to 70 bytes an instance.
         var guess = (int)Math.Min((byteCount / 56) + 16, int.MaxValue / 8);
-        _ids = GC.AllocateUninitializedArray<long>(guess);
-        _offsets = GC.AllocateUninitializedArray<long>(guess);
-        _lengths = GC.AllocateUninitializedArray<int>(guess);
+        _ids = new StepColumn(guess);
+        _offsets = new StepColumn(guess);
         _types = GC.AllocateUninitializedArray<int>(guess);
     }
 
     public StepTypeTable Types { get; } = new();
 
-    public ReadOnlySpan<long> Ids => _ids.AsSpan(0, _count);
+    /// <summary>Instances, those defined twice counted twice.</summary>
+    public int Count => _ids.Count;
 
     public long LargestId { get; private set; }
 
     /// <summary>Slots whose id is defined again further on.</summary>
     public List<int> Superseded { get; } = [];
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    public void Add(long id, long offset, int length, int type)
+    public void Add(long id, long offset, int type)
     {
-        if (_count == _ids.Length)
+        if (Count == _types.Length)
         {
-            var larger = checked(_count * 2);
-            Array.Resize(ref _ids, larger);
-            Array.Resize(ref _offsets, larger);
-            Array.Resize(ref _lengths, larger);
-            Array.Resize(ref _types, larger);
+            Array.Resize(ref _types, checked(Count * 2));
         }
 
-        _ids[_count] = id;
-        _offsets[_count] = offset;
-        _lengths[_count] = length;
-        _types[_count] = type;
-        _count++;
+        _types[Count] = type;
+        _ids.Add(id);
+        _offsets.Add(offset);
     }
 
-    public long OffsetOf(int slot) => _offsets[slot];
+    public long IdOf(int slot) => _ids[slot];
 
-    public int LengthOf(int slot) => _lengths[slot];
+    public long OffsetOf(int slot) => _offsets[slot];
 
     public int TypeOf(int slot) => _types[slot];
 
     /// <summary>Makes ids findable; called once, after the last instance was added.</summary>
     public void Seal()
     {
-        var ids = Ids;
         _least = long.MaxValue;
-        foreach (var id in ids)
+        for (var slot = 0; slot < Count; slot++)
         {
-            _least = Math.Min(_least, id);
-            LargestId = Math.Max(LargestId, id);
+            _least = Math.Min(_least, _ids[slot]);
+            LargestId = Math.Max(LargestId, _ids[slot]);
         }
 
-        if (ids.Length > 0 && (LargestId - _least) / 4 <= ids.Length)
+        if (Count > 0 && (LargestId - _least) / 4 <= Count)
         {
-            FillDense(ids);
+            FillDense();
         }
         else
         {
-            FillSorted(ids);
+            FillSorted();
         }
 
         Superseded.Sort();
@@ -117,7 +107,7 @@ internal sealed class StepIndex
     private long[] CollectType(int type)
     {
         var found = new List<long>();
-        var types = _types.AsSpan(0, _count);
+        var types = _types.AsSpan(0, Count);
         for (var from = 0; ;)
         {
             var next = types[from..].IndexOf(type);
@@ -137,12 +127,12 @@ internal sealed class StepIndex
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void FillDense(ReadOnlySpan<long> ids)
+    private void FillDense()
     {
         _dense = new int[checked((int)(LargestId - _least + 1))];
-        for (var slot = 0; slot < ids.Length; slot++)
+        for (var slot = 0; slot < Count; slot++)
         {
-            ref var entry = ref _dense[(int)(ids[slot] - _least)];
+            ref var entry = ref _dense[(int)(_ids[slot] - _least)];
             if (entry != 0)
             {
                 Superseded.Add(entry - 1);
@@ -152,20 +142,19 @@ internal sealed class StepIndex
         }
     }
 
-    private void FillSorted(ReadOnlySpan<long> ids)
+    private void FillSorted()
     {
-        var sortedIds = ids.ToArray();
-        var slots = new int[ids.Length];
+        var slots = new int[Count];
         for (var i = 0; i < slots.Length; i++)
         {
             slots[i] = i;
         }
 
-        slots.AsSpan().Sort((a, b) => sortedIds[a] != sortedIds[b] ? sortedIds[a].CompareTo(sortedIds[b]) : a.CompareTo(b));
+        slots.AsSpan().Sort((a, b) => _ids[a] != _ids[b] ? _ids[a].CompareTo(_ids[b]) : a.CompareTo(b));
         var kept = 0;
         for (var i = 0; i < slots.Length; i++)
         {
-            if (i + 1 < slots.Length && sortedIds[slots[i]] == sortedIds[slots[i + 1]])
+            if (i + 1 < slots.Length && _ids[slots[i]] == _ids[slots[i + 1]])
             {
                 Superseded.Add(slots[i]);
                 continue;
@@ -178,7 +167,7 @@ internal sealed class StepIndex
         _sortedIds = new long[kept];
         for (var i = 0; i < kept; i++)
         {
-            _sortedIds[i] = ids[_sortedSlots[i]];
+            _sortedIds[i] = _ids[_sortedSlots[i]];
         }
     }
 }

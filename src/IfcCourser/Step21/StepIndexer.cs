@@ -101,7 +101,7 @@ internal sealed class StepIndexer
 
     private StepDefect CutOff()
     {
-        long? last = Index.Ids.IsEmpty ? null : Index.Ids[^1];
+        long? last = Index.Count == 0 ? null : Index.IdOf(Index.Count - 1);
         return new StepDefect(_bytes.Length, last, "the file is cut off: a section has no ENDSEC", "Copy or export the file again.");
     }
 
