@@ -39,6 +39,7 @@ public static class WallReader
         (kept, var overlaps) = Overlaps.Apart(kept, catalog.Units);
         var (settled, encounters, notes) = Settle(kept, reader, skipped, catalog.Units);
         var junctions = Junctions(settled, encounters);
+        var places = model.Walls.Select((record, place) => (record.StepId, place)).ToDictionary(wall => wall.StepId, wall => wall.place);
         ImmutableArray<Wall> finished =
         [
             .. settled.Select((draft, i) => WallFinisher.Finish(draft, rules, catalog.Units, End(junctions, i, JunctionSide.Start), End(junctions, i, JunctionSide.End))
@@ -47,14 +48,12 @@ public static class WallReader
         return new WallModel
         {
             Walls = finished,
-            Skipped = [.. skipped.OrderBy(wall => Place(model, wall))],
+            Skipped = [.. skipped.OrderBy(wall => places[wall.Identity.StepId])],
             Junctions = junctions,
             Findings = [.. notes, .. overlaps, .. SiteReader.Findings(model)],
             Site = SiteReader.Read(model, [.. finished.Select(wall => wall.Frame.Origin.Z).Distinct()]),
         };
     }
-
-    private static int Place(IfcModel model, SkippedWall wall) => model.Walls.ToList().FindIndex(record => record.StepId == wall.Identity.StepId);
 
     // A wall that its neighbours leave too little of is skipped, and the rest is settled again without it.
     private static (ImmutableArray<WallDraft> Walls, ImmutableArray<Encounter> Joined, ImmutableArray<Finding> Notes) Settle(
