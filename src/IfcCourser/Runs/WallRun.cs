@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Catalogs;
 using IfcCourser.Coursing;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
