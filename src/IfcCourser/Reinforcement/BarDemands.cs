@@ -21,7 +21,7 @@ internal sealed class BarDemands(BarSite site, LayoutRules rules, BarRule bars)
 
     private IEnumerable<BarDemand> AtCorners()
     {
-        foreach (var (junction, place) in site.Corners)
+        foreach (var (junction, place, _) in site.Corners.Where(corner => corner.HasBar))
         {
             var centre = place.From + ((place.To - place.From) / 2);
             yield return new BarDemand(new Interval(centre, centre), _full, "corner", junction);
@@ -41,8 +41,11 @@ internal sealed class BarDemands(BarSite site, LayoutRules rules, BarRule bars)
         }
     }
 
-    private bool HasEndBar(WallEnd end, JunctionSide side) =>
-        end.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && !site.Corners.Any(corner => corner.Place.Side == side);
+    private bool HasEndBar(WallEnd end, JunctionSide side)
+    {
+        var corners = site.Corners.Where(corner => corner.Place.Side == side).ToList();
+        return end.Kind is EndKind.Free || (corners.Count > 0 ? !corners.Exists(corner => corner.HasBar) : end.Kind is EndKind.Tee or EndKind.Continued);
+    }
 
     private IEnumerable<BarDemand> AtMovementJoints()
     {

@@ -58,6 +58,10 @@ internal sealed class BarPlacement
         return gaps.Distinct().OrderBy(gap => gap.From).ThenBy(gap => gap.To);
     }
 
+    /// <summary>Demands that no bar meets, since no masonry of their ranges has a height that asks for them.</summary>
+    public IEnumerable<BarDemand> Unmet(ImmutableArray<BarPlace> bars) =>
+        _field.Demands.Where(demand => !bars.Any(bar => demand.Range.Contains(bar.At) && Stretch(bar.At, demand.Heights) == bar.Heights));
+
     /// <summary>A bar at another place.</summary>
     public BarPlace At(BarPlace bar, Length place) => bar with { At = place, Heights = Stretch(place, bar.Heights) };
 

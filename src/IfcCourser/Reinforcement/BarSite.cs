@@ -11,7 +11,7 @@ namespace IfcCourser.Reinforcement;
 /// <param name="Openings">As placed.</param>
 /// <param name="Lintels">Over them.</param>
 /// <param name="MovementJoints">That divide it.</param>
-/// <param name="Corners">Shared with other walls.</param>
+/// <param name="Corners">Where it turns into other walls.</param>
 /// <param name="Tees">Where walls abut, from face to face.</param>
 /// <param name="InLine">Places of the run where a bar of the wall under it stands.</param>
 internal sealed record BarSite(

@@ -55,6 +55,12 @@ public sealed record BarRule
     /// <summary>Most height of grout placed at once.</summary>
     public required Length GroutLift { get; init; }
 
+    /// <summary>
+    /// Most height of grout placed at once where the office has it that the masonry has cured and the grout is as wet as the standard asks: up to the lowest bond beam further up than
+    /// <see cref="GroutLift"/>. Null where that is not promised.
+    /// </summary>
+    public required Length? GroutLiftCured { get; init; }
+
     /// <summary>Places that the user gives, under a girder for one.</summary>
     public required ImmutableArray<GivenBar> Given { get; init; }
 

@@ -41,6 +41,7 @@ internal static class BarRuleReader
                 starter.LengthFromZero("coupler-stick-up")),
             Lengths = table.Choice("lengths", ("storey", BarLengths.Storey), ("lift", BarLengths.Lift)),
             GroutLift = table.PositiveLength("grout-lift"),
+            GroutLiftCured = table.Has("grout-lift-cured") ? table.PositiveLength("grout-lift-cured") : null,
             Given = [.. table.Tables("given").Select(Given)],
             NotFor = table.Texts("not-for"),
             Sources = [.. table.Tables("sources").Select(RuleSourceReader.Read)],

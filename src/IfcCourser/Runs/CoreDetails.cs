@@ -61,8 +61,8 @@ internal sealed class CoreDetails
                 _rule.Starter.IsHooked ? BarShapes.HookLeg(_rule.Bar, _form, _rule.Starter.HookExtension) : Length.Zero,
                 stickUp)
             : null;
-        var lifts = Lifts(core);
-        var bases = _rule.Lengths == BarLengths.Lift ? lifts.Skip(1).Select(lift => lift.From).Where(z => core.Top - z > _rule.Lap).ToList() : [];
+        var lifts = Lifts(wall, core);
+        var bases = _rule.Lengths == BarLengths.Lift ? lifts.Skip(1).Select(lift => lift.From).Where(z => core.Top - z > Above).ToList() : [];
         var foot = isOnSlab && _rule.Splice.Coupler is not null ? core.Bottom + stickUp : core.Bottom;
         var top = core.Top + (_slabAbove.TryGetValue(key, out var slab) ? slab + stickUp : Length.Zero);
         var splices = (isOnSlab ? bases.Prepend(foot) : bases).Select(SpliceAt);
@@ -70,6 +70,12 @@ internal sealed class CoreDetails
             _rule.BarsInCore, _rule.Bar.Diameter, Set(foot, bases, top), [.. splices], _rule.Splice.Coupler is not null, starter, below,
             Math.PI * core.Diameter.Mm * core.Diameter.Mm / 4 * (core.Top - core.Bottom).Mm / 1e9, lifts);
     }
+
+    /// <summary>How far a bar runs past the foot of the next: bars that a coupler joins meet in its middle.</summary>
+    private Length Overlap => _rule.Splice.Coupler is null ? _rule.Lap : Length.Zero;
+
+    /// <summary>What a splice takes above a foot.</summary>
+    private Length Above => _rule.Splice.Coupler is { } length ? length / 2 : _rule.Lap;
 
     /// <summary>A lap above a foot, or the coupler around it.</summary>
     private Interval SpliceAt(Length foot) => _rule.Splice.Coupler is { } length
@@ -79,17 +85,25 @@ internal sealed class CoreDetails
     private ImmutableArray<Interval> Set(Length foot, List<Length> bases, Length top)
     {
         var feet = bases.Prepend(foot).ToList();
-        return [.. feet.Select((from, i) => new Interval(from, i == feet.Count - 1 ? top : feet[i + 1] + _rule.Lap))];
+        return [.. feet.Select((from, i) => new Interval(from, i == feet.Count - 1 ? top : feet[i + 1] + Overlap))];
     }
 
-    private ImmutableArray<Interval> Lifts(Core core)
+    private ImmutableArray<Interval> Lifts(WallLayout wall, Core core)
     {
+        var beams = wall.BondBeams.Where(beam => beam.From <= core.At && beam.To >= core.At && beam.Top < core.Top).Select(beam => beam.Bottom).ToList();
         var lifts = ImmutableArray.CreateBuilder<Interval>();
-        for (var from = core.Bottom; from < core.Top; from += _rule.GroutLift)
+        for (var from = core.Bottom; from < core.Top;)
         {
-            lifts.Add(new Interval(from, Length.Min(from + _rule.GroutLift, core.Top)));
+            var to = Length.Min(LiftTop(from, beams), core.Top);
+            lifts.Add(new Interval(from, to));
+            from = to;
         }
 
         return lifts.ToImmutable();
     }
+
+    /// <summary>TMS 602-16 3.5 D: with beams in the pour (from memory) a lift ends under the lowest one further up than the shorter lift.</summary>
+    private Length LiftTop(Length from, IEnumerable<Length> beams) => _rule.GroutLiftCured is { } cured
+        ? beams.Where(beam => beam > from + _rule.GroutLift).Append(from + cured).Min()
+        : from + _rule.GroutLift;
 }

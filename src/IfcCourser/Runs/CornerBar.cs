@@ -12,6 +12,9 @@ namespace IfcCourser.Runs;
 /// <param name="Beams">How this wall's bond beams meet the other wall's courses there.</param>
 internal sealed record CornerBar(int Junction, JunctionPlace Place, string OtherWall, bool IsOwner, CornerBeams Beams)
 {
+    /// <summary>Whether the other wall can have cores.</summary>
+    public required bool HasCores { get; init; }
+
     /// <summary>Lintels of the other wall that bear on the corner and that no bar passes, in this wall's elevation.</summary>
     public ImmutableArray<ElevationRect> Lintels { get; init; } = [];
 }

@@ -38,14 +38,15 @@ public static class LayoutBuilder
             [.. placed.Select(wall => wall.Openings.Where(opening => opening.Interrupts).Select(opening => opening.Placed).ToImmutableArray())];
         lines = BeamLines.Of(lines, model.Junctions, interrupted, rules);
         var shares = new JunctionShares(lines, model.Junctions, plan, turns, interrupted, rules);
+        var owners = new CornerOwners(lines, interrupted);
         var layouts = new WallLayout?[lines.Length];
         var selected = model.Walls.Where(wall => wall.IsSelected).Select(wall => wall.Identity.StepId).ToHashSet();
         foreach (var storey in BarsBelow.Storeys(model.Walls))
         {
             ImmutableArray<WallLayout> below = [.. layouts.OfType<WallLayout>(), .. standing.Where(wall => !selected.Contains(wall.Identity.StepId))];
-            Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i => layouts[i] = Solve(i, below, Corners(model, plan, lines, rules, i)));
+            Parallel.ForEach(storey.Where(i => !lines[i].Bands.IsEmpty && model.Walls[i].IsSelected), i => layouts[i] = Solve(i, below, Corners(model, plan, lines, owners, rules, i)));
             var crossed = storey.Where(i => layouts[i] is not null)
-                .Select(i => (Wall: i, Corners: LintelsInCorners.Of(model, layouts, i, Corners(model, plan, lines, rules, i))))
+                .Select(i => (Wall: i, Corners: LintelsInCorners.Of(model, layouts, i, Corners(model, plan, lines, owners, rules, i))))
                 .Where(wall => LintelsInCorners.AreHit(layouts[wall.Wall]!, wall.Corners)).ToList();
             Parallel.ForEach(crossed, wall => layouts[wall.Wall] = Solve(wall.Wall, below, wall.Corners));
         }
@@ -79,7 +80,7 @@ public static class LayoutBuilder
         }
     }
 
-    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, LayoutRules rules, int wall) =>
+    private static ImmutableArray<CornerBar> Corners(WallModel model, JunctionPlan plan, ImmutableArray<WallLines> lines, CornerOwners owners, LayoutRules rules, int wall) =>
     [
         .. plan.JunctionsOf(wall)
             .Where(j => model.Junctions[j].Kind == JunctionKind.Corner)
@@ -88,8 +89,11 @@ public static class LayoutBuilder
                 j.Index,
                 JunctionPlan.PlaceOn(j.Junction, wall),
                 model.Walls[j.Other].Identity.GlobalId,
-                j.Junction.First == wall || !model.Walls[j.Junction.First].IsSelected,
-                plan.IsBondedCorner(j.Junction) && BeamDemands.RuleFor(model.Walls[j.Other], rules) is not null ? CornerBeams.Of(lines[wall], lines[j.Other]) : new([], []))),
+                owners.Of(j.Junction) == wall,
+                plan.IsBondedCorner(j.Junction) && BeamDemands.RuleFor(model.Walls[j.Other], rules) is not null ? CornerBeams.Of(lines[wall], lines[j.Other]) : new([], []))
+                {
+                    HasCores = CoreFit.In(model.Walls[j.Other].Frame.Thickness, rules) is not null,
+                }),
     ];
 
     private static ImmutableArray<MetWall> Met(WallModel model, JunctionPlan plan, int wall) =>

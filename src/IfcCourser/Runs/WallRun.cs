@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Catalogs;
 using IfcCourser.Coursing;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
@@ -52,7 +51,7 @@ internal sealed class WallRun
         var (start, end) = (Length.Abs(_wall.Start.Slant), Length.Abs(_wall.End.Slant));
         var shaped = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band)).OnSlants(start, end, _rules)).ToImmutableArray();
         var shapes = shaped.Select(shape => BondBeams.IsFormed(shape.Band, _wall, _rules) ? shape.LeftOut() : shape).ToImmutableArray();
-        var (laid, bars, farApart) = Bond(shapes, openings, lintels, joints);
+        var (laid, bars, unmet, farApart) = Bond(shapes, openings, lintels, joints);
         var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
         ImmutableArray<Interval> heights = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))];
@@ -93,22 +92,23 @@ internal sealed class WallRun
                 .. beamFindings,
                 .. ThinForCores(),
                 .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
+                .. unmet.Select(NoRoomFor),
                 .. farApart.Select(FarApart),
                 .. Crossings(),
             ],
         };
     }
 
-    private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, ImmutableArray<Interval> Gaps) Bond(
+    private (ImmutableArray<LaidCourse> Laid, ImmutableArray<BarPlace> Bars, ImmutableArray<BarDemand> Unmet, ImmutableArray<Interval> Gaps) Bond(
         ImmutableArray<ShapedCourse> shapes, ImmutableArray<OpeningLayout> openings, ImmutableArray<Lintel> lintels, ImmutableArray<MovementJoint> joints)
     {
-        if (_rules.Set.Bars is not { } rule || CoreOption() is null)
+        if (_rules.Set.Bars is not { } rule || CoreFit.In(_wall.Frame.Thickness, _rules) is null)
         {
-            return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), [], []);
+            return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), [], [], []);
         }
 
         var site = new BarSite(
-            _wall, openings, lintels, joints, [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place))],
+            _wall, openings, lintels, joints, [.. _around.Corners.Select(corner => new CornerPlace(corner.Junction, corner.Place, corner.HasCores))],
             [.. _around.Met.Where(met => met is { Kind: JunctionKind.Tee, Place.Side: JunctionSide.Along }).Select(met => new Interval(met.Place.From, met.Place.To))],
             _around.BarsBelow)
         {
@@ -117,7 +117,7 @@ internal sealed class WallRun
         };
         var placement = new BarPlacement(site, _rules, rule);
         var (laid, bars) = new BarBond(shapes, lintels, placement, placement.Required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
-        return (laid, bars, [.. placement.Gaps([.. bars.Where(bar => StandsInMasonry(bar, laid))])]);
+        return (laid, bars, [.. placement.Unmet(bars)], [.. placement.Gaps([.. bars.Where(bar => StandsInMasonry(bar, laid))])]);
     }
 
     private (ImmutableArray<Course> Courses, ImmutableArray<BondBeam> Beams, ImmutableArray<Finding> Findings) Beams(
@@ -135,43 +135,27 @@ internal sealed class WallRun
             .Lay(courses, new BeamRequests(_lines, openings, lintels, _rules).Of(rule), formed, openings);
     }
 
-    /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none.</summary>
-    private static bool StandsInMasonry(BarPlace bar, ImmutableArray<LaidCourse> laid) => laid
+    /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none. Bars of corners stand in blocks of the other wall too.</summary>
+    private static bool StandsInMasonry(BarPlace bar, ImmutableArray<LaidCourse> laid) => bar.Junction is not null || laid
         .Where(course => BarBond.AsBar(bar).Passes(course.Shape.Band))
         .SelectMany(course => course.Shape.Segments.Zip(course.Rows, (segment, row) => row.Select(piece => (From: segment.Box.Left + piece.From, To: segment.Box.Left + piece.To))))
         .SelectMany(pieces => pieces)
         .Any(piece => piece.From < bar.At && piece.To > bar.At);
-
-    /// <summary>The largest core that the catalog and the bar rule allow in a wall so thick, judged by its nominal width.</summary>
-    private CoreOption? CoreOption()
-    {
-        var thickness = _wall.Frame.Thickness;
-        var width = _rules.Catalog.Widths.FirstOrDefault(width => width.Actual == thickness || width.Nominal == thickness);
-        var nominal = Length.Max(width.Nominal, thickness);
-        var rule = _rules.Set.Bars;
-        foreach (var option in _rules.Catalog.Cores.OrderByDescending(option => option.LeastWall))
-        {
-            var isThickEnough = option.LeastWall <= nominal && rule?.LeastWall <= nominal && thickness >= option.Diameter + (rule.LeastShell * 2);
-            if (isThickEnough && option.Diameter >= rule!.LeastCore)
-            {
-                return option;
-            }
-        }
-
-        return null;
-    }
 
     private bool IsListedByOther(BarPlace bar) => bar.Junction is { } junction && _around.Corners.Any(corner => corner.Junction == junction && !corner.IsOwner);
 
     private static Finding NoRoomFor(BarPlace bar) => new(
         FindingCodes.CoreNotPossible, Messages.NoRoomForBar(string.Join(" and ", bar.Why)), new FindingPlace { S = bar.At, Z = bar.Heights.From });
 
+    private static Finding NoRoomFor(BarDemand demand) => new(
+        FindingCodes.CoreNotPossible, Messages.NoRoomForBar(demand.Why), new FindingPlace { S = demand.Range.From + (demand.Range.Size / 2), Z = demand.Heights.From });
+
     private Finding FarApart(Interval gap) => new(
         FindingCodes.BarsFarApart, Messages.BarsFarApart(gap.From, gap.To, _rules.Set.Bars!.LargestSpacing, _rules.Catalog.Units), new FindingPlace { S = gap.From });
 
     private IEnumerable<Finding> ThinForCores()
     {
-        if (_rules.Set.Bars is not null && !_rules.Catalog.Cores.IsEmpty && CoreOption() is null)
+        if (_rules.Set.Bars is not null && !_rules.Catalog.Cores.IsEmpty && CoreFit.In(_wall.Frame.Thickness, _rules) is null)
         {
             yield return new Finding(FindingCodes.CoreNotPossible, Messages.NoCoreInThinWall(_wall.Frame.Thickness, _rules.Catalog.Units));
         }
@@ -179,10 +163,10 @@ internal sealed class WallRun
 
     private IEnumerable<Finding> Crossings() => _around.CrossedBy.Select(wall => new Finding(FindingCodes.OutlineNotFilled, Messages.CrossedBy(wall)));
 
-    /// <summary>The wall's cores; a corner's bar is listed by the corner's first wall alone.</summary>
+    /// <summary>The wall's cores; a corner's bar is listed by one of its walls alone.</summary>
     private ImmutableArray<Core> Cores(ImmutableArray<BarPlace> bars, ImmutableArray<LaidCourse> laid)
     {
-        if (CoreOption() is not { } option)
+        if (CoreFit.In(_wall.Frame.Thickness, _rules) is not { } option)
         {
             return [];
         }

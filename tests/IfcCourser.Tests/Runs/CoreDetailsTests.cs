@@ -55,6 +55,59 @@ public sealed class CoreDetailsTests
         Assert.Equal([new Interval(In(0), In(24)), new Interval(In(64), In(88))], bars.Splices);
     }
 
+    /// <summary>
+    /// TMS 602-16 3.5 D (checkvalues.csv R-042): 5 ft 4 in; 12 ft 8 in where the masonry has cured 4 h, the slump is 10 to 11 in and no bond beam lies between. By hand, for a wall of 25 courses,
+    /// 200 3/8 in: lifts to 64, 128, 192 in and the top; cured to 152 in and the top. A bar for each lift laps 24 in with the next; one of 8 3/8 in above 192 in would be shorter than its lap, so
+    /// that the bar below goes to the top.
+    /// </summary>
+    [Theory]
+    [InlineData(null, "64 128 192 200.375", "0-88 64-152 128-200.375")]
+    [InlineData(152.0, "152 200.375", "0-176 152-200.375")]
+    public void Pours_of_a_high_wall_are_parted_and_its_bars_with_them(double? cured, string lifts, string set)
+    {
+        var bars = HighWall(_rule with { Lengths = BarLengths.Lift, GroutLiftCured = cured is { } inches ? In(inches) : null }, beams: null);
+        Assert.All(bars, core =>
+        {
+            Assert.Equal(lifts, string.Join(' ', core.Lifts.Select(lift => lift.To.Inches)));
+            Assert.Equal(core.Lifts.SkipLast(1).Select(lift => lift.To), core.Lifts.Skip(1).Select(lift => lift.From));
+            Assert.Equal(set, string.Join(' ', core.Set.Select(bar => FormattableString.Invariant($"{bar.From.Inches}-{bar.To.Inches}"))));
+            Assert.Equal(core.Set.Select(bar => new Interval(bar.From, bar.From + In(24))), core.Splices);
+        });
+    }
+
+    /// <summary>
+    /// The same clause, from memory: with beams in the pour a lift ends under the lowest one that lies more than 5 ft 4 in above its foot. By hand, with beams in courses 8, 16 and 25, whose
+    /// undersides lie 1/2 in for the levelling bed and 7, 15 and 24 courses of 8 in up: the one at 56 1/2 in is too low to end a lift, the one at 120 1/2 in ends it, and the next goes to the top.
+    /// </summary>
+    [Fact]
+    public void A_bond_beam_ends_a_high_lift()
+    {
+        var us = BuiltInRuleSets.Get("us");
+        var beams = us.BondBeams! with { Heights = [In(64), In(128)], LargestSpacing = null };
+        var bars = HighWall(_rule with { GroutLiftCured = In(152) }, beams);
+        Assert.All(bars, core => Assert.Equal("120.5 200.375", string.Join(' ', core.Lifts.Select(lift => lift.To.Inches))));
+    }
+
+    /// <summary>Bars that couplers join meet in their middles, 2 in above the slab and at the lifts' tops: nothing laps.</summary>
+    [Fact]
+    public void Coupled_bars_of_lifts_meet_in_their_couplers()
+    {
+        var bars = HighWall(_rule with { Lengths = BarLengths.Lift, Splice = _rule.Splice with { Coupler = In(4) } }, beams: null);
+        Assert.All(bars, core =>
+        {
+            Assert.Equal([new Interval(In(2), In(64)), new Interval(In(64), In(128)), new Interval(In(128), In(192)), new Interval(In(192), In(200.375))], core.Set);
+            Assert.Equal([new Interval(In(0), In(4)), new Interval(In(62), In(66)), new Interval(In(126), In(130)), new Interval(In(190), In(194))], core.Splices);
+        });
+    }
+
+    private static List<CoreBars> HighWall(BarRule rule, BondBeamRule? beams)
+    {
+        var rules = Rules(rule);
+        var cores = WallSketch.LayOut(WallSketch.Straight(In(239.875), In(200.375), In(7.875)), rules with { Set = rules.Set with { BondBeams = beams, MovementJoints = null } }).Cores;
+        Assert.NotEmpty(cores);
+        return [.. cores.Select(core => core.Bars!)];
+    }
+
     /// <summary>The notch is as high as the core, 4 in: a coupler 3 in long with its middle 2 in up lies in it, one with its middle 3 in up does not.</summary>
     [Theory]
     [InlineData(2, false)]

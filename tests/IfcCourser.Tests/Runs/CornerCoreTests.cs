@@ -1,7 +1,9 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
 using IfcCourser.Rules;
+using IfcCourser.Tests.Models;
 using IfcCourser.Tests.Support;
+using IfcCourser.Tests.Walls.Fixtures;
 using IfcCourser.Units;
 
 namespace IfcCourser.Tests.Runs;
@@ -40,6 +42,61 @@ public sealed class CornerCoreTests
         Assert.True(lintel.From < Inches(3.9375), $"the lintel begins at {lintel.From}: it bears on no corner");
         var core = Assert.Single(walls[3].Cores, core => core.SharedWith.Contains("W0", StringComparer.Ordinal));
         Assert.Equal(lintel.Bottom, core.Top);
+    }
+
+    /// <summary>By hand: a wall of 6 courses, 48 3/8 in, between walls of 12, 96 3/8 in: the bars of its corners go up to the top of the higher walls, which list them.</summary>
+    [Fact]
+    public void A_corner_bar_goes_as_high_as_the_higher_wall()
+    {
+        var box = WallSketch.Box(Inches(160), Inches(160), Inches(96.375), Inches(7.875));
+        var walls = WallSketch.LayOut(box with { Walls = box.Walls.SetItem(0, box.Walls[0] with { Outline = WallSketch.Rectangle(Inches(160), Inches(48.375)) }) }, _us).Walls;
+        Assert.DoesNotContain(walls[0].Cores, core => core.Why.Contains("corner", StringComparer.Ordinal));
+        var corners = walls.SelectMany(wall => wall.Cores).Where(core => core.Why.Contains("corner", StringComparer.Ordinal)).ToList();
+        Assert.Equal(4, corners.Count);
+        Assert.All(corners, core => Assert.Equal((Length.Zero, Inches(96.375)), (core.Bottom, core.Top)));
+        Assert.Equal(2, walls[0].CornerCores.Length);
+    }
+
+    /// <summary>
+    /// By hand: an opening from the floor to the last course takes the corner of the wall that comes first, and its lintel that course: the other wall's blocks hold the bar as high as
+    /// the lintel lets it, and the first wall says that its own hold none.
+    /// </summary>
+    [Fact]
+    public void An_opening_in_a_corner_leaves_its_bar_to_the_other_wall()
+    {
+        var box = WallSketch.Box(Inches(160), Inches(160), Inches(96.375), Inches(7.875));
+        var walls = WallSketch.LayOut(box with { Walls = box.Walls.SetItem(0, box.Walls[0] with { Openings = [WallSketch.Opening(0, 128 * 25.4, 160 * 25.4, 0, 88.5 * 25.4)] }) }, _us).Walls;
+        var core = Assert.Single(walls[1].Cores, core => core.SharedWith.Contains("W0", StringComparer.Ordinal));
+        Assert.Equal(Assert.Single(walls[0].Lintels).Bottom, core.Top);
+        Assert.Contains(walls[0].Findings, finding => finding.Code == FindingCodes.CoreNotPossible && finding.At!.S == Inches(160 - 3.9375));
+    }
+
+    /// <summary>
+    /// Walls of 365 and 175 mm (fixtures/ifc/junctions): cores are for walls of 200 mm and more, so that none stands in the blocks of both. By hand: the thick wall ends there as at a wall it
+    /// abuts, with a bar 101.6 to 203.2 mm from its end, and no finding speaks of a bar that is not there.
+    /// </summary>
+    [Fact]
+    public void A_wall_turns_into_one_too_thin_for_cores_with_a_bar_at_its_own_end()
+    {
+        var rules = LayoutRules.For(BuiltInRuleSets.Get("us"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Keep);
+        var walls = ModelFiles.LayOut(File.ReadAllBytes(ExpectedModels.PathOf("junctions/corner-unlike-thickness.ifc")), rules).Walls;
+        var thick = walls.Single(wall => wall.Frame.Thickness == Length.FromMm(365));
+        Assert.Empty(walls.Single(wall => wall != thick).Cores);
+        Assert.DoesNotContain(walls.SelectMany(wall => wall.Findings), finding => finding.Code == FindingCodes.CoreOnJoint);
+        Assert.DoesNotContain(thick.Cores, core => core.Why.Contains("corner", StringComparer.Ordinal));
+        var last = thick.Cores.MaxBy(core => core.At)!;
+        Assert.Contains("end", last.Why, StringComparer.Ordinal);
+        Assert.True(last.At < Length.FromMm(3825), $"the bar at {last.At} stands in the corner");
+    }
+
+    /// <summary>A pier of 8 in between a wall's end and an opening is the opening's, which reaches over the end: no masonry is left for the end's bar, and that is said.</summary>
+    [Fact]
+    public void A_bar_that_finds_no_masonry_is_named()
+    {
+        var wall = WallSketch.LayOut(WallSketch.Straight(Inches(160), Inches(96.375), Inches(7.875), (120 * 25.4, 160 * 25.4, 0, 96.375 * 25.4)), _us);
+        Assert.DoesNotContain(wall.Cores, core => core.At > Inches(120));
+        Assert.Contains(wall.Findings, finding => finding.Code == FindingCodes.CoreNotPossible && finding.At!.S > Inches(150)
+            && finding.Message.Contains("end", StringComparison.Ordinal));
     }
 
     /// <summary>

@@ -30,7 +30,7 @@ internal sealed class BarComparison(double effort, bool isLong)
 
     private static bool CanJudge(WallLayout wall, LayoutRules rules) => rules.Set.Bars is { Given.IsEmpty: true } && wall.Frame.Curve is null
         && wall.Wall.Start.Slant == default && wall.Wall.End.Slant == default && WallElevation.IsUpright(wall)
-        && !wall.Findings.Any(finding => finding.Code == FindingCodes.CoreNotPossible && finding.At is null);
+        && !BarNeeds.HasNoCores(wall);
 
     private BarResult Of(string name, WallLayout wall, Layout layout, WallModel model)
     {
@@ -41,8 +41,15 @@ internal sealed class BarComparison(double effort, bool isLong)
         var details = isLong || (count is { } reference && ours != reference) ? Details(task, best ?? []) : [];
         return new BarResult(
             $"{name} {layout.Rules.Catalog.Name}/{layout.Rules.Set.Name} {wall.Identity.GlobalId} {wall.Frame.Length.Mm:0.#} mm x {wall.Courses.Length} courses, {task.Options.Length} options",
-            ours, count, wall.Findings.Count(finding => finding.Code == FindingCodes.CoreOnJoint), details);
+            ours, count, wall.Findings.Count(finding => finding.Code == FindingCodes.CoreOnJoint), Unsaid(task, wall), details);
     }
+
+    /// <summary>Needs that no bar meets and no finding names.</summary>
+    private static int Unsaid(BarTask task, WallLayout wall) => Enumerable.Range(0, task.Needs.Length)
+        .Where(need => !task.Given.Any(bar => bar.Serves.Contains(need)))
+        .Count(need => !wall.Findings.Any(finding => finding.Code == FindingCodes.CoreNotPossible && finding.At?.S is { } at
+            && 2 * at.Nanometres >= task.Needs[need].From2 - 2 && 2 * at.Nanometres <= task.Needs[need].To2 + 2));
+
 
     private static List<string> Details(BarTask task, IReadOnlyCollection<BarOption> best) =>
     [

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -14,18 +15,26 @@ internal sealed class BarNeeds
     private readonly LayoutRules _rules;
     private readonly WallElevation _elevation;
     private readonly WallLayout _wall;
+    private readonly ImmutableArray<JunctionPlace> _shared;
     private readonly ImmutableArray<JunctionPlace> _tees;
     private readonly ImmutableArray<Box> _movement;
     private readonly long _ownFrom;
     private readonly long _ownTo;
     private readonly long _top;
 
-    public BarNeeds(WallLayout wall, WallModel model, WallElevation elevation, LayoutRules rules)
+    /// <param name="wall">The wall.</param>
+    /// <param name="layout">Which walls have no cores: a wall ends at a corner with one.</param>
+    /// <param name="model">The walls as read, for corners and tees.</param>
+    /// <param name="elevation">Of the wall.</param>
+    public BarNeeds(WallLayout wall, Layout layout, WallModel model, WallElevation elevation)
     {
+        var rules = layout.Rules;
         (_wall, _elevation, _rules, _rule) = (wall, elevation, rules, rules.Set.Bars!);
         var index = Enumerable.Range(0, model.Walls.Length).First(i => model.Walls[i].Identity == wall.Identity);
-        Corners = [.. model.Junctions.Where(junction => junction.Kind == JunctionKind.Corner && (junction.First == index || junction.Second == index))
-            .Select(junction => junction.First == index ? junction.FirstPlace : junction.SecondPlace)];
+        var corners = model.Junctions.Where(junction => junction.Kind == JunctionKind.Corner && (junction.First == index || junction.Second == index))
+            .Select(junction => (Place: junction.First == index ? junction.FirstPlace : junction.SecondPlace, Other: junction.First == index ? junction.Second : junction.First)).ToList();
+        Corners = [.. corners.Select(corner => corner.Place)];
+        _shared = [.. corners.Where(corner => !IsThin(model.Walls[corner.Other], layout)).Select(corner => corner.Place)];
         _tees = [.. model.Junctions.Where(junction => junction.Kind == JunctionKind.Tee && junction.First == index && junction.FirstPlace.Side == JunctionSide.Along).Select(junction => junction.FirstPlace)];
         _movement = [.. wall.MovementJoints.Select(joint => Box.Of(joint.Rect))];
         _ownFrom = Corners.Where(corner => corner.Side == JunctionSide.Start).Select(corner => Twice(corner.To)).DefaultIfEmpty(0).Max();
@@ -37,7 +46,7 @@ internal sealed class BarNeeds
 
     public IEnumerable<BarNeed> All()
     {
-        foreach (var corner in Corners)
+        foreach (var corner in _shared)
         {
             var middle = (Twice(corner.From) + Twice(corner.To)) / 2;
             yield return new BarNeed(middle, middle, 0, _top);
@@ -70,8 +79,16 @@ internal sealed class BarNeeds
 
     private static long Twice(Length length) => 2 * length.Nanometres;
 
-    private bool HasBar(WallEnd end, JunctionSide side) =>
-        end.Kind is EndKind.Free or EndKind.Tee or EndKind.Continued && Corners.All(corner => corner.Side != side);
+    private static bool IsThin(Wall wall, Layout layout) => layout.Walls.Any(other => other.Identity == wall.Identity && HasNoCores(other));
+
+    public static bool HasNoCores(WallLayout wall) => wall.Findings.Any(finding => finding.Code == FindingCodes.CoreNotPossible && finding.At is null);
+
+    private bool HasBar(WallEnd end, JunctionSide side) => end.Kind switch
+    {
+        EndKind.Free => true,
+        EndKind.Tee or EndKind.Continued or EndKind.Corner => _shared.All(corner => corner.Side != side) && (end.Kind != EndKind.Corner || Corners.Any(corner => corner.Side == side)),
+        _ => false,
+    };
 
     private IEnumerable<BarNeed> AtJoint(Box joint)
     {

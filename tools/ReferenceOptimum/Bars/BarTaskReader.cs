@@ -18,7 +18,11 @@ internal sealed class BarTaskReader
     /// <summary>Places of bars that other walls list come from model coordinates.</summary>
     private const long Nearly2 = 4_000;
 
+    /// <summary>Of tops under slopes, where a bar ends under the lower of its sides.</summary>
+    private const long Nearly = 5_000_000;
+
     private readonly WallElevation _elevation;
+    private readonly ImmutableArray<CornerMasonry> _beside;
     private readonly BarRule _rule;
     private readonly ImmutableArray<BarNeed> _needs;
     private readonly ImmutableArray<JunctionPlace> _corners;
@@ -31,7 +35,11 @@ internal sealed class BarTaskReader
     {
         _rule = layout.Rules.Set.Bars!;
         _elevation = new WallElevation(wall, CornerLintels(wall, layout, model), _rule);
-        var needs = new BarNeeds(wall, model, _elevation, layout.Rules);
+        _beside = [.. CornersOf(wall, layout, model).Select(corner => new CornerMasonry(
+            corner.Own.From.Nanometres + corner.Own.To.Nanometres,
+            [.. new WallElevation(corner.Wall, CornerLintels(corner.Wall, layout, model), _rule).Free(corner.Place.From.Nanometres + corner.Place.To.Nanometres)
+                .Select(free => (free.From + corner.Up, free.To + corner.Up))]))];
+        var needs = new BarNeeds(wall, layout, model, _elevation);
         (_needs, _corners) = ([.. needs.All()], needs.Corners);
         var (problem, bond) = ProblemReader.Read(wall, layout, model);
         _courses =
@@ -96,22 +104,51 @@ internal sealed class BarTaskReader
     private static bool IsLike(List<BarOption> a, List<BarOption> b) => a.Count == b.Count
         && a.Zip(b).All(pair => (pair.First.From, pair.First.To, pair.First.OnJoint) == (pair.Second.From, pair.Second.To, pair.Second.OnJoint) && pair.First.Serves.SequenceEqual(pair.Second.Serves));
 
-    private List<BarOption> OptionsAt(long at2) => [.. _elevation.Free(at2).Select(free => Option(at2, free)).Where(bar => PassesPiece(bar) && (!bar.Serves.IsEmpty || IsOffEdges(bar)))];
+    private List<BarOption> OptionsAt(long at2) => [.. Free(at2).Select(free => Option(at2, free)).Where(bar => PassesPiece(bar) && (!bar.Serves.IsEmpty || IsOffEdges(bar)))];
 
     private BarOption AsOption((Length At, Length Bottom, Length Top) core)
     {
         var at2 = 2 * core.At.Nanometres;
         var near = _needs.SelectMany(need => new[] { need.From2, need.To2 }).Where(place => Math.Abs(place - at2) <= Nearly2).DefaultIfEmpty(at2).MinBy(place => Math.Abs(place - at2));
-        return Option(near, (core.Bottom.Nanometres, core.Top.Nanometres));
+        var heights = (From: core.Bottom.Nanometres, To: core.Top.Nanometres);
+        var feet = Stretches(near).Select(free => free.From).ToList();
+        return Option(near, Free(near).Where(free => free.From <= heights.From + Nearly && Math.Abs(free.To - heights.To) <= Nearly && feet.Exists(foot => Math.Abs(foot - heights.From) <= Nearly))
+            .DefaultIfEmpty(heights).First());
     }
 
     private BarOption Option(long at2, (long From, long To) free)
     {
-        var stretches = _elevation.Free(at2);
+        var stretches = Free(at2);
         var serves = Enumerable.Range(0, _needs.Length).Where(need => _needs[need].From2 <= at2 && _needs[need].To2 >= at2 && Taking(stretches, _needs[need]) == free);
         var onJoint = _courses.Count(course => course.Bottom < free.To && course.Top > free.From && course.Joints2.Any(joint => Math.Abs(joint - at2) < _clearance2));
         return new BarOption(at2, free.From, free.To, [.. serves], onJoint);
     }
+
+    /// <summary>
+    /// What a bar can take at a place. Where walls cross it stands in the blocks of both, clear of the lintels of both: it goes as high as either lets it, also where
+    /// this wall is the lower one or its opening reaches into the corner.
+    /// </summary>
+    private List<(long From, long To)> Free(long at2)
+    {
+        var joined = new List<(long From, long To)>();
+        foreach (var (from, to) in Stretches(at2))
+        {
+            if (joined.Count > 0 && from <= joined[^1].To)
+            {
+                joined[^1] = (joined[^1].From, Math.Max(joined[^1].To, to));
+            }
+            else
+            {
+                joined.Add((from, to));
+            }
+        }
+
+        return joined;
+    }
+
+    /// <summary>Those of both walls where they cross, rising. A bar's foot may be that of either: over a step of the slab they differ.</summary>
+    private IEnumerable<(long From, long To)> Stretches(long at2) =>
+        _elevation.Free(at2).Concat(_beside.Where(corner => Math.Abs(corner.At2 - at2) <= Nearly2).SelectMany(corner => corner.Free)).Order();
 
     /// <summary>The stretch that shares most with what is asked for, the lowest where equal.</summary>
     private static (long From, long To)? Taking(List<(long From, long To)> stretches, BarNeed need)
@@ -120,8 +157,8 @@ internal sealed class BarTaskReader
         return shared.Count == 0 ? null : shared.MaxBy(share => share.Size).Free;
     }
 
-    private bool PassesPiece(BarOption bar) =>
-        _courses.Any(course => course.Bottom < bar.To && course.Top > bar.From && course.Pieces.Any(piece => piece.From2 < bar.At2 && piece.To2 > bar.At2));
+    private bool PassesPiece(BarOption bar) => _beside.Any(corner => Math.Abs(corner.At2 - bar.At2) <= Nearly2)
+        || _courses.Any(course => course.Bottom < bar.To && course.Top > bar.From && course.Pieces.Any(piece => piece.From2 < bar.At2 && piece.To2 > bar.At2));
 
     /// <summary>Bars for the spacing keep the least distances of those that are demanded, and leave corners to these.</summary>
     private bool IsOffEdges(BarOption bar)
@@ -137,7 +174,14 @@ internal sealed class BarTaskReader
     }
 
     /// <summary>Where a lintel of another wall lies over the middle of a corner that it shares with this one.</summary>
-    private static IEnumerable<ElevationRect> CornerLintels(WallLayout wall, Layout layout, WallModel model)
+    private static IEnumerable<ElevationRect> CornerLintels(WallLayout wall, Layout layout, WallModel model) =>
+        from corner in CornersOf(wall, layout, model)
+        from lintel in corner.Wall.Lintels
+        where lintel.Kind != LintelKind.Trough && lintel.From * 2 < corner.Place.From + corner.Place.To && lintel.To * 2 > corner.Place.From + corner.Place.To
+        select new ElevationRect(corner.Own.From, corner.Own.To, lintel.Bottom + new Length(corner.Up), lintel.Top + new Length(corner.Up));
+
+    /// <summary>The walls with cores that share a corner with this one: where on either run, and how much higher the other stands.</summary>
+    private static IEnumerable<(WallLayout Wall, JunctionPlace Own, JunctionPlace Place, long Up)> CornersOf(WallLayout wall, Layout layout, WallModel model)
     {
         var index = Enumerable.Range(0, model.Walls.Length).First(i => model.Walls[i].Identity == wall.Identity);
         foreach (var junction in model.Junctions.Where(junction => junction.Kind == JunctionKind.Corner && (junction.First == index || junction.Second == index)))
@@ -145,13 +189,9 @@ internal sealed class BarTaskReader
             var (own, place, other) = junction.First == index
                 ? (junction.FirstPlace, junction.SecondPlace, junction.Second)
                 : (junction.SecondPlace, junction.FirstPlace, junction.First);
-            foreach (var neighbour in layout.Walls.Where(layoutWall => layoutWall.Identity == model.Walls[other].Identity))
+            foreach (var neighbour in layout.Walls.Where(layoutWall => layoutWall.Identity == model.Walls[other].Identity && !BarNeeds.HasNoCores(layoutWall)))
             {
-                var up = Length.FromModelMm(neighbour.Frame.Origin.Z - wall.Frame.Origin.Z);
-                foreach (var lintel in neighbour.Lintels.Where(lintel => lintel.Kind != LintelKind.Trough && lintel.From * 2 < place.From + place.To && lintel.To * 2 > place.From + place.To))
-                {
-                    yield return new ElevationRect(own.From, own.To, lintel.Bottom + up, lintel.Top + up);
-                }
+                yield return (neighbour, own, place, Length.FromModelMm(neighbour.Frame.Origin.Z - wall.Frame.Origin.Z).Nanometres);
             }
         }
     }
@@ -169,4 +209,9 @@ internal sealed class BarTaskReader
             }
         }
     }
+
+    /// <summary>What the other wall of a corner has for a bar where the walls cross.</summary>
+    /// <param name="At2">Twice the place on this wall's run.</param>
+    /// <param name="Free">Stretches in this wall's heights.</param>
+    private sealed record CornerMasonry(long At2, ImmutableArray<(long From, long To)> Free);
 }

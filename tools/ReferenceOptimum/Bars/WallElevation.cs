@@ -6,12 +6,12 @@ using IfcCourser.Rules;
 
 namespace ReferenceOptimum.Bars;
 
-/// <summary>The masonry of a wall with upright and level edges: what a bar can take at a place, and where bars are asked for. Places along the run are doubled.</summary>
+/// <summary>The masonry of a wall: what a bar can take at a place, and, where all edges are upright or level, where bars are asked for. Places along the run are doubled.</summary>
 internal sealed class WallElevation
 {
     private readonly ImmutableArray<Box> _blocks;
     private readonly ImmutableArray<Box> _rowEnds;
-    private readonly ImmutableArray<(long From2, long To2, long Z)> _edges;
+    private readonly ImmutableArray<Edge> _edges;
     private readonly ImmutableArray<(long Bottom, long Top)> _courses;
     private readonly long _leastStrip;
 
@@ -28,7 +28,7 @@ internal sealed class WallElevation
         _blocks = [.. Voids, .. Solid, .. inCorners.Select(Box.Of)];
         _rowEnds = [.. Large, .. Solid.Where(lintel => Large.Any(rect => lintel.Left2 < rect.Right2 && lintel.Right2 > rect.Left2 && lintel.Top > rect.Top))];
         _edges = [.. Outline.Zip([.. Outline.Skip(1), Outline[0]]).Where(side => side.First.S2 != side.Second.S2)
-            .Select(side => (Math.Min(side.First.S2, side.Second.S2), Math.Max(side.First.S2, side.Second.S2), side.First.Z))];
+            .Select(side => side.First.S2 < side.Second.S2 ? new Edge(side.First.S2, side.Second.S2, side.First.Z, side.Second.Z) : new Edge(side.Second.S2, side.First.S2, side.Second.Z, side.First.Z))];
         _leastStrip = rule.SpacingFromHeight.Nanometres;
     }
 
@@ -78,8 +78,8 @@ internal sealed class WallElevation
 
     private List<(long From, long To)> Free(long at2, ImmutableArray<Box> blocks)
     {
-        var left = _edges.Where(edge => edge.From2 < at2 && edge.To2 >= at2).Select(edge => edge.Z).ToList();
-        var right = _edges.Where(edge => edge.From2 <= at2 && edge.To2 > at2).Select(edge => edge.Z).ToList();
+        var left = _edges.Where(edge => edge.From2 < at2 && edge.To2 >= at2).Select(edge => edge.At(at2)).ToList();
+        var right = _edges.Where(edge => edge.From2 <= at2 && edge.To2 > at2).Select(edge => edge.At(at2)).ToList();
         var sides = new[] { left, right }.Where(side => side.Count > 0).ToList();
         var free = new List<(long From, long To)>();
         if (sides.Count == 0)
@@ -106,6 +106,12 @@ internal sealed class WallElevation
                 free.Add((low, high));
             }
         }
+    }
+
+    /// <summary>An edge of the outline that is not upright.</summary>
+    private readonly record struct Edge(long From2, long To2, long FromZ, long ToZ)
+    {
+        public long At(long at2) => FromZ + (long)((ToZ - FromZ) * ((at2 - From2) / (double)(To2 - From2)));
     }
 
     /// <summary>An upright rectangle, its sides doubled.</summary>

@@ -70,7 +70,8 @@ internal static class BarReader
         Interval Play(int i)
         {
             var at = cores[i].At;
-            var (before, after) = (at - cores[i - 1].At, cores[i + 1].At - at);
+            var before = i > 0 ? at - cores[i - 1].At : rule.LargestSpacing;
+            var after = i + 1 < cores.Count ? cores[i + 1].At - at : rule.LargestSpacing;
             return new Interval(
                 Length.Min(at, at - (rule.LargestSpacing - after)),
                 Length.Max(at, at + (rule.LargestSpacing - before)));
