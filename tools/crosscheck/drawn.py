@@ -2,13 +2,11 @@
 import collections
 import re
 from fractions import Fraction
-from pathlib import Path
 
 # Metric dimensions are rounded to a tenth of a millimetre or finer, those in inches to 1/16 in (DIMRND).
 INCH = 25.4
 SIXTEENTH = Fraction(1, 16)
 FEET = re.compile(r"^(-)?(?:(\d+)'-)?(\d+)?(?: ?(\d+)/(\d+))?\"$")
-KINDS = {"none": "none", "": "none"}
 
 
 def problems_of(document, name):
@@ -21,7 +19,7 @@ def problems_of(document, name):
             yield f"{name}: dimension #{dimension.dxf.handle} lies {measured} apart and says it measures {dimension.dxf.actual_measurement}"
         texts = [entity.dxf.text for entity in document.blocks[dimension.dxf.geometry].query("TEXT")]
         override = dimension.dxf.get("text", "")
-        if len(texts) != 1 or (override and override.replace("<>", "").strip() not in texts[0]):
+        if len(texts) != 1 or (not texts[0].startswith(override.removesuffix("<>")) if override.endswith("<>") or not override else texts[0] != override):
             yield f"{name}: dimension #{dimension.dxf.handle} is drawn as {texts} and says {override!r}"
             continue
         printed = value(texts[0], is_inch)
@@ -47,7 +45,7 @@ def value(text, is_inch):
 
 
 def pieces(document):
-    """(course, length, cut) of each block reference of a piece, as its attributes say, by kind of block."""
+    """(course, length, cut) of each block reference of a piece, as its attributes say."""
     for insert in document.modelspace().query("INSERT"):
         said = {attribute.dxf.tag: attribute.dxf.text for attribute in insert.attribs}
         if {"MARK", "LENGTH", "COURSE", "CUT"} <= said.keys():
@@ -59,17 +57,9 @@ def inches(text):
     return float(sum(Fraction(word) for word in text.split()))
 
 
-def piece_problems(documents, layout):
+def piece_problems(said, layout, is_inch):
     """The wall sheets' attributes together are the pieces of all coursed walls: course, length to the print's rounding, cut."""
-    read = list(documents)
-    if not read:
-        return
-    is_inch = read[0].header.get("$INSUNITS") == 1
-    drawn = collections.Counter()
-    for document in read:
-        for course, length, cut in pieces(document):
-            mm = inches(length) * INCH if is_inch else float(length)
-            drawn[course, key(mm, is_inch), cut] += 1
+    drawn = collections.Counter((course, key(inches(length) * INCH if is_inch else float(length), is_inch), cut) for course, length, cut in said)
     wanted = collections.Counter()
     for wall in layout["walls"]:
         for course in wall.get("courses", []):
