@@ -30,12 +30,12 @@ internal static class PlanSheet
     {
         var canvas = new Canvas(scale.Denominator);
         CoursePlan.Draw(canvas, facts);
-        GoneWalls.Draw(canvas, facts.Gone, facts.At);
+        GoneWalls.Draw(canvas, facts.Gone, facts.At, facts.Part);
         facts.Part?.Draw(canvas, number);
         CourseTiers.Draw(canvas, facts);
         NorthArrow.Draw(canvas, facts.Layout.SetOut, facts.Axes);
         CoursePlan.Tag(canvas, facts);
-        GoneWalls.Tag(canvas, facts.Gone, facts.At);
+        GoneWalls.Tag(canvas, facts.Gone, facts.At, facts.Part);
         facts.Clouds.Draw(canvas);
         return canvas;
     }

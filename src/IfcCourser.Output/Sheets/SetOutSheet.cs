@@ -41,14 +41,14 @@ public static class SetOutSheet
     {
         var canvas = new Canvas(scale.Denominator);
         SetOutPlan.Draw(canvas, facts);
-        GoneWalls.Draw(canvas, facts.Course.Gone, facts.At);
+        GoneWalls.Draw(canvas, facts.Course.Gone, facts.At, facts.Part);
         facts.Part?.Draw(canvas, number);
         SetOutBars.Draw(canvas, facts);
         SkewStrips.Draw(canvas, facts);
         var below = NorthArrow.Draw(canvas, facts.Layout.SetOut, facts.Storey.Axes);
         BenchMark.Draw(canvas, below - new Point(0, 9 * canvas.PerPaper));
         Tags.Draw(canvas, facts);
-        GoneWalls.Tag(canvas, facts.Course.Gone, facts.At);
+        GoneWalls.Tag(canvas, facts.Course.Gone, facts.At, facts.Part);
         facts.Clouds.Draw(canvas);
         return canvas;
     }

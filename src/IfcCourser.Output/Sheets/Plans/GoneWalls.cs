@@ -1,5 +1,6 @@
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Units;
@@ -10,11 +11,12 @@ namespace IfcCourser.Output.Sheets.Plans;
 internal static class GoneWalls
 {
     /// <param name="at">Model axes, mm, to the axes of the plan.</param>
-    public static void Draw(Canvas canvas, ImmutableArray<WallLayout> walls, Func<Vector2, Point> at)
+    /// <param name="part">What the sheet shows; null for the whole plan.</param>
+    public static void Draw(Canvas canvas, ImmutableArray<WallLayout> walls, Func<Vector2, Point> at, PlanPart? part)
     {
         foreach (var wall in walls)
         {
-            var loop = Loop(wall, at);
+            var loop = Shown(wall, at, part);
             var half = loop.Length / 2;
             canvas.Add(new PolylineItem(Pen.Gone, loop, PathEnd.Closed));
             canvas.Add(new LineItem(Pen.Gone, loop[0], loop[half]));
@@ -24,15 +26,21 @@ internal static class GoneWalls
     }
 
     /// <summary>Their names, once all else has its place.</summary>
-    public static void Tag(Canvas canvas, ImmutableArray<WallLayout> walls, Func<Vector2, Point> at)
+    /// <param name="part">What the sheet shows; null for the whole plan.</param>
+    public static void Tag(Canvas canvas, ImmutableArray<WallLayout> walls, Func<Vector2, Point> at, PlanPart? part)
     {
         foreach (var wall in walls)
         {
-            PlanTag.Place(canvas, at(wall.Frame.PointAt(wall.Frame.Length / 2, wall.Frame.Thickness / 2, Length.Zero).Plan), PlanText.Gone(wall.Identity), Pen.Heading);
+            var middle = Box.Around(Shown(wall, at, part)).Middle;
+            PlanTag.Place(canvas, middle, PlanText.Gone(wall.Identity), Pen.Heading);
         }
     }
 
     public static ImmutableArray<Point> Loop(WallLayout wall, Func<Vector2, Point> at) => PlanShape.Loop(wall, new Interval(Length.Zero, wall.Frame.Length), at);
+
+    /// <summary>What a sheet shows of it; empty where it shows nothing.</summary>
+    public static ImmutableArray<Point> Shown(WallLayout wall, Func<Vector2, Point> at, PlanPart? part) =>
+        part is null ? Loop(wall, at) : Clip.Face(Loop(wall, at), part.Window);
 
     public static (bool, PanelRow) LegendRow(ImmutableArray<WallLayout> walls)
     {

@@ -20,7 +20,7 @@ internal sealed class PlanFacts
         Axes = StoreyAxes.Of(layout, storey);
         var whole = OnStorey(layout.Walls).OrderBy(wall => wall.Identity.StepId).ToArray();
         Walls = part is null ? [.. whole] : [.. whole.Select(wall => part.Of(wall, index, At)).OfType<WallLayout>()];
-        Gone = [.. OnStorey(since?.Gone ?? []).Where(wall => part?.Meets(Box.Around(GoneWalls.Loop(wall, At))) != false)];
+        Gone = [.. OnStorey(since?.Gone ?? []).Where(wall => !GoneWalls.Shown(wall, At, part).IsEmpty)];
         Clouds = new PlanClouds(since, Walls.Select(wall => (wall, CourseOf(wall))), Gone, At, part);
         Ground = new PlanGround([.. whole.Concat(Gone).Select(wall => Box.Around(GoneWalls.Loop(wall, At)))]);
 

@@ -13,6 +13,9 @@ namespace IfcCourser.Output.Sheets.Plans;
 /// <param name="Edges">Match lines, each with the part beyond it.</param>
 internal sealed record PlanPart(int Index, int Count, Box Window, ImmutableArray<PlanEdge> Edges)
 {
+    /// <summary>Along a match line, where its name is tried.</summary>
+    private static readonly double[] _shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
+
     /// <summary>A match line's own place is on both sheets.</summary>
     public bool Shows(Point at) => at.X >= Window.Left && at.X <= Window.Right && at.Y >= Window.Bottom && at.Y <= Window.Top;
 
@@ -81,7 +84,7 @@ internal sealed record PlanPart(int Index, int Count, Box Window, ImmutableArray
         var mm = canvas.PerPaper;
         var aside = (degrees == 0 ? new Point(0, 3.2) : new Point(-3.2, 0)) * mm;
         var places = from name in new[] { SheetText.MatchLine(sheet), SheetText.MatchLineShort(sheet) }
-                     from share in new[] { 0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8 }
+                     from share in _shares
                      from side in new[] { aside, aside * -1 }
                      select new TextItem(Pen.Heading, line.From + ((line.To - line.From) * share) + side, name, Height, TextAnchor.Middle, degrees);
         var past = new TextItem(Pen.Heading, line.To + ((degrees == 0 ? new Point(1, 0) : new Point(0, 1)) * (2 * mm)), SheetText.MatchLineShort(sheet), Height, TextAnchor.MiddleLeft, degrees);

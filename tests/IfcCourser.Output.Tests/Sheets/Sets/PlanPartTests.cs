@@ -57,6 +57,16 @@ public static class PlanPartTests
         Assert.All(names, sheet => Assert.All(sheet.Value, other => Assert.Contains(sheet.Key, names[other], StringComparer.Ordinal)));
     }
 
+    /// <summary>Numbers of walls stand beside what the sheet shows of them, on its own side of the match lines but for what a leader reaches.</summary>
+    [Theory]
+    [MemberData(nameof(Houses))]
+    public static void Numbers_of_walls_stand_on_the_part(string house) => Assert.All(_sets[house].Value.SelectMany(drawn => drawn.Sheet.Views), view =>
+    {
+        const double Leader = 45;
+        var blocks = Box.Around(view.Items.OfType<PolylineItem>().Where(path => path.Pen is Pen.OuterEdge or Pen.Gone).SelectMany(path => path.Points)).Grown(Leader * view.Scale.Denominator);
+        Assert.All(view.Items.OfType<TextItem>().Where(text => text.Text.StartsWith('W') && text.Text.Length == 4), text => Assert.True(blocks.Contains(Box.Around([text.At])), text.Text));
+    });
+
     [Theory]
     [MemberData(nameof(Houses))]
     public static void Dimensions_run_on_from_the_same_zero(string house) => Assert.All(_sets[house].Value.SelectMany(drawn => drawn.Sheet.Views), view =>
