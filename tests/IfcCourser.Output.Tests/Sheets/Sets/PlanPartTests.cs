@@ -1,4 +1,3 @@
-using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Sheets.Sets;
 using IfcCourser.Output.Tests.Support;
