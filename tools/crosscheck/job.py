@@ -16,13 +16,17 @@ import geometry
 import ids_files
 import moved_openings
 import orders
+import overlaps
 import pages
 import parts_model
 import points
+import printing
 import repeats
 import sheets
 import staging
 
+# Fixtures that a CAD program prints.
+HOUSES = ("sorrel", "teasel", "yarrow")
 LIMIT = 600  # seconds for one command
 SUPPORTED = re.compile(rb"FILE_SCHEMA\s*\(\s*\(\s*'IFC(2X3|4|4X3)(_\w+)?'", re.I)
 
@@ -191,7 +195,11 @@ def check_sheets(result, layout, out, tools):
     result.problems += sheets.problems_of_walls(out / "walls", layout)
     for folder, written in files.items():
         result.problems += sheets.missing_layouts(written, out / folder)
-    result.problems += sheets.problems_of(sheets.read(files["walls"], result.kind) + files["set-out"], tools.node)
+    read = sheets.read(files["walls"], result.kind)
+    result.problems += sheets.problems_of(read + files["set-out"], tools.node, layout if len(read) == len(files["walls"]) else None)
+    result.problems += [text for folder in files for file in sorted((out / folder).glob("*.pdf")) for text in overlaps.problems_of(file)]
+    if result.kind == "real" or result.model.removesuffix(".ifc") in HOUSES:
+        result.problems += printing.problems_of(printing.some(files, result.kind))
     result.problems += [text for folder in ("set-out", "walls") for text in pages.problems_of(out / folder)]
 
 

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, qpdf, poppler, openpyxl, LibreOffice, web-ifc,
+"""Cross-checks with readers that others wrote: ezdxf, dxf-parser, dxf, LibreCAD, qpdf, poppler, openpyxl, LibreOffice, web-ifc,
 @ifc-lite/wasm, @parametricos/bcf-js, and Chromium with axe-core.
 
     run.py --command FILE --node FOLDER --fixtures FOLDER --work FOLDER [--shared FOLDER] [--only TEXT]

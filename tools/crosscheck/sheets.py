@@ -8,11 +8,13 @@ import subprocess
 import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
+import drawn
 import ezdxf
 
 logging.disable(logging.WARNING)
 
-NUMBER = re.compile(r"[A-Z]\d+(\.\d+)?")
+# A part of a plan or a long wall has its own number behind the whole one's, and so have tables that go on: P01.2, W003.T1.
+NUMBER = re.compile(r"[A-Z]\d+(\.T?\d+)*")
 # A part of a long wall has the number of its sheet behind the wall's: W003.1.
 WALLS = re.compile(r"W\d+(-W\d+|\.\d+)?")
 
@@ -29,9 +31,9 @@ def read(sheets: list[Path], kind: str):
     return sheets if kind == "fixture" else sheets[:SECOND_READING] + sheets[SECOND_READING::STEP]
 
 
-def problems_of(sheets: list[Path], node: Path):
-    """Yields a line for every problem of the sheets."""
-    counts = {}
+def problems_of(sheets: list[Path], node: Path, layout):
+    """Yields a line for every problem of the sheets; of wall sheets that are all read, their pieces together are the layout's."""
+    counts, walls = {}, []
     for sheet in sheets:
         try:
             document = ezdxf.readfile(sheet)
@@ -39,7 +41,12 @@ def problems_of(sheets: list[Path], node: Path):
             yield f"{sheet.name}: ezdxf refuses it: {error}"
             continue
         yield from (f"{sheet.name}: {text}" for text in audit(document))
+        yield from drawn.problems_of(document, sheet.name)
         counts[str(sheet)] = count(document)
+        walls += drawn.pieces(document)
+        units = document.header.get("$INSUNITS")
+    if layout is not None and counts:
+        yield from drawn.piece_problems(walls, layout, units == 1)
     yield from disagreements(counts, node)
 
 
@@ -121,5 +128,5 @@ def disagreements(counts, node: Path):
         other = {kind: sheet["parser"][kind] for kind in COMMON if kind in sheet["parser"]}
         if other != counts[sheet["file"]]:
             yield f"{Path(sheet['file']).name}: ezdxf counts {counts[sheet['file']]}, dxf-parser {other}"
-        if sheet["dxf"]["svg"] < 1000:
+        if sheet["dxf"]["svg"] < 1000 and "DIMENSION" in sheet["parser"]:
             yield f"{Path(sheet['file']).name}: the third reader draws nothing"

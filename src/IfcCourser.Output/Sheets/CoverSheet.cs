@@ -16,15 +16,15 @@ public static class CoverSheet
 
     private const double Head = 46;
 
-    /// <summary>A cover is one sheet: where no paper holds it, it takes a roll, one of the first so many that can be tried.</summary>
-    private const int MostRolls = 400;
+    /// <summary>On one page where a paper holds all, else on as many of the last as that takes.</summary>
+    /// <param name="sheets">All of the set, those of the cover included.</param>
+    internal static (PaperSize Paper, ImmutableArray<ImmutableArray<SheetItem>> Pages) Pages(Layout layout, ImmutableArray<SetSheet> sheets, ImmutableArray<PaperSize> papers) =>
+        PanelPages.Of(papers, CoverPanels.Of(layout, sheets), Head);
 
-    /// <param name="sheets">All of the set, this one included.</param>
-    public static Sheet Compose(Layout layout, ImmutableArray<SetSheet> sheets, SheetContext context)
+    /// <param name="items">Of the first page.</param>
+    internal static Sheet Compose(Layout layout, PaperSize paper, ImmutableArray<SheetItem> items, SheetContext context)
     {
-        var (paper, pages) = PanelPages.Of([.. context.Papers, .. context.Papers[^1].Rolls().Take(MostRolls)], CoverPanels.Of(layout, sheets), Head);
         var title = SheetFrame.Title(layout) with { IdentificationNumber = Number, Title = Title, DocumentType = DocumentType };
-        return PanelPages.Sheet(
-            SheetText.SheetName(Number, Title), paper, [.. CoverHead.Of(layout, paper), .. pages[0]], layout.Rules.Catalog.Units, context, title);
+        return PanelPages.Sheet(SheetText.SheetName(Number, Title), paper, [.. CoverHead.Of(layout, paper), .. items], layout.Rules.Catalog.Units, context, title);
     }
 }

@@ -1,17 +1,16 @@
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Panels;
-using IfcCourser.Output.Sheets.Walls;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Output.Sheets;
 
 /// <summary>Details that occur in the set, each drawn from a place of its layout and the blocks of its catalog.</summary>
-public static class DetailSheet
+internal static class DetailSheet
 {
-    private const double Inset = 4;
-
-    public static Sheet Compose(Layout layout, SheetContext context)
+    /// <summary>All on one sheet where a paper holds them, else on as many of the largest as they take.</summary>
+    /// <param name="papers">Sizes to choose from, smallest first.</param>
+    public static ImmutableArray<DetailPage> Pages(Layout layout, ImmutableArray<PaperSize> papers)
     {
         var units = layout.Rules.Catalog.Units;
         Detail[] details =
@@ -19,30 +18,25 @@ public static class DetailSheet
             .. SectionDetail.Of(layout), .. CourseDetail.Of(layout, JunctionKind.Corner), .. CourseDetail.Of(layout, JunctionKind.Tee), .. FaceDetail.Of(layout),
         ];
         ImmutableArray<Panel> panels = [WordList.Of(SheetText.Notes, DetailText.Notes(units)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts)];
-        var (number, scales) = (DetailText.Number(1), DrawingScale.LargeFor(units));
-        var places = scales.Take(2).SelectMany(scale => context.Papers.Take(Math.Max(1, context.Papers.Length - 1)).Select(paper => (Scale: scale, Paper: paper)))
-            .Concat(context.Papers[^1].Rolls().Prepend(context.Papers[^1]).Select(paper => (Scale: scales[1], Paper: paper)));
-        foreach (var (scale, paper) in places)
-        {
-            // The highest first, so that rows are of like height.
-            var drawn = details.Select(detail => (Detail: detail, Canvas: detail.At(scale))).OrderByDescending(one => one.Canvas.Extent.Height).ToArray();
-            if (On(paper, [.. drawn.Select(one => one.Canvas)], panels) is { } placed)
-            {
-                var views = drawn.Zip(placed.Views, (one, at) => new View(one.Detail.Title, scale, one.Canvas.Extent, at, [.. one.Canvas.Items]));
-                var title = SheetFrame.Title(layout) with { IdentificationNumber = number, Title = DetailText.Title, DocumentType = DetailText.DocumentType, Scale = scale.Label };
-                return SheetFrame.Assembled(SheetText.SheetName(number, DetailText.Title), paper, units, context, title, [.. views], placed.Panels);
-            }
-        }
+        var scales = DrawingScale.LargeFor(units).Take(2).ToArray();
+        var one = from scale in scales
+                  from paper in papers.Take(Math.Max(1, papers.Length - 1))
+                  select DetailPage.Of(paper, scale, Drawn(scale), panels);
+        var several = scales.Select(scale => DetailPage.Several(papers[^1], scale, Drawn(scale), panels));
+        var rolls = papers[^1].Rolls().Prepend(papers[^1]).Select(paper => DetailPage.Of(paper, scales[1], Drawn(scales[1]), panels));
+        return one.Select(page => page is null ? default(ImmutableArray<DetailPage>?) : [page]).Concat(several)
+            .Concat(rolls.Select(page => page is null ? default(ImmutableArray<DetailPage>?) : [page])).OfType<ImmutableArray<DetailPage>>().First();
 
-        throw new InvalidOperationException("Papers grow without end.");
+        // The highest first, so that rows are of like height.
+        DrawnDetail[] Drawn(DrawingScale scale) => [.. details.Select(detail => new DrawnDetail(detail, detail.At(scale))).OrderByDescending(one => one.Canvas.Extent.Height)];
     }
 
-    /// <summary>Details left of the title block's column, notes over it.</summary>
-    private static (ImmutableArray<Point> Views, ImmutableArray<SheetItem> Panels)? On(PaperSize paper, IReadOnlyList<Canvas> drawings, ImmutableArray<Panel> panels)
+    /// <param name="page">From 1.</param>
+    public static Sheet Compose(Layout layout, DetailPage drawn, int page, int count, SheetContext context)
     {
-        var space = paper.Frame.Grown(-Inset);
-        var left = paper.Frame.Right - TitleBlockDrawing.Width;
-        Box[] columns = [.. new[] { left, left + Panel.Width + Panel.Gap }.Select(x => new Box(x, paper.Frame.Bottom + TitleBlockDrawing.Height + Panel.Gap, x + Panel.Width, space.Top))];
-        return DetailRows.Place(drawings, space with { Right = left - (2 * Panel.Gap) }) is { } views && Columns.Pack(panels, columns) is { } items ? (views, items) : null;
+        var (number, name) = (DetailText.Number(page), DetailText.Page(page, count));
+        var views = drawn.Details.Zip(drawn.At, (one, at) => new View(one.Detail.Title, drawn.Scale, one.Canvas.Extent, at, [.. one.Canvas.Items]));
+        var title = SheetFrame.Title(layout) with { IdentificationNumber = number, Title = name, DocumentType = DetailText.DocumentType, Scale = drawn.Scale.Label };
+        return SheetFrame.Assembled(SheetText.SheetName(number, name), drawn.Paper, layout.Rules.Catalog.Units, context, title, [.. views], drawn.Panels);
     }
 }

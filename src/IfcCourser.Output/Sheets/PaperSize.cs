@@ -2,7 +2,7 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets;
 
-/// <summary>A sheet size, landscape, trimmed, in millimetres.</summary>
+/// <summary>A sheet size, trimmed, in millimetres: lying, the smallest ones upright (ISO 5457 has A4 upright only, from memory), for a title block is as wide as they are.</summary>
 public sealed record PaperSize(string Name, double Width, double Height)
 {
     /// <summary>Left edge of the frame: filing margin of ISO 5457.</summary>
@@ -25,18 +25,21 @@ public sealed record PaperSize(string Name, double Width, double Height)
     /// <summary>ANSI sizes (ASME Y14.1: 8.5 x 11 in to 34 x 44 in, from memory), smallest first.</summary>
     public static ImmutableArray<PaperSize> Ansi { get; } =
     [
-        new("ANSI A", 11 * 25.4, 8.5 * 25.4), new("ANSI B", 17 * 25.4, 11 * 25.4), new("ANSI C", 22 * 25.4, 17 * 25.4),
+        new("ANSI A", 8.5 * 25.4, 11 * 25.4), new("ANSI B", 17 * 25.4, 11 * 25.4), new("ANSI C", 22 * 25.4, 17 * 25.4),
         new("ANSI D", 34 * 25.4, 22 * 25.4), new("ANSI E", 44 * 25.4, 34 * 25.4),
     ];
 
     /// <summary>Every size that can be asked for.</summary>
-    public static ImmutableArray<PaperSize> All { get; } = [new("A4", 297, 210), .. Iso, .. Ansi, new("ARCH A", 12 * 25.4, 9 * 25.4), .. Arch];
+    public static ImmutableArray<PaperSize> All { get; } = [new("A4", 210, 297), .. Iso, .. Ansi, new("ARCH A", 9 * 25.4, 12 * 25.4), .. Arch];
 
     /// <summary>The size of a name such as A3, ANSI D or arch-d; null where there is none.</summary>
     public static PaperSize? Named(string name) => All.FirstOrDefault(size => string.Equals(Plain(size.Name), Plain(name), StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The drawing space inside the frame.</summary>
     public Box Frame => new(FilingMargin, Margin, Width - Margin, Height - Margin);
+
+    /// <summary>Where views and panels may lie: clear of the frame, and no closer than two panels take beside each other on an upright A4.</summary>
+    public Box Space => Frame.Grown(Frame.Width < 184 ? -2 : -4);
 
     public static ImmutableArray<PaperSize> For(UnitSystem units) => units == UnitSystem.Inch ? Arch : Iso;
 

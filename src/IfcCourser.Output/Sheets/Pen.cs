@@ -76,6 +76,9 @@ public enum Pen
     /// <summary>Where a wall goes on on another sheet.</summary>
     MatchLine,
 
+    /// <summary>A wall of the last issue that is laid out no more.</summary>
+    Gone,
+
     /// <summary>Around what changed since the last issue, with the letter of the change.</summary>
     Revised,
 }

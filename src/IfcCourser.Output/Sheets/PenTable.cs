@@ -41,6 +41,7 @@ public sealed class PenTable
         new(Pen.SlabEdge, "W-SLAB--E-", "Z-SLAB-EDGE", 50, LineType.Continuous, 2, 0),
         new(Pen.OpeningAbove, "W-OPEN--E-", "Z-OPNG-ABOV", 25, LineType.Dashed, 6, 0),
         new(Pen.MatchLine, "W-MATCH-E-", "Z-ANNO-MTCH", 70, LineType.Centre, 7, 0),
+        new(Pen.Gone, "W-GONE--E-", "Z-WALL-GONE", 35, LineType.Dashed, 8, 0),
         new(Pen.Revised, "W-REVISEE-", "Z-ANNO-REVS", 50, LineType.Continuous, 1, 0),
         new(Pen.GridLine, "W-GRID--E-", "Z-GRID-LINE", 25, LineType.Centre, 8, 0),
     ];

@@ -6,7 +6,8 @@ using IfcCourser.Units;
 namespace IfcCourser.Output.Sheets;
 
 /// <summary>A view at a standard scale, with its panels, on a standard paper.</summary>
-internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement Arrangement)
+/// <param name="Further">Pages of the same paper with the panels that the view has no room for; none where all stand beside it.</param>
+internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement Arrangement, ImmutableArray<ImmutableArray<SheetItem>> Further)
 {
     /// <summary>1:24 is the first scale that the largest paper is taken for.</summary>
     private const int FirstForLargest = 24;
@@ -49,6 +50,37 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
         return papers[^1].Rolls().Select(paper => On(paper, rolled, view, panels)).First(fit => fit is not null)!;
     }
 
+    /// <summary>
+    /// With all its panels, else with what it has room for while the others go on to further pages: at the largest scale that leaves room for the first of them, else at the
+    /// largest that a paper holds. Null where no paper holds the view at any of the scales.
+    /// </summary>
+    /// <param name="scales">At which the view can be read, largest first.</param>
+    /// <inheritdoc cref="Of"/>
+    public static SheetFit? Flowing(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels)
+    {
+        var drawn = new List<(DrawingScale Scale, Canvas Canvas)>();
+        foreach (var scale in scales)
+        {
+            drawn.Add((scale, draw(scale)));
+            var whole = For(papers, scale).Select(paper => On(paper, scale, drawn[^1].Canvas, panels)).FirstOrDefault(fit => fit is not null);
+            if (whole is not null)
+            {
+                return whole;
+            }
+        }
+
+        var flowing = drawn.SelectMany(one => For(papers, one.Scale).Reverse().Select(paper => Flowing(paper, one.Scale, one.Canvas, panels))).OfType<SheetFit>().ToArray();
+        return Array.Find(flowing, fit => !fit.Arrangement.Panels.IsEmpty) ?? flowing.FirstOrDefault();
+    }
+
+    private static SheetFit? Flowing(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
+    {
+        var (width, height) = (canvas.Extent.Width / scale.Denominator, canvas.Extent.Height / scale.Denominator);
+        return Arrangement.TryMost(paper, width, height, panels) is { } most && PanelPages.On(paper, most.Left) is { } further
+            ? new SheetFit(scale, canvas, most.Arrangement, further)
+            : null;
+    }
+
     /// <summary>The papers that are taken for a scale.</summary>
     public static IEnumerable<PaperSize> For(ImmutableArray<PaperSize> papers, DrawingScale scale) =>
         papers.Take(scale.Denominator < FirstForLargest ? Math.Max(1, papers.Length - 1) : papers.Length);
@@ -57,7 +89,7 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     public static SheetFit? On(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)
     {
         var (width, height) = (canvas.Extent.Width / scale.Denominator, canvas.Extent.Height / scale.Denominator);
-        return Arrangement.TryFit(paper, width, height, panels) is { } arrangement ? new SheetFit(scale, canvas, arrangement) : null;
+        return Arrangement.TryFit(paper, width, height, panels) is { } arrangement ? new SheetFit(scale, canvas, arrangement, []) : null;
     }
 
     /// <summary>The sheet with its frame and title block.</summary>

@@ -88,6 +88,11 @@ public static class SheetText
     /// <summary>The sheet of a part of a wall: W003.1.</summary>
     internal static string PartNumber(int number, int part) => Invariant($"{WallNumber(number)}.{part}");
 
+    /// <summary>Tables of a sheet that go on to others.</summary>
+    internal static string FurtherNumber(string sheet, int page) => Invariant($"{sheet}.T{page}");
+
+    internal static string Further(string title, int page, int count) => title + (count == 1 ? ", tables" : Invariant($", tables {page} of {count}"));
+
     internal static string Part(int part, int count) => Invariant($", part {part} of {count}");
 
     internal static string Parted(WallStretch stretch, SheetLengths text) =>

@@ -6,15 +6,17 @@ using IfcCourser.Output.Sheets.Walls;
 namespace IfcCourser.Output.Sheets;
 
 /// <summary>Where the packs of a storey are set down, and which walls they are for.</summary>
-public static class StagingSheet
+internal static class StagingSheet
 {
     /// <param name="layout">With its order.</param>
     /// <param name="storey">One with packs; null for walls that no storey holds.</param>
     /// <param name="number">Among staging plans, from 1.</param>
-    public static Sheet Compose(Layout layout, string? storey, int number, SheetContext context)
+    /// <param name="papers">Sizes to choose from, smallest first.</param>
+    public static ImmutableArray<PlanPage> Pages(Layout layout, string? storey, int number, ImmutableArray<PaperSize> papers)
     {
         var facts = new StagingFacts(layout, storey);
-        return StoreyPlan.Compose(layout, StagingText.Number(number), StagingText.Title(storey), StagingText.DocumentType, scale => Drawn(facts, scale), StagingPanels.Of(facts), context);
+        return StoreyPlan.Pages(
+            StagingText.Number(number), StagingText.Title(storey), facts.Plan.Text.Units, papers, _ => new PlanDrawing(scale => Drawn(facts, scale), StagingPanels.Of(facts)), null);
     }
 
     private static Canvas Drawn(StagingFacts facts, DrawingScale scale)

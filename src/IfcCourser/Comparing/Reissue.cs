@@ -10,10 +10,16 @@ public sealed class Reissue
 {
     private readonly ImmutableDictionary<WallIdentity, WallRevision> _walls;
 
-    private Reissue(Layout layout, ImmutableDictionary<WallIdentity, WallRevision> walls) => (Layout, _walls) = (layout, walls);
+    private Reissue(Layout layout, ImmutableArray<WallLayout> gone, ImmutableDictionary<WallIdentity, WallRevision> walls) => (Layout, Gone, _walls) = (layout, gone, walls);
 
     /// <summary>With a row for this issue: the job file's own where it has one more than the older issue, else one that counts what changed.</summary>
     public Layout Layout { get; }
+
+    /// <summary>Letter or number of this issue; empty where nothing changed and no issue is named.</summary>
+    public string Mark => Layout.Job.Revisions is [.., var last] ? last.Mark : string.Empty;
+
+    /// <summary>Walls that the older issue laid out and this one does not.</summary>
+    public ImmutableArray<WallLayout> Gone { get; }
 
     /// <summary>Nothing changed, no row: the older issue stands.</summary>
     public static Reissue Of(Layout older, Layout newer)
@@ -30,8 +36,11 @@ public sealed class Reissue
         var mark = own.IsEmpty ? string.Empty : own[^1].Mark;
         var added = newer.Walls.Where(wall => comparison.Added.Contains(wall.Identity)).Select(wall => (wall.Identity, new WallRevision(mark, ChangedAreas.All(wall), [])));
         var changed = comparison.Changed.Select(change => (change.New, new WallRevision(mark, change.Areas, change.Changes)));
+        var laidOut = newer.Walls.Select(wall => wall.Identity).ToHashSet();
+        var gone = comparison.Removed.Concat(comparison.Changed.Where(change => !laidOut.Contains(change.New)).Select(change => change.Old)).ToHashSet();
         return new Reissue(
             newer with { Job = newer.Job with { Revisions = own } },
+            [.. older.Walls.Where(wall => gone.Contains(wall.Identity))],
             added.Concat(changed).DistinctBy(wall => wall.Item1).ToImmutableDictionary(wall => wall.Item1, wall => wall.Item2));
     }
 

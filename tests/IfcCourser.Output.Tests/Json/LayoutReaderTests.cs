@@ -179,7 +179,7 @@ public sealed partial class LayoutReaderTests
     private static List<byte[]> Drawings(Layout layout) =>
     [
         .. layout.Walls.Select(wall => WallSheet.Compose(layout, wall))
-            .Concat(layout.SetOut.Storeys.Where(SetOutSheet.IsNeeded).Select(storey => SetOutSheet.Compose(layout, storey)))
+            .Concat(layout.SetOut.Storeys.Select(storey => SetOutSheet.Compose(layout, storey)))
             .SelectMany(sheet => (byte[][])[Bytes(stream => DxfWriter.Write([sheet], stream)), Bytes(stream => SvgWriter.Write(sheet, stream))]),
     ];
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Svg;
@@ -141,6 +142,25 @@ public static partial class SetOutSheetTests
             var distance = Math.Sqrt(Math.Pow(bar.OnFace!.Along.Mm, 2) + Math.Pow(bar.OnFace.Across.Mm, 2));
             Assert.Equal(distance, (bar.Point - corner.Point).Length, 0.02);
         });
+    }
+
+    /// <summary>Where all bars run on from below nothing is cast in: the sheet has the control points, and both faces of every wall along an axis from the zero lines.</summary>
+    [Fact]
+    public static void A_storey_without_bars_to_cast_in_has_its_walls_set_out()
+    {
+        var house = FixtureLayouts.Of("yarrow/yarrow");
+        var storey = house.SetOut.Storeys[0];
+        var above = storey with { Bars = [.. storey.Bars.Select(bar => bar with { Foot = BarFoot.BarBelow })] };
+        var sheet = SetOutSheet.Compose(house with { SetOut = house.SetOut with { Storeys = [above] } }, above);
+        var dimensions = sheet.Views[0].Items.OfType<DimensionItem>().ToLookup(d => d.Axis, d => Math.Round(d.Measured, 1));
+        var faces = house.Walls.Where(wall => wall.Identity.Storey == storey.Storey).SelectMany(wall => new[] { Units.Length.Zero, wall.Frame.Thickness }
+            .Select(t => (storey.Axes.Of(wall.Frame.PointAt(Units.Length.Zero, t, Units.Length.Zero).Plan), IsAlong: Math.Abs(Geometry.Vector2.Dot(wall.Frame.Direction, storey.Axes.Along)) > 0.5)));
+        Assert.All(faces, face => Assert.Contains(
+            Math.Round(Math.Abs(face.IsAlong ? face.Item1.Y : face.Item1.X), 1), dimensions[face.IsAlong ? DimensionAxis.Vertical : DimensionAxis.Horizontal].SelectMany(at => new[] { at, Math.Round(at + 0.1, 1), Math.Round(at - 0.1, 1) })));
+        var words = string.Join(' ', Texts(sheet).Select(text => text.Text));
+        Assert.Contains("No bar is cast in here.", words, StringComparison.Ordinal);
+        Assert.All(storey.ControlPoints, point => Assert.Contains(point.Number.ToString(CultureInfo.InvariantCulture), words, StringComparison.Ordinal));
+        Assert.Empty(sheet.Views[0].Items.OfType<BlockItem>());
     }
 
     [Fact]

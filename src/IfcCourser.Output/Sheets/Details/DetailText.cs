@@ -17,6 +17,8 @@ internal static class DetailText
 
     public static string Number(int number) => FormattableString.Invariant($"D{number:00}");
 
+    public static string Page(int page, int count) => count == 1 ? Title : FormattableString.Invariant($"{Title} {page} of {count}");
+
     public static string Course(int number) => FormattableString.Invariant($"course {number}");
 
     public static string Junction(JunctionLayout junction, string first, string second)

@@ -5,11 +5,10 @@ namespace IfcCourser.Output.Sheets.Panels;
 /// <param name="Panels">Placed items of the panels.</param>
 internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<SheetItem> Panels)
 {
-    private const double Inset = 4;
     private const double Step = Panel.Width + Panel.Gap;
 
     /// <summary>Where views and panels may lie.</summary>
-    public static Box SpaceOf(PaperSize paper) => paper.Frame.Grown(-Inset);
+    public static Box SpaceOf(PaperSize paper) => paper.Space;
 
     /// <summary>Lower left corner of the title block.</summary>
     public Point Title => TitleAt(Paper);
@@ -52,11 +51,39 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
             : null;
     }
 
+    /// <summary>
+    /// The view with as many of the panels as it has room for, in order of weight, and the others; null where the paper does not hold the view and the title block.
+    /// </summary>
+    /// <inheritdoc cref="TryFit"/>
+    public static (Arrangement Arrangement, ImmutableArray<Panel> Left)? TryMost(PaperSize paper, double width, double height, ImmutableArray<Panel> panels)
+    {
+        if (TryFit(paper, width, height, []) is not { } placed)
+        {
+            return null;
+        }
+
+        ImmutableArray<Panel> kept = [], left = [];
+        foreach (var panel in panels)
+        {
+            if (TryFit(paper, width, height, kept.Add(panel)) is { } more)
+            {
+                (placed, kept) = (more, kept.Add(panel));
+            }
+            else
+            {
+                left = left.Add(panel);
+            }
+        }
+
+        return (placed, left);
+    }
+
     /// <summary>The view in the upper left corner, columns beside it as high as the paper and columns under it.</summary>
     private static Arrangement? Around(PaperSize paper, Box space, double width, double height, ImmutableArray<Panel> panels)
     {
         var view = new Box(space.Left, space.Top - height, space.Left + width, space.Top);
-        return Flow(paper, space, view, (int)((space.Width + Panel.Gap) / Step), panels) is { } items
+        var title = new Box(TitleAt(paper).X, TitleAt(paper).Y, paper.Frame.Right, TitleAt(paper).Y + TitleBlockDrawing.Height);
+        return !view.Grown(Panel.Gap).Overlaps(title) && Flow(paper, space, view, (int)((space.Width + Panel.Gap) / Step), panels) is { } items
             ? new Arrangement(paper, new Point(view.Left, view.Bottom), items)
             : null;
     }
@@ -67,7 +94,7 @@ internal sealed record Arrangement(PaperSize Paper, Point View, ImmutableArray<S
     /// <summary>Columns flush with the title block's right edge, under the view or beside it; the two over the title block end above it.</summary>
     private static ImmutableArray<SheetItem>? Flow(PaperSize paper, Box space, Box view, int count, ImmutableArray<Panel> panels)
     {
-        var right = TitleAt(paper).X + TitleBlockDrawing.Width - Inset;
+        var right = space.Right;
         var columns = Enumerable.Range(0, count).Select(i =>
         {
             var left = right - ((count - i) * Step) + Panel.Gap;

@@ -5,7 +5,6 @@ namespace IfcCourser.Output.Sheets.Panels;
 /// <summary>Sheets that hold panels and no view: cover and schedules.</summary>
 internal static class PanelPages
 {
-    private const double Inset = 4;
     private const double Step = Panel.Width + Panel.Gap;
 
     /// <summary>
@@ -34,6 +33,20 @@ internal static class PanelPages
         }
     }
 
+    /// <summary>Panels on as many pages of a paper as they take; null where a row of one is higher than the paper.</summary>
+    public static ImmutableArray<ImmutableArray<SheetItem>>? On(PaperSize paper, ImmutableArray<Panel> panels)
+    {
+        if (panels.IsEmpty)
+        {
+            return [];
+        }
+
+        var highest = ColumnsOf(paper, 0).Select(column => column.Height).DefaultIfEmpty(0).Max();
+        return panels.Any(panel => panel.Rows.Any(row => panel.HeadHeight + row.Height > highest))
+            ? null
+            : Enumerable.Range(1, int.MaxValue - 1).Select(count => Pack(paper, panels, 0, count)).First(pages => pages is not null);
+    }
+
     /// <summary>A sheet with its frame and title block around a page.</summary>
     public static Sheet Sheet(string name, PaperSize paper, ImmutableArray<SheetItem> items, UnitSystem units, SheetContext context, TitleBlock title) =>
         SheetFrame.Assembled(name, paper, units, context, title, [], items);
@@ -54,7 +67,7 @@ internal static class PanelPages
     /// <summary>As wide as a panel each, from the left; the last ones end over the title block.</summary>
     private static IEnumerable<Box> ColumnsOf(PaperSize paper, double head)
     {
-        var space = paper.Frame.Grown(-Inset);
+        var space = paper.Space;
         var title = new Box(paper.Frame.Right - TitleBlockDrawing.Width, paper.Frame.Bottom, paper.Frame.Right, paper.Frame.Bottom + TitleBlockDrawing.Height);
         for (var left = space.Left; left + Panel.Width <= space.Right; left += Step)
         {

@@ -55,6 +55,13 @@ internal static class CoursePlan
         }
     }
 
+    /// <summary>The middle of the longest stretch of the wall that the sheet shows.</summary>
+    public static Length LongestSpan(PlanFacts facts, WallLayout wall)
+    {
+        var spans = facts.CourseOf(wall).Spans;
+        return spans.IsEmpty ? wall.Frame.Length / 2 : spans.Select(span => span.Run).MaxBy(run => run.Size) is var run ? (run.From + run.To) / 2 : default;
+    }
+
     private static void Blocks(Canvas canvas, PlanFacts facts, WallLayout wall)
     {
         var course = facts.CourseOf(wall);
@@ -136,10 +143,4 @@ internal static class CoursePlan
 
     private static ImmutableArray<Point> LoopOf(PlanFacts facts, WallLayout wall, Piece piece) =>
         PlanShape.Loop(wall, new Interval(piece.From, piece.To), facts.At);
-
-    private static Length LongestSpan(PlanFacts facts, WallLayout wall)
-    {
-        var spans = facts.CourseOf(wall).Spans;
-        return spans.IsEmpty ? wall.Frame.Length / 2 : spans.Select(span => span.Run).MaxBy(run => run.Size) is var run ? (run.From + run.To) / 2 : default;
-    }
 }

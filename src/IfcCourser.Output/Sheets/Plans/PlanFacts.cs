@@ -9,19 +9,23 @@ namespace IfcCourser.Output.Sheets.Plans;
 /// <summary>A storey's first or second course with what its plan needs of the layout.</summary>
 internal sealed class PlanFacts
 {
-    public PlanFacts(Layout layout, string? storey, int index, Reissue? since = null)
+    /// <param name="part">Null for the whole plan.</param>
+    public PlanFacts(Layout layout, string? storey, int index, Reissue? since = null, PlanPart? part = null)
     {
         Layout = layout;
         Storey = storey;
         Index = index;
+        Part = part;
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         Axes = StoreyAxes.Of(layout, storey);
-        Walls =
-        [
-            .. layout.Walls.Where(wall => string.Equals(wall.Identity.Storey, storey, StringComparison.Ordinal) && wall.Courses.Length > index)
-            .OrderBy(wall => wall.Identity.StepId),
-        ];
-        Clouds = new PlanClouds(since, Walls.Select(wall => (wall, CourseOf(wall))));
+        var whole = OnStorey(layout.Walls).OrderBy(wall => wall.Identity.StepId).ToArray();
+        Walls = part is null ? [.. whole] : [.. whole.Select(wall => part.Of(wall, index, At)).OfType<WallLayout>()];
+        Gone = [.. OnStorey(since?.Gone ?? []).Where(wall => !GoneWalls.Shown(wall, At, part).IsEmpty)];
+        Clouds = new PlanClouds(since, Walls.Select(wall => (wall, CourseOf(wall))), Gone, At, part);
+        Ground = new PlanGround([.. whole.Concat(Gone).Select(wall => Box.Around(GoneWalls.Loop(wall, At)))]);
+
+        IEnumerable<WallLayout> OnStorey(ImmutableArray<WallLayout> walls) =>
+            walls.Where(wall => string.Equals(wall.Identity.Storey, storey, StringComparison.Ordinal) && wall.Courses.Length > index);
     }
 
     public Layout Layout { get; }
@@ -34,6 +38,15 @@ internal sealed class PlanFacts
     public SheetLengths Text { get; }
 
     public SetOutAxes Axes { get; }
+
+    /// <summary>What a sheet shows of the plan; null where that is all of it.</summary>
+    public PlanPart? Part { get; }
+
+    /// <summary>The whole storey's walls.</summary>
+    public PlanGround Ground { get; }
+
+    /// <summary>Walls of the last issue that had the course and are laid out no more.</summary>
+    public ImmutableArray<WallLayout> Gone { get; }
 
     /// <summary>Coursed walls of the storey that have the course.</summary>
     public ImmutableArray<WallLayout> Walls { get; }
@@ -71,10 +84,14 @@ internal sealed class PlanFacts
     /// <summary>Openings over the course, with their tags.</summary>
     public IEnumerable<(OpeningLayout Opening, string Tag)> OpeningsOver(WallLayout wall) => Openings(wall, isInCourse: false);
 
+    /// <summary>Whether a point of the plan is on this sheet.</summary>
+    public bool Shows(Point at) => Part?.Shows(at) != false;
+
     private IEnumerable<(OpeningLayout Opening, string Tag)> Openings(WallLayout wall, bool isInCourse)
     {
         var course = CourseOf(wall);
         return wall.Openings.Zip(OpeningTags.Of(wall.Openings)).Where(pair => pair.First.Interrupts
-            && (pair.First.Placed.Bottom < course.Top && pair.First.Placed.Top > course.Bottom) == isInCourse);
+            && (pair.First.Placed.Bottom < course.Top && pair.First.Placed.Top > course.Bottom) == isInCourse
+            && Part?.Meets(Box.Around(PlanShape.Loop(wall, new Interval(pair.First.Placed.Left, pair.First.Placed.Right), At))) != false);
     }
 }

@@ -38,6 +38,7 @@ internal static class PlanPanels
                 PlanText.LegendCore, ArcItem.Circle(Pen.Core, MarkSamples.Middle, 1.8), MarkSamples.Across(Pen.Core))),
             EmbedMarks.LegendRow(facts.Walls),
             facts.Clouds.LegendRow(),
+            GoneWalls.LegendRow(facts.Gone),
             (facts.Walls.Any(wall => !wall.MovementJoints.IsEmpty), MarkSamples.Row(
                 SheetText.LegendMovementJoint,
                 new LineItem(Pen.MovementJoint, new Point(7, -MarkSamples.RowHeight + 0.5), new Point(7, -0.5)),

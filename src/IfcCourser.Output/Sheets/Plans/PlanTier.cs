@@ -17,6 +17,9 @@ internal sealed record PlanTier(DimensionAxis Axis, double Line, TextSide Side)
     /// <summary>Whether it counts against the axis, so that numbers below zero bear no sign.</summary>
     public bool IsDownward { get; init; }
 
+    /// <summary>What a sheet shows along the axis: the tier's line ends there, however far its zero lies.</summary>
+    public (double From, double To) Shown { get; init; } = (double.MinValue, double.MaxValue);
+
     public void Draw(Canvas canvas, SheetLengths lengths, IEnumerable<PlanStation> stations)
     {
         var mm = canvas.PerPaper;
@@ -29,8 +32,12 @@ internal sealed record PlanTier(DimensionAxis Axis, double Line, TextSide Side)
         var places = RunningTier.Spread([.. merged.Select(station => Along(station.At))], RunningTier.Pitch * mm);
         var steps = merged.Zip(places, (station, place) => Math.Abs(Along(station.At) - place)).Max() / mm;
         var reach = (steps > 0.05 ? Math.Clamp(steps, 4.5, 12) : 2) * mm;
-        canvas.Add(ArcItem.Circle(Pen.Dimension, Across(Origin), 0.8 * mm));
-        canvas.TakeLine(new LineItem(Pen.Dimension, Across(Origin), Across(merged.Select(station => Along(station.At)).Max())));
+        if (Origin >= Shown.From && Origin <= Shown.To)
+        {
+            canvas.Add(ArcItem.Circle(Pen.Dimension, Across(Origin), 0.8 * mm));
+        }
+
+        canvas.TakeLine(new LineItem(Pen.Dimension, Across(Start), Across(merged.Select(station => Along(station.At)).Max())));
         for (var i = 0; i < merged.Length; i++)
         {
             var item = Dimension(lengths, merged[i], places[i], LineFrom(merged, i), reach, mm);
@@ -69,12 +76,15 @@ internal sealed record PlanTier(DimensionAxis Axis, double Line, TextSide Side)
         return new PlanStation(nearest.At, [.. all.SelectMany(station => station.Numbers)], string.Join(", ", words));
     }
 
+    /// <summary>Where the line begins: at zero, or where the sheet's part of the plan does.</summary>
+    private double Start => Math.Clamp(Origin, Shown.From, Shown.To);
+
     /// <summary>From the neighbour nearer to zero, so that the tier's line is drawn once.</summary>
     private double LineFrom(PlanStation[] ordered, int i)
     {
         var at = Along(ordered[i].At);
         var neighbour = at >= Origin ? i - 1 : i + 1;
-        return neighbour < 0 || neighbour >= ordered.Length ? Origin
+        return neighbour < 0 || neighbour >= ordered.Length ? Start
             : at >= Origin ? Math.Max(Origin, Along(ordered[neighbour].At)) : Math.Min(Origin, Along(ordered[neighbour].At));
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
 
@@ -16,7 +17,14 @@ internal static class SetOutBars
             canvas.Take(Box.At(SetOutFacts.At(bar), 2.2 * canvas.PerPaper, 2.2 * canvas.PerPaper));
         }
 
-        Tiers(canvas, facts);
+        if (facts.Whole.Bars.Any(bar => bar.IsCastIn))
+        {
+            Tiers(canvas, facts);
+        }
+        else
+        {
+            CourseTiers.Draw(canvas, facts.Course, axis => Checks(facts, axis == DimensionAxis.Horizontal));
+        }
     }
 
     public static BlockItem Symbol(Canvas canvas, SetOutFacts facts, BarSetOut bar, Point? at = null)
@@ -54,14 +62,14 @@ internal static class SetOutBars
             group => group.Min(p => p.At.Y) - box.Bottom <= box.Top - group.Max(p => p.At.Y) ? TextSide.Before : TextSide.After);
         var up = facts.CastIn.GroupBy(bar => (bar.Wall, bar.Y)).Select(Station).ToLookup(
             group => group.Min(p => p.At.X) - box.Left <= box.Right - group.Max(p => p.At.X) ? TextSide.Before : TextSide.After);
-        var outer = canvas.Extent.Grown(7 * mm);
+        var (ends, outer) = (canvas.Extent, canvas.Extent.Grown(7 * mm));
         foreach (var side in new[] { TextSide.Before, TextSide.After })
         {
             var isFirst = side == TextSide.Before;
-            var xs = across[side].SelectMany(group => group).Concat(isFirst ? Checks(facts, isUpright: true) : []);
-            var ys = up[side].SelectMany(group => group).Concat(isFirst ? Checks(facts, isUpright: false) : []);
-            new PlanTier(DimensionAxis.Horizontal, isFirst ? outer.Bottom : outer.Top, side).Draw(canvas, facts.Text, xs);
-            new PlanTier(DimensionAxis.Vertical, isFirst ? outer.Left : outer.Right, side).Draw(canvas, facts.Text, ys);
+            var xs = across[side].SelectMany(group => group).Concat(isFirst ? Checks(facts, isUpright: true) : []).Concat(PlanPart.Matches(facts.Part, DimensionAxis.Horizontal, isFirst ? ends.Bottom : ends.Top));
+            var ys = up[side].SelectMany(group => group).Concat(isFirst ? Checks(facts, isUpright: false) : []).Concat(PlanPart.Matches(facts.Part, DimensionAxis.Vertical, isFirst ? ends.Left : ends.Right));
+            CourseTiers.Tier(facts.Part, DimensionAxis.Horizontal, side, outer).Draw(canvas, facts.Text, xs);
+            CourseTiers.Tier(facts.Part, DimensionAxis.Vertical, side, outer).Draw(canvas, facts.Text, ys);
         }
     }
 
@@ -75,7 +83,8 @@ internal static class SetOutBars
     /// <summary>The end of a line nearer to the tier.</summary>
     private static Point Lower(CheckLine check, SetOutFacts facts)
     {
-        var (from, to) = (facts.At(check.From), facts.At(check.To));
+        var whole = new LineItem(Pen.GridLine, facts.At(check.From), facts.At(check.To));
+        var (from, to) = facts.Part is { } part && Clip.Line(whole, part.Window) is { } shown ? (shown.From, shown.To) : (whole.From, whole.To);
         return check.IsUpright ? new Point(check.At.Mm, Math.Min(from.Y, to.Y)) : new Point(Math.Min(from.X, to.X), check.At.Mm);
     }
 

@@ -11,34 +11,51 @@ internal sealed class SetOutFacts
 {
     private readonly Dictionary<string, WallLayout> _walls;
 
-    public SetOutFacts(Layout layout, StoreySetOut storey, Reissue? since = null)
+    /// <param name="part">Null for the whole storey.</param>
+    public SetOutFacts(Layout layout, StoreySetOut storey, Reissue? since = null, PlanPart? part = null)
     {
         Layout = layout;
-        Storey = storey;
+        Whole = storey;
+        Course = new PlanFacts(layout, storey.Storey, 0, since, part);
+        Storey = part is null ? storey : part.Of(storey, Course.At);
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         _walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
-        Walls = [.. layout.Walls.Where(wall => string.Equals(wall.Identity.Storey, storey.Storey, StringComparison.Ordinal))];
-        CastIn = [.. storey.Bars.Where(bar => bar.IsCastIn)];
-        Clouds = new PlanClouds(since, Walls.Where(wall => wall.Courses.Length > 0).Select(wall => (wall, wall.Courses[0])));
+        CastIn = [.. Storey.Bars.Where(bar => bar.IsCastIn)];
     }
 
     public Layout Layout { get; }
 
+    /// <summary>What the sheet shows of it.</summary>
     public StoreySetOut Storey { get; }
+
+    public StoreySetOut Whole { get; }
+
+    /// <summary>The first course in plan.</summary>
+    public PlanFacts Course { get; }
+
+    public PlanPart? Part => Course.Part;
 
     public SheetLengths Text { get; }
 
-    /// <summary>Coursed walls of the storey.</summary>
-    public ImmutableArray<WallLayout> Walls { get; }
+    /// <summary>Coursed walls of the storey, with what the sheet shows of their first course.</summary>
+    public ImmutableArray<WallLayout> Walls => Course.Walls;
 
     /// <summary>What changed since the last issue.</summary>
-    public PlanClouds Clouds { get; }
+    public PlanClouds Clouds => Course.Clouds;
 
     /// <summary>Bars that are cast into the slab, in walking order.</summary>
     public ImmutableArray<BarSetOut> CastIn { get; }
 
-    /// <summary>Around all edges, in the storey's axes, mm.</summary>
-    public Box Edges => Box.Around(Storey.Outlines.SelectMany(outline => outline.Loop).Select(At));
+    /// <summary>Around all edges that the sheet shows, in the storey's axes, mm.</summary>
+    public Box Edges
+    {
+        get
+        {
+            var edges = Box.Around(Storey.Outlines.SelectMany(outline => outline.Loop).Select(At));
+            return Part is not { Window: var window } ? edges : new Box(
+                Math.Max(edges.Left, window.Left), Math.Max(edges.Bottom, window.Bottom), Math.Min(edges.Right, window.Right), Math.Min(edges.Top, window.Top));
+        }
+    }
 
     public WallLayout WallOf(BarSetOut bar) => _walls[bar.Wall];
 
@@ -51,11 +68,7 @@ internal sealed class SetOutFacts
     public string WallNumber(string globalId) => WallNumbers.Sheet(Layout, _walls[globalId]);
 
     /// <summary>A point of the model in the storey's axes.</summary>
-    public Point At(Vector2 point)
-    {
-        var at = Storey.Axes.Of(point);
-        return new Point(at.X, at.Y);
-    }
+    public Point At(Vector2 point) => Course.At(point);
 
     /// <summary>A point of a wall's plan in the storey's axes.</summary>
     public Point At(WallLayout wall, Length s, Length t) => At(wall.Frame.PointAt(s, t, Length.Zero).Plan);

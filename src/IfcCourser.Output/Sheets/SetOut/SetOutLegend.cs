@@ -11,17 +11,20 @@ internal static class SetOutLegend
     {
         var rows = new[]
         {
-            (true, MarkSamples.Row(SetOutText.LegendBar, [new HatchItem(Pen.Text, [Disc], HatchKind.Solid), MarkSamples.Word("7", 3.2, Pen.Heading)])),
+            (!facts.CastIn.IsEmpty, MarkSamples.Row(SetOutText.LegendBar, [new HatchItem(Pen.Text, [Disc], HatchKind.Solid), MarkSamples.Word("7", 3.2, Pen.Heading)])),
             (true, MarkSamples.Row(SetOutText.LegendControl, [.. Cross, MarkSamples.Word("101", 4.5, Pen.Dimension)])),
             (true, MarkSamples.Row(SetOutText.LegendZero, [ArcItem.Circle(Pen.Dimension, MarkSamples.Middle, 0.8), MarkSamples.Across(Pen.Dimension)])),
-            (true, MarkSamples.Row(SetOutText.LegendRunning, [MarkSamples.Word("3-5   1250", 0, Pen.Dimension)])),
+            (true, facts.CastIn.IsEmpty
+                ? MarkSamples.Row(PlanText.LegendRunning, [MarkSamples.Word("W1 1250", 0, Pen.Dimension)])
+                : MarkSamples.Row(SetOutText.LegendRunning, [MarkSamples.Word("3-5   1250", 0, Pen.Dimension)])),
             (true, MarkSamples.Row(SetOutText.LegendFace, [MarkSamples.Across(Pen.OuterEdge)])),
             (true, MarkSamples.Row(SetOutText.LegendJoint, [MarkSamples.Across(Pen.Neighbour)])),
             (facts.Storey.Outlines.Any(outline => outline.Kind == ControlLineKind.SlabEdge), MarkSamples.Row(SetOutText.LegendSlab, [MarkSamples.Across(Pen.SlabEdge)])),
             (!facts.Storey.Grid.IsEmpty, MarkSamples.Row(SetOutText.LegendGrid, [MarkSamples.Across(Pen.GridLine)])),
             EmbedMarks.LegendRow(facts.Walls),
             facts.Clouds.LegendRow(),
-            (!facts.Storey.Diagonals.IsEmpty, MarkSamples.Row(SetOutText.LegendDiagonal, [new LineItem(Pen.Neighbour, new Point(1, -MarkSamples.RowHeight + 1), new Point(MarkSamples.Width, -1))])),
+            GoneWalls.LegendRow(facts.Course.Gone),
+            (!facts.Whole.Diagonals.IsEmpty, MarkSamples.Row(SetOutText.LegendDiagonal, [new LineItem(Pen.Neighbour, new Point(1, -MarkSamples.RowHeight + 1), new Point(MarkSamples.Width, -1))])),
         };
         return MarkSamples.Of(rows);
     }

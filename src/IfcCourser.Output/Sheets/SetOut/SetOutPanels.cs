@@ -13,11 +13,15 @@ internal static class SetOutPanels
     {
         Panel[] panels =
         [
-            Bars(facts), Skew(facts), Checks(facts), BarTables.Schedule(facts.Layout, facts.Walls.Select(wall => wall.Identity.GlobalId)), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(),
+            Bars(facts), Skew(facts), Checks(facts), Schedule(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(facts),
             WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Clouds.Notes(wall => WallNumbers.Sheet(facts.Layout, wall))).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }
+
+    /// <summary>Of the whole storey, on its first sheet: bars are ordered for a storey.</summary>
+    private static Panel Schedule(SetOutFacts facts) => BarTables.Schedule(
+        facts.Layout, facts.Part is { Index: > 1 } ? [] : facts.Layout.Walls.Where(wall => wall.Identity.Storey == facts.Whole.Storey).Select(wall => wall.Identity.GlobalId));
 
     private static Panel Bars(SetOutFacts facts) => Table.Of(
         SetOutText.Bars,
@@ -59,12 +63,12 @@ internal static class SetOutPanels
         SetOutText.Diagonals,
         ["From", "To", "Length"],
         2,
-        facts.Storey.Diagonals.Select(diagonal => ImmutableArray.Create(Number(diagonal.From), Number(diagonal.To), facts.Text.Dimension(diagonal.Length))));
+        facts.Whole.Diagonals.Select(diagonal => ImmutableArray.Create(Number(diagonal.From), Number(diagonal.To), facts.Text.Dimension(diagonal.Length))));
 
-    private static Panel SignOff() => new(
+    private static Panel SignOff(SetOutFacts facts) => new(
         [Table.Heading(SetOutText.SignOff)],
         [
-            .. SetOutText.SignLines.Select(line => new PanelRow(
+            .. SetOutText.SignLines(facts).Select(line => new PanelRow(
                 SignHeight,
                 [
                     new TextItem(Pen.Text, new Point(0, -4), line, TextHeight),

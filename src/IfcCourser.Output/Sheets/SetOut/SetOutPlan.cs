@@ -1,4 +1,5 @@
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Details;
 using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Output.Sheets.Walls;
 
@@ -12,8 +13,19 @@ internal static class SetOutPlan
         foreach (var outline in facts.Storey.Outlines.Where(outline => outline.Kind == ControlLineKind.SlabEdge))
         {
             var loop = outline.Loop.Select(facts.At).ToImmutableArray();
-            canvas.Add(new PolylineItem(Pen.SlabEdge, loop, PathEnd.Closed));
-            PlanShape.Take(canvas, loop);
+            if (facts.Part is { } part)
+            {
+                foreach (var edge in Clip.Edges(Pen.SlabEdge, loop, part.Window))
+                {
+                    canvas.Add(edge);
+                    canvas.TakeLine(edge);
+                }
+            }
+            else
+            {
+                canvas.Add(new PolylineItem(Pen.SlabEdge, loop, PathEnd.Closed));
+                PlanShape.Take(canvas, loop);
+            }
         }
 
         foreach (var wall in facts.Walls)
@@ -57,8 +69,9 @@ internal static class SetOutPlan
 
     private static void Diagonals(Canvas canvas, SetOutFacts facts)
     {
-        var points = facts.Storey.ControlPoints.ToDictionary(point => point.Number, SetOutFacts.At);
-        canvas.AddRange(facts.Storey.Diagonals.Select(diagonal => new LineItem(Pen.Neighbour, points[diagonal.From], points[diagonal.To])));
+        var points = facts.Whole.ControlPoints.ToDictionary(point => point.Number, SetOutFacts.At);
+        var lines = facts.Whole.Diagonals.Select(diagonal => new LineItem(Pen.Neighbour, points[diagonal.From], points[diagonal.To]));
+        canvas.AddRange(facts.Part is { } part ? lines.Select(line => Clip.Line(line, part.Window)).OfType<LineItem>() : lines);
     }
 
     /// <summary>Each a little longer than the edges reach; its tag stands at its dimension.</summary>

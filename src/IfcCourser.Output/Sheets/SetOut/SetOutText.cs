@@ -1,4 +1,5 @@
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Plans;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 using static System.FormattableString;
@@ -32,8 +33,9 @@ internal static class SetOutText
     public static readonly ImmutableArray<string> BenchMark = ["bench mark no. ........", "height ...............", "(to be filled in on site)"];
 
     /// <summary>What is signed, with room to write.</summary>
-    public static readonly ImmutableArray<string> SignLines =
-        ["Control points and diagonals set out by, date", "Bars set by, date", "Checked before the pour by, date", "Checked after the pour by, date", "Signed"];
+    public static ImmutableArray<string> SignLines(SetOutFacts facts) => facts.CastIn.IsEmpty
+        ? ["Control points and diagonals set out by, date", "Faces and door jambs marked by, date", "Signed"]
+        : ["Control points and diagonals set out by, date", "Bars set by, date", "Checked before the pour by, date", "Checked after the pour by, date", "Signed"];
 
     public static string Of(ControlLine line) => line.Kind switch
     {
@@ -59,21 +61,29 @@ internal static class SetOutText
     public static IEnumerable<string> Notes(SetOutFacts facts)
     {
         var (layout, storey, text) = (facts.Layout, facts.Storey, facts.Text);
-        yield return text.Units == UnitSystem.Inch ? "Dimensions in feet and inches; End -, End + and Up in inches." : "Dimensions in millimetres; the bar schedule in the unit of its title.";
+        yield return text.Units == UnitSystem.Inch ? facts.CastIn.IsEmpty ? "Dimensions in feet and inches." : "Dimensions in feet and inches; End -, End + and Up in inches." : facts.Storey.Bars.IsEmpty ? "Dimensions in millimetres." : "Dimensions in millimetres; the bar schedule in the unit of its title.";
         yield return $"Set out first: {Line(storey.Axes.XFrom)} at the left (x = 0) and {Line(storey.Axes.YFrom)} at the foot (y = 0), then the control points; "
-            + "check both diagonals. Measure every bar from the two zero lines: never from bar to bar.";
+            + (facts.CastIn.IsEmpty ? "check both diagonals. Mark faces and door jambs from the two zero lines: never from wall to wall." : "check both diagonals. Measure every bar from the two zero lines: never from bar to bar.");
+        if (facts.Part is { } part)
+        {
+            yield return PlanText.Parted(part);
+        }
+
         yield return storey.Outlines[0].Kind == ControlLineKind.SlabEdge
             ? "Slab edges are those of the model; they check the control lines. Measure the formwork before bars are set."
             : "The slab's edges are assumed: take them from the drawings.";
-        yield return Invariant($"Bars {NumberRanges.Of(facts.CastIn.Select(bar => bar.Number))}: {Sizes(facts)}. A bar at a corner belongs to both walls and has one number.");
-        yield return "Place bars to their middles. End - and End +: from the bar's middle to the ends of the block that stands over it, towards the start and the end of its wall; a bar that moves must keep the clearance of "
-            + $"{text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
-        foreach (var starter in Starters(facts))
+        if (facts.CastIn.IsEmpty)
         {
-            yield return starter;
+            yield return "No bar is cast in here.";
+        }
+        else
+        {
+            foreach (var note in CastIn(facts))
+            {
+                yield return note;
+            }
         }
 
-        yield return $"Bar schedule: steel {layout.Rules.Set.Bars?.Steel}. A and B to the outside of the legs, R inside the bend; lengths as cut. Starters, and the bars set into this storey's walls; order/bars.csv lists them wall by wall.";
         yield return "Points at one place bear the lowest of their numbers on the plan.";
         var below = NumberRanges.Of(storey.Bars.Where(bar => bar.Foot == BarFoot.BarBelow).Select(bar => bar.Number));
         if (below.Length > 0)
@@ -91,6 +101,20 @@ internal static class SetOutText
         yield return Survey(layout.SetOut.Survey);
     }
 
+    private static IEnumerable<string> CastIn(SetOutFacts facts)
+    {
+        var (layout, text) = (facts.Layout, facts.Text);
+        yield return Invariant($"Bars {NumberRanges.Of(facts.CastIn.Select(bar => bar.Number))}: {Sizes(facts)}. A bar at a corner belongs to both walls and has one number.");
+        yield return "Place bars to their middles. End - and End +: from the bar's middle to the ends of the block that stands over it, towards the start and the end of its wall; a bar that moves must keep the clearance of "
+            + $"{text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
+        foreach (var starter in Starters(facts))
+        {
+            yield return starter;
+        }
+
+        yield return $"Bar schedule: steel {layout.Rules.Set.Bars?.Steel}. A and B to the outside of the legs, R inside the bend; lengths as cut. Starters, and the bars set into this storey's walls; order/bars.csv lists them wall by wall.";
+    }
+
     /// <summary>How the starters of each mark stand in the slab.</summary>
     private static IEnumerable<string> Starters(SetOutFacts facts) => facts.CastIn.GroupBy(facts.StarterOf).OrderBy(same => same.Min(bar => bar.Number)).Select(same =>
     {
@@ -102,7 +126,8 @@ internal static class SetOutText
 
     private static string Heights(SetOutFacts facts)
     {
-        var feet = facts.CastIn.Select(bar => Math.Round(bar.Point.Z, 1)).Distinct().Order().Select(z => facts.Text.Dimension(z));
+        var walls = facts.Walls.Select(wall => Math.Round(wall.Frame.Origin.Z, 1));
+        var feet = (facts.CastIn.IsEmpty ? walls : facts.CastIn.Select(bar => Math.Round(bar.Point.Z, 1))).Distinct().Order().Select(z => facts.Text.Dimension(z));
         return $"Foot of the walls at {string.Join(" and ", feet)} in the model's heights.";
     }
 

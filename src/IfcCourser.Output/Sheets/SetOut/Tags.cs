@@ -22,7 +22,8 @@ internal static class Tags
         foreach (var wall in facts.Walls)
         {
             var frame = wall.Frame;
-            PlanTag.Place(canvas, facts.At(wall, frame.Length / 2, frame.Thickness / 2), facts.WallNumber(wall.Identity.GlobalId), Pen.Text);
+            var middle = facts.Part is null ? frame.Length / 2 : CoursePlan.LongestSpan(facts.Course, wall);
+            PlanTag.Place(canvas, facts.At(wall, middle, frame.Thickness / 2), facts.WallNumber(wall.Identity.GlobalId), Pen.Text);
         }
     }
 }

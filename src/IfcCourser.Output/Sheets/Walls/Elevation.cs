@@ -26,6 +26,7 @@ internal static class Elevation
         Joints(canvas, facts);
         Edges(canvas, facts);
         Beams.Draw(canvas, facts);
+        Heights.Keep(canvas, facts);
         CutPieces.Draw(canvas, facts);
     }
 

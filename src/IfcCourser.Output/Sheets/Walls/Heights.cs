@@ -22,6 +22,14 @@ internal static class Heights
         OpeningHeights(canvas, facts);
     }
 
+    /// <summary>Keeps the room of course numbers and pole, so that no mark of a narrow piece is set there.</summary>
+    public static void Keep(Canvas canvas, WallFacts facts)
+    {
+        const double Wide = 40;
+        var right = LeftOf(canvas, facts) - (0.5 * canvas.PerPaper);
+        canvas.Take(new Box(right - (Wide * canvas.PerPaper), facts.Bottom, right, facts.Top));
+    }
+
     /// <summary>Where what stands left of the wall begins.</summary>
     private static double LeftOf(Canvas canvas, WallFacts facts) => facts.Left - (facts.Stretch?.Before is null ? 0 : Matches.Room * canvas.PerPaper);
 

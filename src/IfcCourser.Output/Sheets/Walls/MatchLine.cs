@@ -3,7 +3,7 @@ using IfcCourser.Layouts;
 namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>Where a wall is parted over two sheets: it follows the head joints, so that each block stands on one sheet, whole.</summary>
-/// <param name="At">Start of the block right of it in the first course, or the middle of the movement joint it follows; from the wall's start, real millimetres.</param>
+/// <param name="At">Start of the block right of it in the first course or the second, or the middle of the movement joint it follows; from the wall's start, real millimetres.</param>
 /// <param name="Steps">Where it stands in each course, from the bottom up.</param>
 internal sealed record MatchLine(double At, ImmutableArray<MatchStep> Steps)
 {

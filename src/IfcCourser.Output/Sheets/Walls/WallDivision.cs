@@ -5,27 +5,25 @@ namespace IfcCourser.Output.Sheets.Walls;
 /// </summary>
 internal static class WallDivision
 {
-    /// <summary>Sheets of a wall; its own page where that is no roll, or where no division saves the roll.</summary>
+    /// <summary>Sheets of a wall: as few as it takes, those with its tables counted, then as few parts; its own page where no division saves a roll.</summary>
     /// <param name="papers">Smallest first.</param>
     public static ImmutableArray<WallPage> Of(WallPage page, ImmutableArray<PaperSize> papers)
     {
         var facts = page.Views[0].Facts;
         var scale = WallPage.LegibleFor(facts)[^1];
-        if (papers.Contains(page.Paper))
-        {
-            return [page];
-        }
-
+        ImmutableArray<WallPage>? best = papers.Contains(page.Paper) ? [page] : null;
         var shortest = 3 * facts.Layout.Rules.Catalog.Pitch.Mm;
-        for (var count = 2; (facts.Right - facts.Left) / count > shortest; count++)
+        for (var count = 2; (facts.Right - facts.Left) / count > shortest && (best is not { } found || count < Sheets(found)); count++)
         {
-            if (Lines(facts, count) is { } lines && Pages(facts, lines, scale, papers) is { } pages)
+            if (Lines(facts, count) is { } lines && Pages(facts, lines, scale, papers) is { } pages && (best is not { } fewest || Sheets(pages) < Sheets(fewest)))
             {
-                return pages;
+                best = pages;
             }
         }
 
-        return [page];
+        return best ?? [page];
+
+        static int Sheets(ImmutableArray<WallPage> pages) => pages.Sum(one => 1 + one.Further.Length);
     }
 
     private static ImmutableArray<WallPage>? Pages(WallFacts facts, ImmutableArray<MatchLine> lines, DrawingScale scale, ImmutableArray<PaperSize> papers)
@@ -66,15 +64,18 @@ internal static class WallDivision
         return lines.ToImmutable();
     }
 
-    /// <summary>Movement joints first, then joints of the first course that are clear of bars, then others: none where blocks beside the line would reach an opening or a lintel.</summary>
+    /// <summary>
+    /// Movement joints first, then joints of the first course that are clear of bars, then others, then those of the second course: none where blocks beside the line would reach an opening or a lintel.
+    /// </summary>
     private static IEnumerable<(double At, int Rank)> Joints(WallFacts facts)
     {
         var (wall, reach) = (facts.Whole, facts.Layout.Rules.Catalog.UnitLength.Mm / 2);
-        var first = wall.Courses[0];
-        var heads = from span in first.Spans
-                    from piece in first.Pieces
+        var heads = from course in wall.Courses.Take(2)
+                    from span in course.Spans
+                    from piece in course.Pieces
                     where piece.From > span.Run.From && piece.To <= span.Run.To
-                    select (At: piece.From.Mm, Rank: wall.Cores.Any(core => Math.Abs(core.At.Mm - piece.From.Mm) < reach) ? 2 : 1);
+                    let isNearBar = wall.Cores.Any(core => Math.Abs(core.At.Mm - piece.From.Mm) < reach)
+                    select (At: piece.From.Mm, Rank: (isNearBar ? 2 : 1) + (2 * (course.Number - wall.Courses[0].Number)));
         return wall.MovementJoints.Select(joint => (At: joint.At.Mm, Rank: 0)).Concat(heads).Where(joint =>
             !wall.Openings.Any(opening => joint.At > opening.Placed.Left.Mm - reach && joint.At < opening.Placed.Right.Mm + reach)
             && !wall.Lintels.Any(lintel => joint.At > lintel.From.Mm - reach && joint.At < lintel.To.Mm + reach));

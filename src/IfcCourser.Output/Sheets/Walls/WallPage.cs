@@ -5,7 +5,9 @@ namespace IfcCourser.Output.Sheets.Walls;
 /// <summary>Walls that share a sheet, drawn and placed.</summary>
 /// <param name="Views">In the order of the walls' numbers.</param>
 /// <param name="At">Lower left corners of the views, paper millimetres.</param>
-internal sealed record WallPage(DrawingScale Scale, PaperSize Paper, ImmutableArray<WallView> Views, ImmutableArray<Point> At, ImmutableArray<SheetItem> Panels)
+/// <param name="Further">Pages of tables that the sheet has no room for.</param>
+internal sealed record WallPage(
+    DrawingScale Scale, PaperSize Paper, ImmutableArray<WallView> Views, ImmutableArray<Point> At, ImmutableArray<SheetItem> Panels, ImmutableArray<ImmutableArray<SheetItem>> Further)
 {
     public IEnumerable<WallFacts> Walls => Views.Select(view => view.Facts);
 
@@ -16,14 +18,19 @@ internal sealed record WallPage(DrawingScale Scale, PaperSize Paper, ImmutableAr
 
     /// <summary>
     /// One wall at the largest standard scale whose paper is not the largest size, on the smallest paper that holds it; longer walls take a smaller scale
-    /// as long as it can be read, then a roll.
+    /// as long as it can be read, then tables go on to further sheets; what is too long then takes a roll.
     /// </summary>
     /// <param name="papers">Smallest first.</param>
     public static WallPage Alone(WallFacts facts, ImmutableArray<PaperSize> papers)
     {
-        var fit = SheetFit.Of(papers, LegibleFor(facts), scale => WallView.Draw(facts, scale).Canvas, WallPanels.Of([facts]));
-        return new WallPage(fit.Scale, fit.Paper, [new WallView(facts, fit.Canvas)], [fit.Arrangement.View], fit.Arrangement.Panels);
+        var (scales, panels) = (LegibleFor(facts), WallPanels.Of([facts]));
+        return Of(facts, SheetFit.Flowing(papers, scales, Drawn, panels) ?? SheetFit.Of(papers, scales, Drawn, panels));
+
+        Canvas Drawn(DrawingScale scale) => WallView.Draw(facts, scale).Canvas;
     }
+
+    private static WallPage Of(WallFacts facts, SheetFit fit) =>
+        new(fit.Scale, fit.Paper, [new WallView(facts, fit.Canvas)], [fit.Arrangement.View], fit.Arrangement.Panels, fit.Further);
 
     /// <summary>The scales at which each course has room for its number, largest first; the largest of all where none has.</summary>
     public static ImmutableArray<DrawingScale> LegibleFor(WallFacts facts)
@@ -32,25 +39,19 @@ internal sealed record WallPage(DrawingScale Scale, PaperSize Paper, ImmutableAr
         return [scales[0], .. scales.Skip(1).Where(scale => facts.Layout.Rules.Catalog.CoursePitch.Mm / scale.Denominator >= RunningTier.Pitch)];
     }
 
-    /// <summary>One wall, or a stretch of it, at a scale on the smallest paper that holds it; null where none does.</summary>
+    /// <summary>A stretch of a wall at a scale on the smallest paper that holds it, with tables on further sheets where it must be; null where no paper holds the view.</summary>
     /// <param name="papers">Smallest first.</param>
-    public static WallPage? On(WallFacts facts, DrawingScale scale, ImmutableArray<PaperSize> papers)
-    {
-        var view = WallView.Draw(facts, scale);
-        var panels = WallPanels.Of([facts]);
-        return SheetFit.For(papers, scale).Select(paper => SheetFit.On(paper, scale, view.Canvas, panels)).FirstOrDefault(fit => fit is not null) is { } fit
-            ? new WallPage(scale, fit.Paper, [view], [fit.Arrangement.View], fit.Arrangement.Panels)
-            : null;
-    }
+    public static WallPage? On(WallFacts facts, DrawingScale scale, ImmutableArray<PaperSize> papers) =>
+        SheetFit.Flowing(papers, [scale], _ => WallView.Draw(facts, scale).Canvas, WallPanels.Of([facts])) is { } fit ? Of(facts, fit) : null;
 
     /// <summary>
-    /// The walls of both pages on one sheet; null where they are not drawn to one scale, a sheet shows part of a wall only, no paper for that scale holds them, or the sheet's number has no room for theirs.
+    /// The walls of both pages on one sheet; null where they are not drawn to one scale, a sheet shows part of a wall only or has tables on further ones, no paper for that scale holds them, or the sheet's number has no room for theirs.
     /// </summary>
     /// <param name="papers">Smallest first.</param>
     public static WallPage? Joined(WallPage first, WallPage second, ImmutableArray<PaperSize> papers)
     {
         ImmutableArray<WallView> views = [.. first.Views, .. second.Views];
-        if (first.Scale != second.Scale || views.Any(view => view.Facts.Stretch is not null) || !TitleBlockDrawing.HoldsNumber(WallNumbers.Sheet(views.Select(view => view.Facts.Number))))
+        if (first.Scale != second.Scale || views.Any(view => view.Facts.Stretch is not null) || first.Further.Length + second.Further.Length > 0 || !TitleBlockDrawing.HoldsNumber(WallNumbers.Sheet(views.Select(view => view.Facts.Number))))
         {
             return null;
         }
@@ -61,7 +62,7 @@ internal sealed record WallPage(DrawingScale Scale, PaperSize Paper, ImmutableAr
                      from some in rows
                      let place = Arrangement.TryFit(paper, some.Width, some.Height, panels)
                      where place is not null
-                     select new WallPage(first.Scale, paper, views, [.. some.At.Select(at => place.View + at)], place.Panels);
+                     select new WallPage(first.Scale, paper, views, [.. some.At.Select(at => place.View + at)], place.Panels, []);
         return places.FirstOrDefault();
     }
 }

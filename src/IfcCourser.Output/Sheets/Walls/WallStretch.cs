@@ -53,7 +53,7 @@ internal sealed record WallStretch(int Index, int Count, MatchLine? Before, Matc
     private bool Has(Piece piece) => Before?.HasBefore(piece) != true && After?.HasBefore(piece) != false;
 
     /// <summary>Where it was cut it ends at its pieces.</summary>
-    private static Span? Own(Span span, ImmutableArray<Piece> pieces)
+    public static Span? Own(Span span, ImmutableArray<Piece> pieces)
     {
         var inside = pieces.Where(piece => piece.From >= span.Run.From && piece.To <= span.Run.To).ToArray();
         if (inside.Length == 0)

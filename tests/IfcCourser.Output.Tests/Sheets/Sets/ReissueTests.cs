@@ -53,12 +53,41 @@ public static class ReissueTests
     public static void A_wall_that_stands_elsewhere_is_clouded_on_plans()
     {
         var house = FixtureLayouts.Of("yarrow/yarrow");
-        var wall = house.Walls.First(one => one.Identity.Storey == house.SetOut.Storeys.First(SetOutSheet.IsNeeded).Storey && one.Wall.Start.Slant == default && one.Wall.End.Slant == default);
+        var wall = house.Walls.First(one => one.Identity.Storey == house.SetOut.Storeys.First(storey => storey.Bars.Any(bar => bar.IsCastIn)).Storey && one.Wall.Start.Slant == default && one.Wall.End.Slant == default);
         var origin = wall.Frame.Origin;
         var moved = wall with { Wall = wall.Wall with { Frame = wall.Frame with { Origin = new Geometry.Vector3(origin.X + 100, origin.Y, origin.Z) } } };
         var sheets = DrawingSet.Of(Reissue.Of(house, house with { Walls = house.Walls.Replace(wall, moved) }), PaperSize.Arch);
         var clouded = sheets.Where(sheet => sheet.Number[0] is 'P' or 'S' && sheet.Compose().Views.Any(view => view.Items.Any(item => item.Pen == Pen.Revised)));
         Assert.Equal("PPS", string.Concat(clouded.Select(sheet => sheet.Number[0]).Order()));
+    }
+
+    /// <summary>A wall that is gone: dashed and struck where it stood on both plans of its storey, clouded, named in their notes; on no other storey's.</summary>
+    [Fact]
+    public static void A_wall_that_is_gone_is_drawn_where_it_stood()
+    {
+        var wall = _older.Walls[Changed];
+        var sheets = DrawingSet.Of(Reissue.Of(_older, _older with { Walls = _older.Walls.Remove(wall) }), PaperSize.Iso)
+            .Where(sheet => sheet.Number[0] == 'P').Select(sheet => (sheet.Section, Sheet: sheet.Compose())).ToArray();
+        Assert.All(sheets, plan =>
+        {
+            var (items, scale) = (plan.Sheet.Views[0].Items, plan.Sheet.Views[0].Scale.Denominator);
+            var gone = items.Where(item => item.Pen == Pen.Gone).ToArray();
+            Assert.Equal(plan.Section == wall.Identity.Storey ? 3 : 0, gone.Length);
+            if (gone.Length == 0)
+            {
+                return;
+            }
+
+            var stood = Assert.Single(gone.OfType<PolylineItem>());
+            Assert.Equal(wall.Frame.Thickness.Mm, Math.Min(Box.Around(stood.Points).Width, Box.Around(stood.Points).Height), 6);
+            Assert.Equal(wall.Frame.Length.Mm, Math.Max(Box.Around(stood.Points).Width, Box.Around(stood.Points).Height), 6);
+            Assert.All(gone.OfType<LineItem>(), strike => Assert.True(Box.Around(stood.Points).Grown(0.001).Contains(Box.Around([strike.From, strike.To]))));
+            var cloud = Box.Around(items.OfType<ArcItem>().Where(arc => arc.Pen == Pen.Revised).SelectMany(arc => new[] { arc.PointAt(arc.StartDegrees), arc.PointAt(arc.EndDegrees) }));
+            Assert.True(cloud.Contains(Box.Around(stood.Points).Grown(0.99 * scale)));
+            var words = string.Join(' ', plan.Sheet.Items.OfType<TextItem>().Select(text => text.Text));
+            Assert.Contains("Rev. A: laid out no more since the last issue", words, StringComparison.Ordinal);
+            Assert.Contains($"gone: {wall.Identity.Name}", items.OfType<TextItem>().Select(text => text.Text));
+        });
     }
 
     [Fact]
