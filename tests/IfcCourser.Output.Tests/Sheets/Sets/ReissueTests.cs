@@ -86,7 +86,7 @@ public static class ReissueTests
             Assert.True(cloud.Contains(Box.Around(stood.Points).Grown(0.99 * scale)));
             var words = string.Join(' ', plan.Sheet.Items.OfType<TextItem>().Select(text => text.Text));
             Assert.Contains("Rev. A: laid out no more since the last issue", words, StringComparison.Ordinal);
-            Assert.Contains($"gone: {wall.Identity.Name}", items.OfType<TextItem>().Select(text => text.Text));
+            Assert.Contains($"gone: {wall.Identity.Name}", items.OfType<TextItem>().Select(text => text.Text), StringComparer.Ordinal);
         });
     }
 
