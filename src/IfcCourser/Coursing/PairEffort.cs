@@ -6,7 +6,7 @@ namespace IfcCourser.Coursing;
 /// </summary>
 internal sealed class PairEffort
 {
-    private const long ForRules = 1_500_000;
+    private const long ForRules = 6_000_000;
 
     private const long ForCuts = 200_000;
 

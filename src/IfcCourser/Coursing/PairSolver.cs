@@ -87,9 +87,9 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         _landings.Fill(_rows, [CellsToLap(a.Left, b.Left), CellsToLap(b.Left, a.Left)]);
         var alone = a.Least[0] + b.Least[0];
         var least = Math.Min(alone, known);
-        for (var more = 1; more <= MostCutsMore && least < known && !effort.IsSpent; more *= 2)
+        for (var more = 1; more <= 2 * MostCutsMore && least < known && !effort.IsSpent; more *= 2)
         {
-            _limit = Math.Min(known, alone + (more * rules.Set.Aims.Cut));
+            _limit = more > MostCutsMore ? known : Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
             effort.Spend(_nodes.Count);
             var isWhole = _nodes.Count < MostNodes;
@@ -166,7 +166,7 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         }
 
         var least = row.LeastAfterCut;
-        foreach (var cut in row.Cuts)
+        foreach (var cut in from == 0 ? row.FirstCuts : row.Cuts)
         {
             var cost = cut.Cost + (from == 0 ? row.FirstCutCost : 0);
             var last = Math.Min(from + cut.Longest, row.Cells - 1);

@@ -20,9 +20,9 @@ internal sealed class WallBond
     private const int MostSweeps = 4;
 
     /// <summary>How many rows of a neighbour are answered one by one: where a rule is broken, the way out may lead over rows that help but later.</summary>
-    private const int MostAnswered = 12;
+    private const int MostAnswered = 60;
 
-    private const int FewAnswered = 2;
+    private const int FewAnswered = 12;
 
     private readonly ImmutableArray<ShapedCourse> _shapes;
     private readonly BondAims _aims;
@@ -69,7 +69,8 @@ internal sealed class WallBond
     {
         var least = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
         bool IsBest(int[] rows) => CostOf(rows) - least < _aims.Short;
-        bool HasFewestCuts(int[] rows) => CostOf(rows) - least < _aims.Cut;
+        var leastInPairs = least;
+        bool HasFewestCuts(int[] rows) => CostOf(rows) - leastInPairs < _aims.Cut;
 
         var best = Build(Enumerable.Range(0, _shapes.Length));
         if (!IsBest(best))
@@ -86,7 +87,7 @@ internal sealed class WallBond
 
             _solvers.Effort.Allow(CostOf(best) >= BondAims.Breach);
             var pairs = new RowPairs(_segments, _pairs, _solvers);
-            least += pairs.Gather();
+            leastInPairs += pairs.Gather();
             best = Choose(best);
             best = Improve(best, isDraft || HasFewestCuts(best) ? FewRounds : MostRounds, IsBest);
             for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.IsSpent && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost; sweep++)
@@ -101,7 +102,19 @@ internal sealed class WallBond
             }
         }
 
+        Dump(best);
         return Courses(Settle(best));
+    }
+
+    private void Dump(int[] best)
+    {
+        if (Environment.GetEnvironmentVariable("DUMP") is null) return;
+        for (var s = 0; s < _segments.Length; s++)
+        {
+            Console.WriteLine($"-- segment {s} [{_segments[s].Left.Mm} {_segments[s].Right.Mm}] rows {_segments[s].Rows.Count} chosen {best[s]} spent {_solvers.Effort.IsSpent}");
+            for (var r = 0; r < Math.Min(_segments[s].Rows.Count, int.Parse(Environment.GetEnvironmentVariable("DUMP")!)); r++)
+                Console.WriteLine($"   {r}: {_segments[s].Rows[r].Cost:N0}: {string.Join(' ', _segments[s].Rows[r].Pieces.Select(x => x.Size.Mm))}");
+        }
     }
 
     private static ImmutableArray<JointZone> Within(ImmutableArray<JointZone> zones, Length left, Length size) =>
