@@ -16,13 +16,13 @@ internal sealed class WallBond
     private const int MostRounds = 8;
 
     /// <summary>Where no cut can be saved.</summary>
-    private const int FewRounds = 2;
+    private const int FewRounds = 1;
     private const int MostSweeps = 4;
 
     /// <summary>How many rows of a neighbour are answered one by one: where a rule is broken, the way out may lead over rows that help but later.</summary>
-    private const int MostAnswered = 60;
+    private const int MostAnswered = 24;
 
-    private const int FewAnswered = 12;
+    private const int FewAnswered = 2;
 
     private readonly ImmutableArray<ShapedCourse> _shapes;
     private readonly BondAims _aims;
@@ -102,19 +102,7 @@ internal sealed class WallBond
             }
         }
 
-        Dump(best);
         return Courses(Settle(best));
-    }
-
-    private void Dump(int[] best)
-    {
-        if (Environment.GetEnvironmentVariable("DUMP") is null) return;
-        for (var s = 0; s < _segments.Length; s++)
-        {
-            Console.WriteLine($"-- segment {s} [{_segments[s].Left.Mm} {_segments[s].Right.Mm}] rows {_segments[s].Rows.Count} chosen {best[s]} spent {_solvers.Effort.IsSpent}");
-            for (var r = 0; r < Math.Min(_segments[s].Rows.Count, int.Parse(Environment.GetEnvironmentVariable("DUMP")!)); r++)
-                Console.WriteLine($"   {r}: {_segments[s].Rows[r].Cost:N0}: {string.Join(' ', _segments[s].Rows[r].Pieces.Select(x => x.Size.Mm))}");
-        }
     }
 
     private static ImmutableArray<JointZone> Within(ImmutableArray<JointZone> zones, Length left, Length size) =>
