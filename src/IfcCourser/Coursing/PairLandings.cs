@@ -1,8 +1,7 @@
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// The cells where the piece after a cut one is tried in each of two rows that are filled together. As in <see cref="Landings"/> with
-/// joints of nominal width, and places where a joint just laps one of the other row count too: those that the other row's joints take
+/// The cells where the piece after a cut one is tried in each of two rows that are filled together. As in <see cref="Landings"/>, and places where a joint just laps one of the other row count too: those that the other row's joints take
 /// over whole pieces from its start or from such a cell, a few rows' turns deep.
 /// </summary>
 internal sealed class PairLandings
@@ -16,9 +15,11 @@ internal sealed class PairLandings
     private readonly CellSet[][] _goals;
     private readonly CellSet _reached = new();
 
-    public PairLandings(CellSizes sizes)
+    /// <param name="sizes">Pieces and joints.</param>
+    /// <param name="widths">Of the joints after whole pieces, in cells.</param>
+    public PairLandings(CellSizes sizes, IEnumerable<int> widths)
     {
-        _steps = [.. sizes.Wholes.Select(whole => whole + sizes.Joint)];
+        _steps = [.. from width in widths from whole in sizes.Wholes select whole + width];
         _goals = [.. _held.Select(held => Enumerable.Repeat(held, _steps.Length).ToArray())];
     }
 
@@ -27,8 +28,8 @@ internal sealed class PairLandings
     public CellSet Of(int row) => _cells[row];
 
     /// <param name="rows">The two rows.</param>
-    /// <param name="moves">By row, how many cells after the cell of the other row's joint its own joint laps that one as it must.</param>
-    public void Fill(ReadOnlySpan<PairRow> rows, ReadOnlySpan<int> moves)
+    /// <param name="moves">By row, how many cells after the cell of the other row's joint its own joint laps that one as it must: one for each width of that joint.</param>
+    public void Fill(ReadOnlySpan<PairRow> rows, ReadOnlySpan<int[]> moves)
     {
         for (var row = 0; row < rows.Length; row++)
         {
@@ -42,7 +43,11 @@ internal sealed class PairLandings
             for (var row = 0; row < rows.Length; row++)
             {
                 Reach(rows[1 - row].Cells, _cells[1 - row]);
-                _held[row].AddMoved(_reached, moves[row]);
+                foreach (var move in moves[row])
+                {
+                    _held[row].AddMoved(_reached, move);
+                }
+
                 Lead(row);
             }
         }

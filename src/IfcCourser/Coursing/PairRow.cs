@@ -35,12 +35,8 @@ internal sealed class PairRow
                from length in _sizes.Wholes
                select new Step(length + joint, length + joint, joint, _weight * Math.Abs(joint - _sizes.Joint) * rules.Set.Aims.JointStep),
         ];
-        Cuts =
-        [
-            .. _sizes.CutClasses
-                .Where(cuts => cuts.Weight < BondAims.Breach)
-                .Select(cuts => new Step(cuts.Shortest + _sizes.Joint, cuts.Longest + _sizes.Joint, _sizes.Joint, _weight * cuts.Weight)),
-        ];
+        FirstCuts = [.. _sizes.CutClasses.Select(cuts => new Step(cuts.Shortest + _sizes.Joint, cuts.Longest + _sizes.Joint, _sizes.Joint, _weight * cuts.Weight))];
+        Cuts = [.. FirstCuts.Where((_, i) => _sizes.CutClasses[i].Weight < BondAims.Breach)];
         (_least, _leastAfterCut) = LeastFrom();
         Held = HeldCells();
     }
@@ -53,8 +49,11 @@ internal sealed class PairRow
     /// <summary>Pieces that need no cut, with every joint they may have after them.</summary>
     public ImmutableArray<Step> Wholes { get; }
 
-    /// <summary>Cut pieces, with the joint after them.</summary>
+    /// <summary>Cut pieces, with the joint after them: those too short are left to the ends.</summary>
     public ImmutableArray<Step> Cuts { get; }
+
+    /// <summary>The same at the segment's start.</summary>
+    public ImmutableArray<Step> FirstCuts { get; }
 
     /// <summary>Cells where a piece after a joint of nominal width costs more a cell nearer to the start, or its joint does.</summary>
     public CellSet Held { get; }
@@ -122,7 +121,7 @@ internal sealed class PairRow
     private (long[] Least, long[] AfterCut) LeastFrom()
     {
         var (least, afterCut) = (new long[Cells], new long[Cells]);
-        var windows = Cuts.Select(_ => new SlidingMinimum()).ToArray();
+        var windows = FirstCuts.Select(_ => new SlidingMinimum()).ToArray();
         foreach (var window in windows)
         {
             window.Reset(Cells);
@@ -140,14 +139,14 @@ internal sealed class PairRow
             for (var i = 0; i < windows.Length; i++)
             {
                 // From the segment's end, as the window slides towards its start.
-                var (cut, window, end) = (Cuts[i], windows[i], from + Cuts[i].Shortest);
+                var (cut, window, end) = (FirstCuts[i], windows[i], from + FirstCuts[i].Shortest);
                 if (end < Cells && cut.Longest >= cut.Shortest)
                 {
                     window.Push(Cells - end, afterCut[end]);
                 }
 
                 window.DropBefore(Cells - from - cut.Longest);
-                best = window.IsEmpty ? best : Math.Min(best, cut.Cost + (from == 0 ? FirstCutCost : 0) + window.Value);
+                best = window.IsEmpty || (from > 0 && !Cuts.Contains(cut)) ? best : Math.Min(best, cut.Cost + (from == 0 ? FirstCutCost : 0) + window.Value);
             }
 
             least[from] = Math.Min(best, Unreachable);

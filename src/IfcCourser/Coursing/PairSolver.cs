@@ -8,11 +8,12 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// Fills two segments that lie above each other together, laps between them counted. A state is the cells that both rows have come to; the
 /// row that is behind lays the next piece, so that its joint meets but one of the other row's. States that can't end below the limit by
-/// what each row needs at least on its own are dropped; the limit rises from few cuts to more.
+/// what each row needs at least on its own are dropped; the limit rises from few cuts to all that is known. Where that finds nothing, whole
+/// pieces have joints of every width after them, so that joints can dodge those of the other row.
 /// </summary>
 /// <remarks>
-/// Of two ways to a state that end with joints of different widths the cheaper is kept, and breaches that neither row needs on its own are
-/// avoided at the price of few cuts or not at all: a better pair may be missed, but what is returned costs less than what was known.
+/// Of two ways to a state that end with joints of different widths the cheaper is kept, and pieces that are too short are tried at the ends
+/// alone: a better pair may be missed, but what is returned costs less than what was known.
 /// Not for use by several threads at once.
 /// </remarks>
 internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules rules)
@@ -30,7 +31,7 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     private readonly int _reach = Reach(rules);
 
     private readonly Length _cell = rules.Catalog.CutGrid;
-    private readonly PairLandings _landings = new(new CellSizes(rules));
+    private readonly CellSizes _sizes = new(rules);
     private readonly List<Node> _nodes = [];
     private readonly Dictionary<PairTask, PairRow> _taken = [];
     private readonly Dictionary<(PairTask Lower, PairTask Upper, long Known), Answer> _found = [];
@@ -42,6 +43,8 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
     private readonly Dictionary<(int First, int Second), int> _known = [];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
+    private PairLandings _landings = null!;
+    private bool _isWide;
     private long _limit;
     private int _count;
     private int _end;
@@ -84,14 +87,30 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
 
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
-        _landings.Fill(_rows, [CellsToLap(a.Left, b.Left), CellsToLap(b.Left, a.Left)]);
+        var answer = Sought(known, isWide: false);
+        if (answer.Pieces is not null || effort.IsWideSpent)
+        {
+            return answer;
+        }
+
+        var wide = Sought(known, isWide: true);
+        return wide.Pieces is null ? wide with { Least = Math.Max(answer.Least, wide.Least) } : wide;
+    }
+
+    private Answer Sought(long known, bool isWide)
+    {
+        var (a, b) = (_rows[0], _rows[1]);
+        int[] widths = isWide ? [.. Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1)] : [_sizes.Joint];
+        _isWide = isWide;
+        _landings = new PairLandings(_sizes, widths);
+        _landings.Fill(_rows, [Moves(a.Left, b.Left, widths), Moves(b.Left, a.Left, widths)]);
         var alone = a.Least[0] + b.Least[0];
         var least = Math.Min(alone, known);
-        for (var more = 1; more <= MostCutsMore && least < known && !effort.IsSpent; more *= 2)
+        for (var more = 1; more <= 2 * MostCutsMore && least < known && !(isWide ? effort.IsWideSpent : effort.IsSpent); more *= 2)
         {
-            _limit = Math.Min(known, alone + (more * rules.Set.Aims.Cut));
+            _limit = more > MostCutsMore ? known : Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
-            effort.Spend(_nodes.Count);
+            effort.Spend(_nodes.Count, isWide);
             var isWhole = _nodes.Count < MostNodes;
             least = isWhole ? _limit : least;
             if (_end >= 0)
@@ -108,9 +127,13 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         return new Answer(null, least);
     }
 
-    /// <summary>How many cells after the cell of another row's joint a joint laps that one as it must.</summary>
-    private int CellsToLap(Length left, Length other) => (int)Math.Ceiling(
-        (double)(rules.MinOverlap + other - left - new Length(PieceCosts.DustNanometres)).Nanometres / _cell.Nanometres);
+    /// <summary>How many cells after the cell of another row's joint, of one width or another, a nominal joint laps that one as it must.</summary>
+    private int[] Moves(Length left, Length other, IEnumerable<int> widths) =>
+    [
+        .. widths.Select(width => (int)Math.Ceiling(
+            (double)(rules.MinOverlap + other - left + (_cell * (_sizes.Joint - width) / 2) - new Length(PieceCosts.DustNanometres)).Nanometres
+            / _cell.Nanometres)).Distinct(),
+    ];
 
     private static int Reach(LayoutRules rules) => (int)((rules.Catalog.UnitLength + rules.Catalog.HeadJoint.Max) / rules.Catalog.CutGrid) + 2;
 
@@ -159,14 +182,14 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         foreach (var whole in row.Wholes)
         {
             var end = from + whole.Shortest;
-            if (end < row.Cells && row.IsOfUse(end, whole))
+            if (end < row.Cells && (_isWide || row.IsOfUse(end, whole)))
             {
                 Lay(end, whole.Joint, whole.Cost + row.JointCost(end, whole.Joint));
             }
         }
 
         var least = row.LeastAfterCut;
-        foreach (var cut in row.Cuts)
+        foreach (var cut in from == 0 ? row.FirstCuts : row.Cuts)
         {
             var cost = cut.Cost + (from == 0 ? row.FirstCutCost : 0);
             var last = Math.Min(from + cut.Longest, row.Cells - 1);

@@ -83,7 +83,7 @@ internal sealed class RowPairs
     /// <summary>Gathers the segments' answers to cheap rows below them together with cheap rows above: those of a wall and some others.</summary>
     public void GatherBetween(int[] wall)
     {
-        const int MostRows = 3;
+        const int MostRows = 8;
         var met = new HashSet<(SegmentRows Below, SegmentRows Between, SegmentRows Above)>();
         IEnumerable<int> Cheap(int segment) => Enumerable.Range(0, _segments[segment].Rows.Count)
             .OrderBy(row => _segments[segment].Rows[row].Cost).Take(MostRows).Prepend(wall[segment]).Distinct();

@@ -12,7 +12,7 @@ namespace IfcCourser.Coursing;
 internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver solver, PieceCosts costs)
 {
     /// <summary>More rows than this are seldom worth the search among them.</summary>
-    private const int Most = 60;
+    private const int Most = 200;
 
     private readonly List<Row> _rows = [];
     private readonly HashSet<SegmentTask> _solved = [];

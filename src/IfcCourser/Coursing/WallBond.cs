@@ -16,11 +16,11 @@ internal sealed class WallBond
     private const int MostRounds = 8;
 
     /// <summary>Where no cut can be saved.</summary>
-    private const int FewRounds = 2;
+    private const int FewRounds = 1;
     private const int MostSweeps = 4;
 
     /// <summary>How many rows of a neighbour are answered one by one: where a rule is broken, the way out may lead over rows that help but later.</summary>
-    private const int MostAnswered = 12;
+    private const int MostAnswered = 24;
 
     private const int FewAnswered = 2;
 
@@ -69,7 +69,8 @@ internal sealed class WallBond
     {
         var least = _segments.Sum(segment => segment.Rows[segment.Cheapest(new JointsBeside(_laps, [], []))].Cost);
         bool IsBest(int[] rows) => CostOf(rows) - least < _aims.Short;
-        bool HasFewestCuts(int[] rows) => CostOf(rows) - least < _aims.Cut;
+        var leastInPairs = least;
+        bool HasFewestCuts(int[] rows) => CostOf(rows) - leastInPairs < _aims.Cut;
 
         var best = Build(Enumerable.Range(0, _shapes.Length));
         if (!IsBest(best))
@@ -86,7 +87,7 @@ internal sealed class WallBond
 
             _solvers.Effort.Allow(CostOf(best) >= BondAims.Breach);
             var pairs = new RowPairs(_segments, _pairs, _solvers);
-            least += pairs.Gather();
+            leastInPairs += pairs.Gather();
             best = Choose(best);
             best = Improve(best, isDraft || HasFewestCuts(best) ? FewRounds : MostRounds, IsBest);
             for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.IsSpent && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost; sweep++)

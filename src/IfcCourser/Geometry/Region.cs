@@ -60,7 +60,7 @@ public sealed class Region
     public static Region Of(Rect rect) =>
         rect.IsEmpty ? Empty : Of([[new(rect.Left, rect.Bottom), new(rect.Right, rect.Bottom), new(rect.Right, rect.Top), new(rect.Left, rect.Top)]]);
 
-    /// <summary>What simple polygons cover together.</summary>
+    /// <summary>What polygons cover together; of one that crosses itself, what its loop goes around.</summary>
     public static Region Of(IEnumerable<ImmutableArray<Vector2>> polygons)
     {
         var shapes = polygons.Select(Polygon).Where(polygon => polygon.Area > 0).ToArray();
@@ -119,11 +119,13 @@ public sealed class Region
     private static IEnumerable<Polygon> Polygons(Shape shape) =>
         Enumerable.Range(0, shape.NumGeometries).Select(shape.GetGeometryN).OfType<Polygon>().Where(polygon => !polygon.IsEmpty);
 
-    private static Polygon Polygon(ImmutableArray<Vector2> loop)
+    private static Shape Polygon(ImmutableArray<Vector2> loop)
     {
+        const int Triangle = 4;
         var points = loop.Select(p => new Coordinate(_grid.MakePrecise(p.X), _grid.MakePrecise(p.Y))).ToList();
         points.Add(points[0].Copy());
-        return points.Count < 4 ? _factory.CreatePolygon() : _factory.CreatePolygon([.. points]);
+        var polygon = points.Count < Triangle ? _factory.CreatePolygon() : _factory.CreatePolygon([.. points]);
+        return points.Count <= Triangle || polygon.IsValid ? polygon : GeometryFixer.Fix(polygon);
     }
 
     private static ImmutableArray<Vector2> Loop(Coordinate[] ring)

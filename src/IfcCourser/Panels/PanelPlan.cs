@@ -16,9 +16,22 @@ internal static class PanelPlan
         var places = Places(task).Prepend(task.Run.From).Append(task.Run.To).ToList();
         var best = new (PanelScore Score, int Before)?[places.Count];
         best[0] = (default, -1);
+        var (limits, first, middle) = (task.Limits, 0, 0);
+        var longest = Length.Max(limits.Between, Length.Max(limits.First, limits.Last));
         for (var to = 1; to < places.Count; to++)
         {
-            for (var from = 0; from < to; from++)
+            // A panel that is too long is worse than two wherever a joint can stand in it.
+            while (middle + 1 < to && places[to] - places[middle + 1] >= task.Least)
+            {
+                middle++;
+            }
+
+            while (places[to] - places[first] > longest && places[middle] - places[first] >= task.Least)
+            {
+                first++;
+            }
+
+            for (var from = to == places.Count - 1 ? 0 : first; from < to; from = Math.Max(from + 1, first))
             {
                 if (best[from] is { } before && task.Of(places[from], places[to]) is { } panel
                     && (best[to] is not { } known || (before.Score + panel).CompareTo(known.Score) < 0))
