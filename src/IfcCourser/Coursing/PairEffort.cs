@@ -11,7 +11,7 @@ internal sealed class PairEffort
     private const long ForCuts = 200_000;
 
     /// <summary>The part of the states that searches with joints of all widths may do beside the others.</summary>
-    private const long Wide = 10;
+    private const long Wide = 2;
 
     private long _most = ForCuts;
     private long _spent;

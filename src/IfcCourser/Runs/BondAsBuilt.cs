@@ -68,7 +68,7 @@ public static class BondAsBuilt
         var anew = walls.Where((wall, i) => !ReferenceEquals(wall, layout.Walls[i])).ToList();
         var touched = anew.Select(wall => wall.Identity.GlobalId)
             .Concat(anew.SelectMany(wall => wall.Cores).SelectMany(core => core.SharedWith)).ToHashSet(StringComparer.Ordinal);
-        var filled = CornerCores.Fill(walls);
+        var filled = CornerCores.Fill(walls, layout.Rules);
         return [.. walls.Select((wall, i) => touched.Contains(wall.Identity.GlobalId) ? BarFindings.Again(filled[i], filled, layout.Rules.Catalog.Units) : wall)];
     }
 

@@ -51,7 +51,7 @@ public static class LayoutBuilder
             Parallel.ForEach(crossed, wall => layouts[wall.Wall] = Solve(wall.Wall, below, wall.Corners));
         }
 
-        var walls = CornerCores.Fill([.. layouts.OfType<WallLayout>()]);
+        var walls = CornerCores.Fill([.. layouts.OfType<WallLayout>()], rules);
         walls = rules.Set.Bars is { } bars ? [.. new CoreDetails(walls, bars, rules.BarListForm).Fill().Select(wall => wall with { Findings = [.. wall.Findings, .. BarFindings.Of(wall, walls, rules.Catalog.Units)] })] : walls;
         walls = rules.Set.BondBeams is { } beams ? new BeamDetails(walls, beams.Bars, rules).Fill() : walls;
         walls = [.. walls.Select(wall => EmbedPlaces.Fill(wall, rules.Catalog.Units))];

@@ -60,7 +60,7 @@ public sealed class BondAsBuiltTests
         {
             var layout = WallSketch.LayOut(generated.Model, generated.Rules);
             // Bars of corners are told to both walls once all are laid.
-            var read = CornerCores.Fill([.. layout.Walls.Select(wall => (Wall: wall, Bond: new FinishedBond(wall, layout.Rules))).Select(own => own.Bond.With(own.Bond.Laid, own.Wall.Cores))]);
+            var read = CornerCores.Fill([.. layout.Walls.Select(wall => (Wall: wall, Bond: new FinishedBond(wall, layout.Rules))).Select(own => own.Bond.With(own.Bond.Laid, own.Wall.Cores))], layout.Rules);
             foreach (var (wall, again) in layout.Walls.Zip(read))
             {
                 Assert.Equal(wall.Courses.Select(Told), again.Courses.Select(Told));
