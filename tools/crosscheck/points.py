@@ -24,14 +24,17 @@ def problems_of(layout, out: Path):
     unit, rows = read(file)
     yield from row_problems(layout["setOut"]["survey"], cores, unit, rows)
     storeys = layout["setOut"]["storeys"]
-    # Sheets of tables that go on (S01.T1) show no bar.
-    sheets = [(document, name) for document in map(ezdxf.readfile, sorted((out / "set-out").glob("*.dxf")))
-              for name in document.layout_names_in_taborder() if name != "Model" and ".T" not in name.split(" ")[0]]
+    # A storey that no sheet holds has one in parts (S01.1, S01.2); sheets of tables that go on (S01.T1) show no bar.
+    sheets = {}
+    for document in map(ezdxf.readfile, sorted((out / "set-out").glob("*.dxf"))):
+        for name in document.layout_names_in_taborder():
+            if name != "Model" and ".T" not in name.split(" ")[0]:
+                sheets.setdefault(name.split(" ")[0].split(".")[0], []).append((document, name))
     if len(sheets) != len(storeys):
         yield f"{len(sheets)} set-out sheets for {len(storeys)} storeys"
         return
-    for storey, (document, name) in zip(storeys, sheets):
-        yield from (f"{name}: {text}" for text in sheet_problems(storey, cores, document, name))
+    for storey, (number, parts) in zip(storeys, sheets.items()):
+        yield from (f"{number}: {text}" for text in sheet_problems(storey, cores, parts))
 
 
 def read(file):
@@ -85,8 +88,22 @@ def window(layout):
     return x - width / 2, y - height / 2, x + width / 2, y + height / 2
 
 
-def sheet_problems(storey, cores, document, name):
-    """Each cast-in bar is one mark with its number, as far from every other as in the model, and named by dimensions both ways."""
+def sheet_problems(storey, cores, parts):
+    """Each cast-in bar is one mark with its number, as far from every other of its sheet as in the model, and named by dimensions both ways there."""
+    bars = {bar["number"]: cores[bar["wall"], bar["core"]]["point"][:2] for bar in storey["bars"] if bar["castIn"]}
+    shown = [on_sheet(document, name) for document, name in parts]
+    yield from (f"bar {number} has no mark, or the mark no bar" for number in bars.keys() ^ set().union(*(marks for marks, _ in shown)))
+    for marks, _ in shown:
+        for a, b in itertools.pairwise(sorted(bars.keys() & marks.keys())):
+            if abs(math.dist(marks[a], marks[b]) - math.dist(bars[a], bars[b])) > NEAR:
+                yield f"bars {a} and {b} are drawn {math.dist(marks[a], marks[b]):.1f} mm apart, and are {math.dist(bars[a], bars[b]):.1f}"
+    for number in sorted(bars):
+        if not any(number in marks and number in named[0] and number in named[90] for marks, named in shown):
+            yield f"bar {number} is not dimensioned both ways"
+
+
+def on_sheet(document, name):
+    """Places of the marks of cast-in bars, mm, and the numbers that dimensions along both axes name."""
     left, bottom, right, top = window(document.layout(name))
 
     def is_shown(point):
@@ -94,24 +111,13 @@ def sheet_problems(storey, cores, document, name):
 
     mm = 25.4 if document.header["$INSUNITS"] == 1 else 1.0
     space = document.modelspace()
-    marks = {}
-    for insert in space.query("INSERT"):
-        if insert.dxf.name.startswith("STARTER-BAR") and is_shown(insert.dxf.insert):
-            marks.setdefault(int(insert.get_attrib_text("NUMBER")), []).append([c * mm for c in (insert.dxf.insert.x, insert.dxf.insert.y)])
-    bars = {bar["number"]: cores[bar["wall"], bar["core"]]["point"][:2] for bar in storey["bars"] if bar["castIn"]}
-    yield from (f"bar {number} has no mark, or the mark no bar" for number in bars.keys() ^ marks.keys())
-    both = sorted(bars.keys() & marks.keys())
-    for a, b in itertools.pairwise(both):
-        if abs(math.dist(marks[a][0], marks[b][0]) - math.dist(bars[a], bars[b])) > NEAR:
-            yield f"bars {a} and {b} are drawn {math.dist(marks[a][0], marks[b][0]):.1f} mm apart, and are {math.dist(bars[a], bars[b]):.1f}"
+    marks = {int(insert.get_attrib_text("NUMBER")): [insert.dxf.insert.x * mm, insert.dxf.insert.y * mm]
+             for insert in space.query("INSERT") if insert.dxf.name.startswith("STARTER-BAR") and is_shown(insert.dxf.insert)}
     named = {0: set(), 90: set()}
     for dimension in space.query("DIMENSION"):
-        if not is_shown(dimension.dxf.text_midpoint):
-            continue
-        named[round(dimension.dxf.angle)] |= numbers(dimension.dxf.text)
-    for number in both:
-        if number not in named[0] or number not in named[90]:
-            yield f"bar {number} is not dimensioned both ways"
+        if is_shown(dimension.dxf.text_midpoint):
+            named[round(dimension.dxf.angle)] |= numbers(dimension.dxf.text)
+    return marks, named
 
 
 def numbers(text):
