@@ -6,7 +6,7 @@ from fractions import Fraction
 # Metric dimensions are rounded to a tenth of a millimetre or finer, those in inches to 1/16 in (DIMRND).
 INCH = 25.4
 SIXTEENTH = Fraction(1, 16)
-FEET = re.compile(r"^(-)?(?:(\d+)'-)?(\d+)?(?: ?(\d+)/(\d+))?\"$")
+FEET = re.compile(r"^(-)?(?:(\d+)'-)?(\d+(?![\d/]))?(?: ?(\d+)/(\d+))?\"$")
 
 
 def problems_of(document, name):
