@@ -1,8 +1,9 @@
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// The cells where the piece after a cut one is tried in each of two rows that are filled together. As in <see cref="Landings"/>, and places where a joint just laps one of the other row count too: those that the other row's joints take
-/// over whole pieces from its start or from such a cell, a few rows' turns deep.
+/// The cells where the piece after a cut one is tried in each of two rows that are filled together. As in <see cref="Landings"/>, and
+/// places where a joint just laps one of the other row count too: those that the other row's joints take over whole pieces from its
+/// start or from such a cell, a few rows' turns deep.
 /// </summary>
 internal sealed class PairLandings
 {

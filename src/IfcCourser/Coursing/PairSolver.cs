@@ -13,7 +13,8 @@ namespace IfcCourser.Coursing;
 /// </summary>
 /// <remarks>
 /// Of two ways to a state that end with joints of different widths the cheaper is kept, and pieces that are too short are tried at the ends
-/// alone: a better pair may be missed, but what is returned costs less than what was known.
+/// alone: a better pair may be missed, but what is returned costs less than what was known. Laps past the last joint of a row that is
+/// done are not counted: they are a least piece long or more, but may be under the preferred lap.
 /// Not for use by several threads at once.
 /// </remarks>
 internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules rules)

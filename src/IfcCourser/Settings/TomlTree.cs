@@ -18,7 +18,8 @@ internal static class TomlTree
             return TooDeep(file, line);
         }
 
-        var document = SyntaxParser.Parse(text, file, validate: true);
+        // The parser throws on a backslash that ends the file within a text.
+        var document = SyntaxParser.Parse($"{text}\n", file, validate: true);
         var error = document.Diagnostics.FirstOrDefault(message => message.Kind is DiagnosticMessageKind.Error);
         if (error is not null)
         {

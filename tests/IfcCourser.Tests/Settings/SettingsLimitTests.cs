@@ -22,6 +22,18 @@ public sealed class SettingsLimitTests
     public void A_catalog_given_as_job_file_is_a_fault() =>
         Assert.NotNull(JobReader.Read("name = \"x\"\n[units]\nwidths = [\"1 m\"]\n", "catalog.toml").Fault);
 
+    /// <summary>Found by fuzzing: a file cut off behind a backslash.</summary>
+    [Theory]
+    [InlineData("name = \"\\")]
+    [InlineData("name = \"\"\"\\")]
+    [InlineData("\"\\")]
+    public void A_text_that_ends_with_the_file_is_a_fault_with_its_line(string cutOff)
+    {
+        var fault = JobReader.Read("# a comment\n" + cutOff, "cut-off.toml").Fault!;
+        Assert.InRange(fault.Line!.Value, 2, 3);
+        Assert.Contains("no valid TOML", fault.What, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_key_of_very_many_parts_is_a_fault_and_no_stack_overflow() =>
         Assert.NotNull(JobReader.Read(string.Join('.', Enumerable.Repeat("a", 100_000)) + " = 1", "long.toml").Fault);
