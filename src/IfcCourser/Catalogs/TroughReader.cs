@@ -16,8 +16,9 @@ internal static class TroughReader
             "widths", "names a width that no unit of the catalog has");
         table.CheckPositive("shell", trough.Shell);
         table.CheckPositive("bottom", trough.Bottom);
-        var narrowest = trough.Widths.IsEmpty ? catalog.Widths.Min(width => width.Actual) : trough.Widths.Min();
-        table.Check(trough.Shell * 2 < narrowest, "shell", "leaves no hollow in the narrowest width");
+        // A catalog without widths is a fault of its own.
+        var widths = trough.Widths.IsEmpty ? catalog.Widths.Select(width => width.Actual) : trough.Widths;
+        table.Check(widths.All(width => trough.Shell * 2 < width), "shell", "leaves no hollow in the narrowest width");
         table.Check(trough.Bottom < catalog.UnitHeight, "bottom", "must be less than the unit's height");
         return trough;
     }

@@ -104,6 +104,17 @@ public sealed class CatalogReaderTests
         Assert.NotEmpty(fault.Remedy);
     }
 
+    /// <summary>Found by fuzzing: what a trough is measured by is missing.</summary>
+    [Fact]
+    public void A_catalog_with_troughs_and_no_width_is_a_fault_with_its_line()
+    {
+        var text = Good.Replace("[\"100 mm\", { nominal = \"200 mm\", actual = \"195 mm\" }]", "[]", StringComparison.Ordinal)
+            + "\n[[troughs]]\nname = \"trough\"\nshell = \"40 mm\"\nbottom = \"50 mm\"\n";
+        var fault = CatalogReader.Read(text, "mine.toml").Fault!;
+        Assert.Equal(10, fault.Line);
+        Assert.Contains("unit.widths must name at least one width", fault.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_mistyped_built_in_name_is_answered_with_the_nearest() =>
         Assert.Contains("Did you mean \"aac-mm\"?", CatalogReader.Load("acc-mm").Fault!.Remedy, StringComparison.Ordinal);
