@@ -37,7 +37,7 @@ for (var run = 0; run < (args.Length > 2 ? int.Parse(args[2], CultureInfo.Invari
     var svg = drawn.Sum(sheet => Size(stream => SvgWriter.Write(sheet, stream)));
     var svgTime = Step(watch);
     Console.WriteLine(FormattableString.Invariant(
-        $"{drawn.Length} sheets: arranged {planned:0.00} s, drawn {composed:0.00} s, dxf {dxfTime:0.00} s ({dxf} MB, {dxf / dxfTime:0} MB/s, {dxfTime / bytesTime:0} times putting its bytes into memory), pdf {pdfTime:0.00} s ({pdf} MB), svg {svgTime:0.00} s ({svg} MB); in all {planned + composed + dxfTime + pdfTime + svgTime:0.00} s"));
+        $"{drawn.Length} sheets: arranged {planned:0.00} s, drawn {composed:0.00} s, dxf {dxfTime:0.00} s ({dxf} MB, {dxf / dxfTime:0} MB/s, {dxfTime / bytesTime:0} times putting its bytes into memory), pdf {pdfTime:0.00} s ({pdf} MB), svg {svgTime:0.00} s ({svg:0.0} MB); in all {planned + composed + dxfTime + pdfTime + svgTime:0.00} s"));
 }
 
 return 0;
