@@ -1,4 +1,4 @@
-"""Completion as shells do it: the scripts of `ifccourser completion SHELL`, loaded into a bash and a fish, which are asked what they would complete.
+"""Completion as shells do it: the scripts of `ifccourser completion SHELL`, loaded into a bash, a zsh and a fish, which are asked what they would complete.
 
     completion.py -- COMMAND ...        COMMAND is the program, such as: dotnet ifccourser.dll
 """
@@ -27,6 +27,16 @@ _ifccourser "${COMP_WORDS[0]}" "${COMP_WORDS[COMP_CWORD]}" "${COMP_WORDS[COMP_CW
 [ "${#COMPREPLY[@]}" -gt 0 ] && printf '%s\n' "${COMPREPLY[@]}" || { complete -p ifccourser | grep -q -- '-o default' && compgen -f -- "${COMP_WORDS[COMP_CWORD]}"; }
 exit 0
 '''
+# What zsh's completion does with what the function offers: of the suggestions those that begin as the last word does, else files.
+ZSH = r'''
+compdef() { :; }
+compadd() { local -a fit; fit=(${(M)${(P)2}:#${PREFIX}*}); (( $#fit )) && print -rl -- $fit; }
+_files() { local -a fit; fit=(${PREFIX}*(N)); (( $#fit )) && print -rl -- $fit; }
+eval "$(ifccourser completion zsh)"
+BUFFER=$1; CURSOR=${#BUFFER}; words=(${=BUFFER}); PREFIX=$words[-1]
+_ifccourser
+exit 0
+'''
 FISH = "ifccourser completion fish | source; complete -C $argv[1]"
 
 
@@ -41,7 +51,7 @@ def problems(command):
         program.chmod(0o755)
         environment = os.environ | {"PATH": f"{program.parent}:{os.environ['PATH']}", "HOME": folder}
         counts = {}
-        for shell, arguments in (("bash", ["-c", BASH, "bash"]), ("fish", ["-c", FISH])):
+        for shell, arguments in (("bash", ["-c", BASH, "bash"]), ("zsh", ["-f", "-c", ZSH, "zsh"]), ("fish", ["-c", FISH])):
             if shutil.which(shell) is None:
                 yield f"completion: {shell} is not here"
                 continue

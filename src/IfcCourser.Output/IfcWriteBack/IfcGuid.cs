@@ -22,9 +22,9 @@ internal sealed class IfcGuid
         _used = new HashSet<string>(StringComparer.Ordinal);
         foreach (var id in file.Ids)
         {
-            if (!dropped.Contains(id) && FirstString(file.TextOf(id)) is { } guid)
+            if (!dropped.Contains(id) && FirstString(file.TextOf(id)) is { IsEmpty: false } guid && IsOfHash(guid))
             {
-                _used.Add(guid);
+                _used.Add(Encoding.ASCII.GetString(guid));
             }
         }
     }
@@ -71,14 +71,23 @@ internal sealed class IfcGuid
         });
     }
 
-    /// <summary>An instance's first parameter where it has the length of a GlobalId.</summary>
-    private static string? FirstString(ReadOnlySpan<byte> instance)
+    /// <summary>Whether the text may be a UUID of version 8: no other can be given, and a large model has millions of others.</summary>
+    private static bool IsOfHash(ReadOnlySpan<byte> guid)
+    {
+        // The version's four bits are 79 to 76 of 127 to 0: the lower two of one digit of six bits and the upper two of the next.
+        const int First = 8, Second = 9;
+        var (first, second) = (Digits.IndexOf((char)guid[First], StringComparison.Ordinal), Digits.IndexOf((char)guid[Second], StringComparison.Ordinal));
+        return first >= 0 && second >= 0 && (((first << 2) | (second >> 4)) & 0xF) == 8;
+    }
+
+    /// <summary>An instance's first parameter where it has the length of a GlobalId; else empty.</summary>
+    private static ReadOnlySpan<byte> FirstString(ReadOnlySpan<byte> instance)
     {
         var open = instance.IndexOf((byte)'(');
         var quote = open < 0 ? -1 : open + 1 + instance[(open + 1)..].IndexOfAnyExcept(" \t\r\n"u8);
         return quote > open && instance.Length > quote + Characters + 1
             && instance[quote] == '\'' && instance[quote + Characters + 1] == '\''
-                ? Encoding.ASCII.GetString(instance.Slice(quote + 1, Characters))
-                : null;
+                ? instance.Slice(quote + 1, Characters)
+                : [];
     }
 }

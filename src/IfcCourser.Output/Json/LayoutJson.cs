@@ -159,12 +159,18 @@ public static class LayoutJson
     /// <summary>Coursed and skipped walls together, in the order of their instance numbers.</summary>
     private static void Walls(Utf8JsonWriter json, Layout layout)
     {
+        // The writer keeps all that is not flushed: of a large model hundreds of megabytes.
+        const int Most = 1 << 20;
         var coursed = layout.Walls.Select(wall => (wall.Identity.StepId, Write: (Action)(() => WallJson.Coursed(json, layout, wall))));
         var skipped = layout.Skipped.Select(wall => (wall.Identity.StepId, Write: (Action)(() => WallJson.Skipped(json, wall))));
         json.WriteStartArray("walls");
         foreach (var (_, write) in coursed.Concat(skipped).OrderBy(wall => wall.StepId))
         {
             write();
+            if (json.BytesPending > Most)
+            {
+                json.Flush();
+            }
         }
 
         json.WriteEndArray();

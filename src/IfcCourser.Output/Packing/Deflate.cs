@@ -32,6 +32,13 @@ internal static class Deflate
     private static readonly ImmutableArray<int> _distanceBits = [.. Enumerable.Range(0, _distances.Length).Select(code => Turned(code, 5))];
     private static readonly ImmutableArray<byte> _lengthCodes = [.. Enumerable.Range(0, LongestMatch + 1).Select(length => (byte)Math.Max(0, Last(_lengths, length)))];
 
+    // Of each thread, used again: a file of thousands of small entries would else ask for a gigabyte of them.
+    [ThreadStatic]
+    private static int[]? _last;
+
+    [ThreadStatic]
+    private static int[]? _before;
+
     /// <summary>As RFC 1950: 32 KiB window, no dictionary, the packed data and its check sum.</summary>
     public static byte[] Pack(ReadOnlySpan<byte> data)
     {
@@ -61,8 +68,8 @@ internal static class Deflate
         bits.Add(0b011, 3);
 
         // The last place with each hash, and for each place of the window the one before it with the same hash; -1 for none.
-        var last = new int[1 << HashBits];
-        var before = new int[Window];
+        var last = _last ??= new int[1 << HashBits];
+        var before = _before ??= new int[Window];
         Array.Fill(last, -1);
         for (var at = 0; at < data.Length;)
         {

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 
 namespace IfcCourser.Step21;
 
@@ -15,7 +16,7 @@ public sealed class StepAppender
     private readonly HashSet<long> _dropped;
     private readonly StepFrame? _frame;
     private readonly long _keptEnd;
-    private readonly List<string> _lines = [];
+    private readonly StringBuilder _lines = new();
     private readonly SortedDictionary<long, string> _replaced = [];
     private long _last;
 
@@ -51,7 +52,8 @@ public sealed class StepAppender
             _last++;
         }
 
-        _lines.Add(StepEncoder.Instance(_last, type, arguments));
+        StepEncoder.Append(_lines, _last, type, arguments);
+        _lines.Append('\n');
         return _last;
     }
 
@@ -78,10 +80,9 @@ public sealed class StepAppender
         copy.Original(at, _keptEnd);
         copy.Text("\n");
         var start = copy.Length;
-        foreach (var line in _lines)
+        foreach (var part in _lines.GetChunks())
         {
-            copy.Text(line);
-            copy.Text("\n");
+            copy.Text(part.Span);
         }
 
         copy.Text("ENDSEC;\n");

@@ -7,17 +7,18 @@ using Microsoft.Win32.SafeHandles;
 namespace IfcCourser.Step21;
 
 /// <summary>
-/// The bytes of a file, addressed by 64-bit offsets; files may be larger than 2 GB. Files up to 1 GB are read into memory, so that whatever
-/// is done to them afterwards does not matter; larger ones are mapped.
+/// The bytes of a file, addressed by 64-bit offsets; files may be larger than 2 GB. Files up to half a gigabyte are read into memory, so that
+/// whatever is done to them afterwards does not matter; larger ones are mapped.
 /// </summary>
 internal sealed unsafe class StepBytes : IDisposable
 {
-    private const long MostRead = 1L << 30;
+    private const long MostRead = 1L << 29;
 
     private readonly byte* _start;
     private readonly byte* _owned;
     private readonly MemoryMappedFile? _file;
     private readonly MemoryMappedViewAccessor? _view;
+    private readonly MappedPages? _pages;
     private MemoryHandle _pin;
     private bool _isDisposed;
 
@@ -27,6 +28,7 @@ internal sealed unsafe class StepBytes : IDisposable
         _view = view;
         Length = length;
         view.SafeMemoryMappedViewHandle.AcquirePointer(ref _start);
+        _pages = new MappedPages((nint)_start, length);
     }
 
     private StepBytes(byte* owned, long length)
@@ -85,6 +87,14 @@ internal sealed unsafe class StepBytes : IDisposable
         }
     }
 
+    private ReadOnlySpan<byte> Span(long offset, int length)
+    {
+        ObjectDisposedException.ThrowIf(_isDisposed, this);
+        ArgumentOutOfRangeException.ThrowIfNegative(offset);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(offset, Length - length);
+        return new ReadOnlySpan<byte>(_start + offset, length);
+    }
+
     /// <summary>The whole file; a fault where it was written to meanwhile.</summary>
     private static Outcome<StepBytes> Read(string path, SafeFileHandle handle, long length)
     {
@@ -124,16 +134,21 @@ internal sealed unsafe class StepBytes : IDisposable
         return at == length;
     }
 
-    /// <summary>The bytes from an offset on, as far as one span reaches.</summary>
-    public ReadOnlySpan<byte> From(long offset) => Slice(offset, (int)Math.Min(Length - offset, int.MaxValue));
+    /// <summary>The bytes from an offset on, as far as one span reaches; who reads on for long tells <see cref="Passed"/>.</summary>
+    public ReadOnlySpan<byte> From(long offset)
+    {
+        _pages?.See(offset, 0);
+        return Span(offset, (int)Math.Min(Length - offset, int.MaxValue));
+    }
 
     public ReadOnlySpan<byte> Slice(long offset, int length)
     {
-        ObjectDisposedException.ThrowIf(_isDisposed, this);
-        ArgumentOutOfRangeException.ThrowIfNegative(offset);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(offset, Length - length);
-        return new ReadOnlySpan<byte>(_start + offset, length);
+        _pages?.See(offset, length);
+        return Span(offset, length);
     }
+
+    /// <summary>Tells that what was read so far is not needed soon.</summary>
+    public void Passed() => _pages?.GiveBack();
 
     public void Dispose()
     {

@@ -31,7 +31,11 @@ internal sealed class StepCopy
         }
     }
 
-    public void Text(string ascii) => Put(Encoding.ASCII.GetBytes(ascii));
+    public void Text(ReadOnlySpan<char> ascii)
+    {
+        var bytes = new byte[ascii.Length];
+        Put(bytes.AsSpan(0, Encoding.ASCII.GetBytes(ascii, bytes)));
+    }
 
     /// <summary>SHA-256 of what was written so far, lower-case hex.</summary>
     public string Hash() => Convert.ToHexStringLower(_hash.GetCurrentHash());

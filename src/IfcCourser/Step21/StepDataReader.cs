@@ -6,8 +6,8 @@ namespace IfcCourser.Step21;
 /// <summary>Indexes the instances of one DATA section; what is malformed is recorded and skipped up to the next instance.</summary>
 internal ref struct StepDataReader
 {
-    /// <summary>One span reaches 2 GB; it is moved on when half of that is read.</summary>
-    private const int HalfWindow = 1 << 30;
+    /// <summary>One span reaches 2 GB; it is moved on long before, for a mapped file to be given back bit by bit.</summary>
+    private const int Stride = 1 << 26;
 
     private static readonly SearchValues<byte> _stops = SearchValues.Create(";'/="u8);
 
@@ -38,8 +38,9 @@ internal ref struct StepDataReader
         while (true)
         {
             _at = StepText.SkipBlanks(_text, _at);
-            if (_at >= HalfWindow)
+            if (_at >= Stride)
             {
+                _bytes.Passed();
                 _start += _at;
                 _at = 0;
                 _text = _bytes.From(_start);
@@ -148,6 +149,9 @@ internal ref struct StepDataReader
     private bool FindEnd(int i, long id, int type)
     {
         var text = _text;
+
+        // Behind the last string or comment: a # inside of one starts no instance.
+        var clear = i;
         while (true)
         {
             var length = text[i..].IndexOfAny(_stops);
@@ -173,13 +177,16 @@ internal ref struct StepDataReader
                         return Resume(~end, id, "a string has no closing quote");
                     }
 
-                    i = end;
+                    i = clear = end;
                     break;
                 case (byte)'=':
-                    var next = text[(_at + 1)..i].LastIndexOf((byte)'#');
-                    return Resume(next < 0 ? i + 1 : _at + 1 + next, id, "the semicolon is missing");
+                    var next = text[clear..i].LastIndexOf((byte)'#');
+                    return Resume(next < 0 ? i + 1 : clear + next, id, "the semicolon is missing");
+                case (byte)'/' when StepText.At(text, i + 1) == '*':
+                    i = clear = StepText.EndOfComment(text, i);
+                    break;
                 default:
-                    i = StepText.At(text, i + 1) == '*' ? StepText.EndOfComment(text, i) : i + 1;
+                    i++;
                     break;
             }
         }

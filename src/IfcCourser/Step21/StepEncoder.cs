@@ -16,9 +16,17 @@ public static class StepEncoder
     /// <summary>An instance's line: number, name and parameters, without a line end.</summary>
     public static string Instance(long id, string type, params ReadOnlySpan<StepValue> arguments)
     {
-        var text = new StringBuilder().Append(CultureInfo.InvariantCulture, $"#{id}={type}(");
+        var text = new StringBuilder();
+        Append(text, id, type, arguments);
+        return text.ToString();
+    }
+
+    /// <summary>The same, behind what a text holds.</summary>
+    public static void Append(StringBuilder text, long id, string type, params ReadOnlySpan<StepValue> arguments)
+    {
+        text.Append(CultureInfo.InvariantCulture, $"#{id}={type}(");
         AppendAll(text, arguments);
-        return text.Append(");").ToString();
+        text.Append(");");
     }
 
     private static void Append(StringBuilder text, StepValue value)

@@ -145,6 +145,18 @@ public sealed class StepAppenderTests
     }
 
     [Fact]
+    public void AnInstanceIsAddedBehindACommentThatLooksLikeTheSectionsEnd()
+    {
+        using var file = StepSource.Data("#1=WALL(/*\n#9 x;ENDSEC;\n*/=2);\n#2=WALL('b');");
+        var appender = new StepAppender(file, "test", []);
+        var id = appender.Add("DOOR", StepValue.Omitted);
+        using var output = new MemoryStream();
+        appender.Write(output, "2025-01-01", "tool");
+        using var written = StepFile.Read("copy.ifc", output.ToArray()).Value!;
+        Assert.Equal([2L, id], written.Ids);
+    }
+
+    [Fact]
     public void AMissingEndMarkIsAdded()
     {
         var text = StepSource.Text(Data).Replace("END-ISO-10303-21;\n", string.Empty, StringComparison.Ordinal);

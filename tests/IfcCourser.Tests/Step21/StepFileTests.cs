@@ -54,6 +54,14 @@ public sealed class StepFileTests
     }
 
     [Fact]
+    public void WhatStandsInACommentOrStringIsNoInstanceWhereASemicolonIsMissing()
+    {
+        using var file = StepSource.Data("#1=WALL('#5=DOOR();',/* #4=DOOR(); */ = );\n#2=WALL('b'\n#3=WALL('c');");
+        Assert.Equal([3L], file.Ids);
+        Assert.Equal([1L, 2L], file.Faults.Select(fault => fault.StepId).OfType<long>());
+    }
+
+    [Fact]
     public void IdsMayHaveGapsAndReachSixtyThreeBits()
     {
         using var file = StepSource.Data("#9223372036854775807=A();\n#1=B();\n#4294967296=C();\n#9223372036854775808=D();\n#4294967296=E();");
