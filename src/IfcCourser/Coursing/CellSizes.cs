@@ -24,6 +24,13 @@ internal sealed class CellSizes
             new CutClass(Least, Preferred - 1, aims.Cut + aims.Short),
             new CutClass(1, Least - 1, aims.Cut + BondAims.Breach),
         ];
+        TightCuts =
+        [
+            .. from cuts in CutClasses
+               where cuts.Longest >= cuts.Shortest
+               from joint in Enumerable.Range(JointMin, Joint - JointMin)
+               select new TightCut(cuts.Shortest, joint, cuts.Weight + ((Joint - joint) * aims.JointStep)),
+        ];
     }
 
     public Length Cell { get; }
@@ -45,6 +52,12 @@ internal sealed class CellSizes
 
     public ImmutableArray<CutClass> CutClasses { get; }
 
+    /// <summary>
+    /// Cut pieces with another joint after them than the nominal one. A longer or shorter piece does as well but where it is the shortest
+    /// of its class before a narrower joint: the longest before a wider one costs more than one of the next class.
+    /// </summary>
+    public ImmutableArray<TightCut> TightCuts { get; }
+
     /// <summary>Whole cells in a length.</summary>
     public int Of(Length length) => (int)(length / Cell);
 
@@ -56,4 +69,10 @@ internal sealed class CellSizes
     /// <param name="Longest">In cells; less than <paramref name="Shortest"/> where there are none.</param>
     /// <param name="Weight">What such a piece costs.</param>
     public readonly record struct CutClass(int Shortest, int Longest, long Weight);
+
+    /// <summary>A cut piece and the joint after it.</summary>
+    /// <param name="Length">Of the piece, in cells.</param>
+    /// <param name="Joint">In cells.</param>
+    /// <param name="Weight">What both cost.</param>
+    public readonly record struct TightCut(int Length, int Joint, long Weight);
 }

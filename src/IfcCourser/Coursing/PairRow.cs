@@ -37,6 +37,8 @@ internal sealed class PairRow
         ];
         FirstCuts = [.. _sizes.CutClasses.Select(cuts => new Step(cuts.Shortest + _sizes.Joint, cuts.Longest + _sizes.Joint, _sizes.Joint, _weight * cuts.Weight))];
         Cuts = [.. FirstCuts.Where((_, i) => _sizes.CutClasses[i].Weight < BondAims.Breach)];
+        FirstTightCuts = [.. _sizes.TightCuts.Select(cut => new Step(cut.Length + cut.Joint, cut.Length + cut.Joint, cut.Joint, _weight * cut.Weight))];
+        TightCuts = [.. FirstTightCuts.Where((_, i) => _sizes.TightCuts[i].Weight < BondAims.Breach)];
         (_least, _leastAfterCut) = LeastFrom();
         Held = HeldCells();
     }
@@ -54,6 +56,12 @@ internal sealed class PairRow
 
     /// <summary>The same at the segment's start.</summary>
     public ImmutableArray<Step> FirstCuts { get; }
+
+    /// <summary>Cut pieces with a narrower joint after them: those too short are left to the ends.</summary>
+    public ImmutableArray<Step> TightCuts { get; }
+
+    /// <summary>The same at the segment's start.</summary>
+    public ImmutableArray<Step> FirstTightCuts { get; }
 
     /// <summary>Cells where a piece after a joint of nominal width costs more a cell nearer to the start, or its joint does.</summary>
     public CellSet Held { get; }
@@ -134,6 +142,12 @@ internal sealed class PairRow
             {
                 var end = from + step.Shortest;
                 best = end < Cells ? Math.Min(best, step.Cost + JointCost(end, step.Joint) + least[end]) : best;
+            }
+
+            foreach (var step in from == 0 ? FirstTightCuts : TightCuts)
+            {
+                var end = from + step.Shortest;
+                best = end < Cells ? Math.Min(best, step.Cost + (from == 0 ? FirstCutCost : 0) + JointCost(end, step.Joint) + least[end]) : best;
             }
 
             for (var i = 0; i < windows.Length; i++)

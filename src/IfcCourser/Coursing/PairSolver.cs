@@ -189,10 +189,19 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
             }
         }
 
+        var firstCutCost = from == 0 ? row.FirstCutCost : 0;
+        foreach (var cut in from == 0 ? row.FirstTightCuts : row.TightCuts)
+        {
+            if (from + cut.Shortest < row.Cells)
+            {
+                Lay(from + cut.Shortest, cut.Joint, cut.Cost + firstCutCost + row.JointCost(from + cut.Shortest, cut.Joint));
+            }
+        }
+
         var least = row.LeastAfterCut;
         foreach (var cut in from == 0 ? row.FirstCuts : row.Cuts)
         {
-            var cost = cut.Cost + (from == 0 ? row.FirstCutCost : 0);
+            var cost = cut.Cost + firstCutCost;
             var last = Math.Min(from + cut.Longest, row.Cells - 1);
             for (var end = from + cut.Shortest; end <= last && spent + cost < _limit; end = _landings.Of(behind).Next(end + 1))
             {

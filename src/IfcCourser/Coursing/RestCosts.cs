@@ -55,7 +55,7 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
         for (var left = 1; left < size; left++)
         {
             last[left] = Last(left, raked, least);
-            more[left] = Math.Min(Whole(left, raked, last, more), Cut(left, joined, windows));
+            more[left] = Math.Min(Math.Min(Whole(left, raked, last, more), TightCut(left, last, more)), Cut(left, joined, windows));
             joined[left] = grid.MayBeLast(sizes.Joint) ? Math.Min(last[left], more[left]) : more[left];
         }
 
@@ -111,6 +111,21 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
             if (!windows[i].IsEmpty)
             {
                 best = Math.Min(best, windows[i].Value + weight);
+            }
+        }
+
+        return best;
+    }
+
+    // A cut piece with a narrower joint after it.
+    private long TightCut(int left, long[] last, long[] more)
+    {
+        var best = Unreachable;
+        foreach (var (length, joint, weight) in sizes.TightCuts)
+        {
+            if (left - length - joint is var rest and > 0)
+            {
+                best = Math.Min(best, weight + (grid.MayBeLast(joint) ? Math.Min(last[rest], more[rest]) : more[rest]));
             }
         }
 

@@ -126,6 +126,15 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
             Whole(start, cost, length);
         }
 
+        foreach (var (length, joint, weight) in sizes.TightCuts)
+        {
+            if (start + length + joint < _grid.Target)
+            {
+                var isShort = start == 0 && length < _firstLeast;
+                Arrive(start + length + joint, new Arrival(cost + weight + (start == 0 ? _task.Start.CutCost : 0) + (isShort ? aims.ShortAtRake : 0), start, joint));
+            }
+        }
+
         var covered = start == 0 ? -1 : Cover(start, cost);
         foreach (var cuts in sizes.CutClasses)
         {

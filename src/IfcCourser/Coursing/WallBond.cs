@@ -24,6 +24,9 @@ internal sealed class WallBond
 
     private const int FewAnswered = 2;
 
+    /// <summary>How many rows of a segment where a rule is broken a wall is built from anew.</summary>
+    private const int MostRestarts = 24;
+
     private readonly ImmutableArray<ShapedCourse> _shapes;
     private readonly BondAims _aims;
     private readonly RowLaps _laps;
@@ -102,7 +105,40 @@ internal sealed class WallBond
             }
         }
 
+        if (!isDraft && CostOf(best) / BondAims.Breach > leastInPairs / BondAims.Breach)
+        {
+            best = Improve(Choose(Restarted(best)), MostRounds, IsBest);
+        }
+
         return Courses(Settle(best));
+    }
+
+    /// <summary>
+    /// The best of walls that are built up and down from other rows where a wall breaks a rule. Where several courses must change at once
+    /// to keep it, such walls bring the rows that the next choice is made from.
+    /// </summary>
+    private int[] Restarted(int[] best)
+    {
+        var met = new HashSet<SegmentRows>();
+        foreach (var (course, segment) in Broken(best).Where(place => met.Add(_segments[place.Segment])))
+        {
+            var rows = _segments[segment].Rows;
+            foreach (var row in Enumerable.Range(0, rows.Count).OrderBy(row => rows[row].Cost).Take(MostRestarts).ToList())
+            {
+                best = Better(best, BuildFrom(course, segment, row));
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>Where a wall breaks a rule that is not broken in every row of the segment.</summary>
+    private IEnumerable<(int Course, int Segment)> Broken(int[] wall)
+    {
+        var laps = _pairs.Where(pair => _laps.Of(JointsOf(pair.Lower, wall), JointsOf(pair.Upper, wall)) >= BondAims.Breach).SelectMany(pair => new[] { pair.Lower, pair.Upper });
+        var rows = Enumerable.Range(0, wall.Length).Where(s => _segments[s].Rows[wall[s]].Cost - _segments[s].Rows[0].Cost >= BondAims.Breach);
+        var segments = laps.Concat(rows).ToHashSet();
+        return [.. Enumerable.Range(0, _shapes.Length).SelectMany(course => _ofCourse[course].Where(segments.Contains).Select(s => (course, s)))];
     }
 
     private static ImmutableArray<JointZone> Within(ImmutableArray<JointZone> zones, Length left, Length size) =>
@@ -123,14 +159,22 @@ internal sealed class WallBond
     private int[] Choose(int[] best) => Better(best, _choice.Best(best, CostOf(best)));
 
     /// <summary>Fills course by course, each given those filled before.</summary>
-    private int[] Build(IEnumerable<int> courses)
+    private int[] Build(IEnumerable<int> courses) => Build(courses, Enumerable.Repeat(-1, _segments.Length).ToArray());
+
+    /// <summary>Fills down and up from a course where one segment's row is given.</summary>
+    private int[] BuildFrom(int course, int segment, int row)
     {
-        var rows = new int[_segments.Length];
-        Array.Fill(rows, -1);
+        var rows = Enumerable.Repeat(-1, _segments.Length).ToArray();
+        rows[segment] = row;
+        return Build(Enumerable.Range(0, course + 1).Reverse().Concat(Enumerable.Range(course + 1, _shapes.Length - course - 1)), rows);
+    }
+
+    private int[] Build(IEnumerable<int> courses, int[] rows)
+    {
         foreach (var course in courses)
         {
             var beside = Beside(rows, [course - 1, course + 1], [course - 2, course + 2]);
-            foreach (var s in _ofCourse[course])
+            foreach (var s in _ofCourse[course].Where(s => rows[s] < 0))
             {
                 rows[s] = _segments[s].Cheapest(beside);
             }
