@@ -55,14 +55,21 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     /// largest that a paper holds. Null where no paper holds the view at any of the scales.
     /// </summary>
     /// <param name="scales">At which the view can be read, largest first.</param>
+    /// <param name="crowding">Whether a view is taken whose texts lie over each other.</param>
     /// <inheritdoc cref="Of"/>
-    public static SheetFit? Flowing(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels)
+    public static SheetFit? Flowing(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels, Crowding crowding)
     {
         var drawn = new List<(DrawingScale Scale, Canvas Canvas)>();
         foreach (var scale in scales)
         {
-            drawn.Add((scale, draw(scale)));
-            var whole = For(papers, scale).Select(paper => On(paper, scale, drawn[^1].Canvas, panels)).FirstOrDefault(fit => fit is not null);
+            var canvas = draw(scale);
+            if (crowding == Crowding.Refused && canvas.IsCrowded())
+            {
+                continue;
+            }
+
+            drawn.Add((scale, canvas));
+            var whole = For(papers, scale).Select(paper => On(paper, scale, canvas, panels)).FirstOrDefault(fit => fit is not null);
             if (whole is not null)
             {
                 return whole;
