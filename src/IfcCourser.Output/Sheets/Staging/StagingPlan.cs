@@ -6,7 +6,8 @@ namespace IfcCourser.Output.Sheets.Staging;
 /// <summary>Walls as their first course stands, and packs beside them.</summary>
 internal static class StagingPlan
 {
-    private const double TextHeight = 3;
+    private static readonly ImmutableArray<double> _heights = [3, 2.5];
+    private static readonly ImmutableArray<double> _turns = [0, 90];
 
     public static void Draw(Canvas canvas, StagingFacts facts)
     {
@@ -32,8 +33,10 @@ internal static class StagingPlan
     /// <summary>Takes the pack's place, and writes its mark inside, lying or standing, where the pack has room for it.</summary>
     private static bool IsMarked(Canvas canvas, ImmutableArray<Point> loop, string mark)
     {
-        var inside = new[] { 0.0, 90 }.Select(degrees => new TextItem(Pen.CutLength, Box.Around(loop).Middle, mark, TextHeight, TextAnchor.Middle, degrees))
-            .FirstOrDefault(text => Polygon.Contains(loop, ItemBox.Of(text, canvas.PerPaper)));
+        var ways = from height in _heights
+                   from degrees in _turns
+                   select new TextItem(Pen.CutLength, Box.Around(loop).Middle, mark, height, TextAnchor.Middle, degrees);
+        var inside = ways.FirstOrDefault(text => Polygon.Contains(loop, ItemBox.Of(text, canvas.PerPaper)));
         if (inside is not null)
         {
             canvas.Write(inside);
