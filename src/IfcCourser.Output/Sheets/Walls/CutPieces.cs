@@ -118,18 +118,19 @@ internal static class CutPieces
         const int Farthest = 80;
         const int Ways = 16;
         var mm = canvas.PerPaper;
-        var near = from step in Enumerable.Range(0, Farthest)
-                   from way in step == 0 ? [0] : (int[])[0, 8, 1, 15, 7, 9, 2, 14, 6, 10, 3, 13, 5, 11, 4, 12]
-                   let turn = Math.SinCos(way * 2 * Math.PI / Ways)
-                   select mark with { At = mark.At + (new Point(turn.Cos, turn.Sin) * (step * mm / 2)) };
-        var free = near.Where(item => canvas.IsFreeOfText(ItemBox.Of(item, mm).Grown(0.2 * mm)));
-        var placed = free.FirstOrDefault(item => canvas.IsFreeOfText(mark.At, ItemBox.Of(item, mm).Nearest(mark.At))) ?? free.FirstOrDefault() ?? mark;
+        var near = (from step in Enumerable.Range(0, Farthest)
+                    from way in step == 0 ? [0] : (int[])[0, 8, 1, 15, 7, 9, 2, 14, 6, 10, 3, 13, 5, 11, 4, 12]
+                    let turn = Math.SinCos(way * 2 * Math.PI / Ways)
+                    select mark with { At = mark.At + (new Point(turn.Cos, turn.Sin) * (step * mm / 2)) }).ToArray();
+        var placed = Array.Find(near, item => IsFree(item) && canvas.IsFreeOfText(mark.At, ItemBox.Of(item, mm).Nearest(mark.At))) ?? Array.Find(near, IsFree) ?? mark;
         canvas.Write(placed);
         if (!ItemBox.Of(placed, mm).Overlaps(Box.At(mark.At, mm, mm)))
         {
             canvas.AddLeader(new LineItem(Pen.Dimension, mark.At, ItemBox.Of(placed, mm).Nearest(mark.At)));
             canvas.Add(ArcItem.Circle(Pen.Dimension, mark.At, 0.4 * mm));
         }
+
+        bool IsFree(TextItem item) => canvas.IsFreeOfText(ItemBox.Of(item, mm).Grown(0.2 * mm));
     }
 
     private static void WithLeader(Canvas canvas, TextItem label, Point middle)
