@@ -43,7 +43,7 @@ public static class GivenPaperTests
     {
         var sheets = DrawingSet.Of(FixtureLayouts.Of(house, catalog, rules), [PaperSize.Named(paper)!])
             .Select(entry => (entry.Number, Words: entry.Compose().Items.OfType<TextItem>().Select(text => text.Text).ToArray())).ToArray();
-        Assert.All(sheets.Where(sheet => sheet.Number[0] != 'C' && sheet.Number.Contains(".T", StringComparison.Ordinal)), sheet => Assert.DoesNotContain(SheetText.Cautions, sheet.Words));
+        Assert.All(sheets.Where(sheet => sheet.Number[0] != 'C' && sheet.Number.Contains(".T", StringComparison.Ordinal)), sheet => Assert.DoesNotContain(SheetText.Cautions, sheet.Words, StringComparer.Ordinal));
         Assert.All(sheets.Where(sheet => "WPSM".Contains(sheet.Number[0], StringComparison.Ordinal)).GroupBy(sheet => sheet.Number.Split(".T")[0], StringComparer.Ordinal), sheet =>
             Assert.Contains(sheet.SelectMany(one => one.Words), word => word == SheetText.Cautions || word.EndsWith($"{SheetText.Cautions}: sheet {CoverSheet.Number}", StringComparison.Ordinal)));
     }
