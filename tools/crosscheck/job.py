@@ -68,7 +68,6 @@ class Result:
     spent: dict[str, float] = field(default_factory=dict)
     problems: list[str] = field(default_factory=list)
     limits: list[str] = field(default_factory=list)
-    overlaps: list[str] = field(default_factory=list)
     declared: list[tuple[str, str]] = field(default_factory=list)
     judged: geometry.Judged | None = None
 
@@ -198,9 +197,7 @@ def check_sheets(result, layout, out, tools):
         result.problems += sheets.missing_layouts(written, out / folder)
     read = sheets.read(files["walls"], result.kind)
     result.problems += sheets.problems_of(read + files["set-out"], tools.node, layout if len(read) == len(files["walls"]) else None)
-    # Plans of some real models are more crowded than the sheets can yet bear: listed, and not counted (DEVELOPERS.md).
-    found = [text for folder in files for file in sorted((out / folder).glob("*.pdf")) for text in overlaps.problems_of(file)]
-    (result.overlaps if result.kind == "real" else result.problems).extend(found)
+    result.problems += [text for folder in files for file in sorted((out / folder).glob("*.pdf")) for text in overlaps.problems_of(file)]
     if result.kind == "real" or result.model.removesuffix(".ifc") in HOUSES:
         result.problems += printing.problems_of(printing.some(files, result.kind))
     result.problems += [text for folder in ("set-out", "walls") for text in pages.problems_of(out / folder)]

@@ -113,13 +113,6 @@ def print_limits(results):
         print(f"  {line}")
 
 
-def print_overlaps(results):
-    crowded = [(r.model, len(r.overlaps)) for r in results if r.overlaps]
-    print(f"\n{sum(count for _, count in crowded)} pairs of words overlap on sheets of {len(crowded)} real models: known to be open, not counted as problems")
-    for model, count in crowded:
-        print(f"  {model}: {count}")
-
-
 def spent(results):
     totals = collections.Counter()
     for r in results:

@@ -60,7 +60,7 @@ def main():
         problems += check_others(other_checks(arguments, tasks, tools), pool)
     problems += report.gates(results)
     for table in (report.print_walls, report.print_openings, report.print_junctions, report.print_listed, report.print_declared,
-                  report.print_limits, report.print_overlaps):
+                  report.print_limits):
         table(results)
     report.print_problems(problems)
     print(f"{(time.monotonic() - began) / 60:.1f} minutes; " + report.spent(results))

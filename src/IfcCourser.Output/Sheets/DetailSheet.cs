@@ -17,13 +17,13 @@ internal static class DetailSheet
         [
             .. SectionDetail.Of(layout), .. CourseDetail.Of(layout, JunctionKind.Corner), .. CourseDetail.Of(layout, JunctionKind.Tee), .. FaceDetail.Of(layout),
         ];
-        ImmutableArray<Panel> panels = [WordList.Of(SheetText.Notes, DetailText.Notes(units)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts)];
+        ImmutableArray<Panel> panels = [WordList.Of(SheetText.Notes, DetailText.Notes(units)), Cautions.Panel];
         var scales = DrawingScale.LargeFor(units).Take(2).ToArray();
         var one = from scale in scales
                   from paper in papers.Take(Math.Max(1, papers.Length - 1))
                   select DetailPage.Of(paper, scale, Drawn(scale), panels);
-        var several = scales.Select(scale => DetailPage.Several(papers[^1], scale, Drawn(scale), panels));
-        var rolls = papers[^1].Rolls().Prepend(papers[^1]).Select(paper => DetailPage.Of(paper, scales[1], Drawn(scales[1]), panels));
+        var several = scales.Select(scale => DetailPage.Several(papers[^1], scale, Drawn(scale), panels[..1]));
+        var rolls = papers[^1].Larger().Concat(papers[^1].Rolls()).Prepend(papers[^1]).Select(paper => DetailPage.Of(paper, scales[1], Drawn(scales[1]), panels));
         return one.Select(page => page is null ? default(ImmutableArray<DetailPage>?) : [page]).Concat(several)
             .Concat(rolls.Select(page => page is null ? default(ImmutableArray<DetailPage>?) : [page])).OfType<ImmutableArray<DetailPage>>().First();
 

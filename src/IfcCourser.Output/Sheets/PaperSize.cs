@@ -43,6 +43,9 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     public static ImmutableArray<PaperSize> For(UnitSystem units) => units == UnitSystem.Inch ? Arch : Iso;
 
+    /// <summary>Larger sizes of the same series, smallest first.</summary>
+    public IEnumerable<PaperSize> Larger() => All.Where(size => size.Series == Series && size.Height * size.Width > Height * Width);
+
     /// <summary>
     /// Rolls for what is too large for this size, in the order to try them: its own width and up to 40 times its length, then as wide as common plotters are
     /// (841 mm; 36 in for sizes in inches; common practice, no source), then several such strips beside each other. Without end.
@@ -54,6 +57,9 @@ public sealed record PaperSize(string Name, double Width, double Height)
         var strips = Enumerable.Range(1, int.MaxValue - 1).Select(count => plotter * count).Where(width => width > Height);
         return strips.Prepend(Height).SelectMany(width => Enumerable.Range(width == Height ? 2 : 1, MostLengths).Select(times => Roll(Width * times, width)));
     }
+
+    /// <summary>A, ARCH or ANSI.</summary>
+    private string Series => Name.Split(' ') is [var series, _] ? series : "A";
 
     private bool IsInch => !Iso.Concat([All[0]]).Contains(this);
 

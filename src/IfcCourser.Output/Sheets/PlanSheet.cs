@@ -17,7 +17,7 @@ internal static class PlanSheet
     public static ImmutableArray<PlanPage> Pages(Layout layout, string? storey, int index, int number, ImmutableArray<PaperSize> papers, Reissue? since = null)
     {
         var whole = new PlanFacts(layout, storey, index, since);
-        return StoreyPlan.Pages(PlanText.Number(number), PlanText.Title(storey, index), whole.Text.Units, papers, Part, whole.Ground);
+        return StoreyPlan.Pages(PlanText.Number(number), PlanText.Title(storey, index), whole.Text.Units, papers, Part, whole.Ground, PlanAim.Scale);
 
         PlanDrawing Part(PlanPart? part)
         {

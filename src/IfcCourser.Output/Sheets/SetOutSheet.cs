@@ -28,7 +28,7 @@ public static class SetOutSheet
     {
         var whole = new SetOutFacts(layout, storey, since);
         var number = SetOutText.Number(layout.SetOut.Storeys.IndexOf(storey) + 1);
-        return StoreyPlan.Pages(number, storey.Storey ?? SheetText.UnnamedStorey, whole.Text.Units, papers, Part, whole.Course.Ground with { Around = whole.Edges });
+        return StoreyPlan.Pages(number, storey.Storey ?? SheetText.UnnamedStorey, whole.Text.Units, papers, Part, whole.Course.Ground with { Around = whole.Edges }, PlanAim.Tables);
 
         PlanDrawing Part(PlanPart? part)
         {

@@ -16,7 +16,7 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
 
     /// <summary>
     /// The largest scale whose paper is not the largest size, on the smallest paper that holds it; what no paper holds with its panels takes a
-    /// roll as long as that takes, at the largest scale whose view the largest paper holds, else at the smallest; what would take more than twenty papers goes on by tenths of that.
+    /// larger one of the same series, else a roll as long as that takes, at the largest scale whose view the largest paper holds, else at the smallest; what would take more than twenty papers goes on by tenths of that.
     /// </summary>
     /// <param name="papers">Smallest first; the largest only holds what is too long for the others at a smaller scale.</param>
     /// <param name="scales">Largest first.</param>
@@ -47,30 +47,55 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
             return Of(papers, [rolled.Tenth], draw, panels);
         }
 
-        return papers[^1].Rolls().Select(paper => On(paper, rolled, view, panels)).First(fit => fit is not null)!;
+        var larger = papers[^1].Larger().Select(paper => On(paper, rolled, view, panels) ?? On(paper, rolled, view, Brief(panels)) ?? Flowing(paper, rolled, view, Brief(panels)));
+        return larger.Concat(papers[^1].Rolls().Select(paper => On(paper, rolled, view, panels))).First(fit => fit is not null)!;
     }
 
     /// <summary>
-    /// With all its panels, else with what it has room for while the others go on to further pages: at the largest scale that leaves room for the first of them, else at the
+    /// With all its panels, else without those that stand on the cover, else with what it has room for while the others go on to further pages: at the largest scale that leaves room for the first of them, else at the
     /// largest that a paper holds. Null where no paper holds the view at any of the scales.
     /// </summary>
     /// <param name="scales">At which the view can be read, largest first.</param>
+    /// <param name="crowding">Whether a view is taken whose texts lie over each other.</param>
     /// <inheritdoc cref="Of"/>
-    public static SheetFit? Flowing(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels)
+    public static SheetFit? Flowing(ImmutableArray<PaperSize> papers, ImmutableArray<DrawingScale> scales, Func<DrawingScale, Canvas> draw, ImmutableArray<Panel> panels, Crowding crowding)
     {
         var drawn = new List<(DrawingScale Scale, Canvas Canvas)>();
         foreach (var scale in scales)
         {
-            drawn.Add((scale, draw(scale)));
-            var whole = For(papers, scale).Select(paper => On(paper, scale, drawn[^1].Canvas, panels)).FirstOrDefault(fit => fit is not null);
+            var canvas = draw(scale);
+            if (crowding == Crowding.Refused && canvas.IsCrowded())
+            {
+                continue;
+            }
+
+            drawn.Add((scale, canvas));
+            var whole = For(papers, scale).Select(paper => On(paper, scale, canvas, panels)).FirstOrDefault(fit => fit is not null);
             if (whole is not null)
             {
                 return whole;
             }
         }
 
-        var flowing = drawn.SelectMany(one => For(papers, one.Scale).Reverse().Select(paper => Flowing(paper, one.Scale, one.Canvas, panels))).OfType<SheetFit>().ToArray();
+        // What the cover says too would fill further sheets with nothing else.
+        var brief = Brief(panels);
+        var without = from one in drawn
+                      from paper in For(papers, one.Scale)
+                      select On(paper, one.Scale, one.Canvas, brief);
+        if (without.FirstOrDefault(fit => fit is not null) is { } held)
+        {
+            return held;
+        }
+
+        var flowing = drawn.SelectMany(one => For(papers, one.Scale).Reverse().Select(paper => Flowing(paper, one.Scale, one.Canvas, brief))).OfType<SheetFit>().ToArray();
         return Array.Find(flowing, fit => !fit.Arrangement.Panels.IsEmpty) ?? flowing.FirstOrDefault();
+    }
+
+    /// <summary>The panels that only the sheet has, and a line for those that stand on the cover.</summary>
+    private static ImmutableArray<Panel> Brief(ImmutableArray<Panel> panels)
+    {
+        var words = panels.Select(panel => panel.OnCover).OfType<string>().ToArray();
+        return words.Length == 0 ? panels : [.. panels.Where(panel => panel.OnCover is null), new Panel([], [Table.Heading(SheetText.OnCover(words))])];
     }
 
     private static SheetFit? Flowing(PaperSize paper, DrawingScale scale, Canvas canvas, ImmutableArray<Panel> panels)

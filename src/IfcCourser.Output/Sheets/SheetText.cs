@@ -39,6 +39,9 @@ public static class SheetText
     public const string Legend = "How to read it";
     public const string Notes = "Notes";
     public const string Cautions = "Cautions";
+
+    /// <summary>In the stead of what a sheet has no room for.</summary>
+    public static string OnCover(IEnumerable<string> what) => $"{string.Join(" and ", what)}: sheet {CoverSheet.Number}";
     public const string LegendWhole = "whole block";
     public const string LegendCut = "sawn to this length; h: height";
     public const string LegendShape = "sawn to a shape; letter: see table";

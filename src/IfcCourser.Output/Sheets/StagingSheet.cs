@@ -16,7 +16,7 @@ internal static class StagingSheet
     {
         var facts = new StagingFacts(layout, storey);
         return StoreyPlan.Pages(
-            StagingText.Number(number), StagingText.Title(storey), facts.Plan.Text.Units, papers, _ => new PlanDrawing(scale => Drawn(facts, scale), StagingPanels.Of(facts)), null);
+            StagingText.Number(number), StagingText.Title(storey), facts.Plan.Text.Units, papers, _ => new PlanDrawing(scale => Drawn(facts, scale), StagingPanels.Of(facts)), null, PlanAim.Tables);
     }
 
     private static Canvas Drawn(StagingFacts facts, DrawingScale scale)

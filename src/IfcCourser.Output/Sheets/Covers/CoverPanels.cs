@@ -2,6 +2,7 @@ using System.Globalization;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Sets;
+using IfcCourser.Output.Sheets.Walls;
 
 namespace IfcCourser.Output.Sheets.Covers;
 
@@ -12,8 +13,8 @@ internal static class CoverPanels
     {
         Panel[] panels =
         [
-            Index(sheets), Issues(layout), Job(layout), Walls(layout), Openings(layout), Skipped(layout), Letters(sheets), .. StoreyKey.Of(layout),
-            WordList.Of(SheetText.Notes, CoverText.Notes(layout)), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            Index(sheets), Issues(layout), Job(layout), Walls(layout), Openings(layout), Skipped(layout), Letters(sheets), .. StoreyKey.Of(layout), Panels.Legend.Of([.. layout.Walls.Select(wall => new WallFacts(layout, wall))]),
+            WordList.Of(SheetText.Notes, CoverText.Notes(layout)), Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }

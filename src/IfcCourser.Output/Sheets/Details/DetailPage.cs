@@ -18,7 +18,7 @@ internal sealed record DetailPage(
             : null;
     }
 
-    /// <summary>Details over the title block, as many on a page as it holds, notes on pages behind the last; null where a page can't hold one of them.</summary>
+    /// <summary>Details over the title block, as many on a page as it holds, notes left of the last title block, else on pages behind it; null where a page can't hold one of them.</summary>
     public static ImmutableArray<DetailPage>? Several(PaperSize paper, DrawingScale scale, IReadOnlyList<DrawnDetail> details, ImmutableArray<Panel> panels)
     {
         var space = paper.Space with { Bottom = Above(paper) };
@@ -39,11 +39,27 @@ internal sealed record DetailPage(
             }
         }
 
-        return pages.Count > 0 && PanelPages.On(paper, panels) is { } further
-            ? [.. pages.Select((page, i) => new DetailPage(paper, scale, [.. page.Details], page.At, [], i == pages.Count - 1 ? further : []))]
-            : null;
+        if (pages.Count == 0)
+        {
+            return null;
+        }
+
+        var notes = Columns.Pack(panels, [.. LeftOfTitle(paper)]);
+        return notes is not null ? Numbered(notes.Value, []) : PanelPages.On(paper, panels) is { } further ? Numbered([], further) : null;
+
+        ImmutableArray<DetailPage> Numbered(ImmutableArray<SheetItem> items, ImmutableArray<ImmutableArray<SheetItem>> further) =>
+            [.. pages.Select((page, i) => i == pages.Count - 1 ? new DetailPage(paper, scale, [.. page.Details], page.At, items, further) : new DetailPage(paper, scale, [.. page.Details], page.At, [], []))];
 
         ImmutableArray<Point>? Place(IReadOnlyList<DrawnDetail> some) => DetailRows.Place([.. some.Select(one => one.Canvas)], space);
+    }
+
+    private static IEnumerable<Box> LeftOfTitle(PaperSize paper)
+    {
+        var right = paper.Frame.Right - TitleBlockDrawing.Width - Panel.Gap;
+        for (var left = paper.Space.Left; left + Panel.Width <= right; left += Panel.Width + Panel.Gap)
+        {
+            yield return new Box(left, paper.Space.Bottom, left + Panel.Width, paper.Frame.Bottom + TitleBlockDrawing.Height);
+        }
     }
 
     private static double Above(PaperSize paper) => paper.Frame.Bottom + TitleBlockDrawing.Height + Panel.Gap;

@@ -1,31 +1,35 @@
 namespace IfcCourser.Output.Sheets.Panels;
 
-/// <summary>Packs panels into columns of the paper: each whole into the first column that holds it, else broken over several.</summary>
+/// <summary>Packs panels into columns of the paper: each whole into the first column of its page that holds it, else broken over several, the next page's too.</summary>
 internal sealed class Columns
 {
     private readonly IReadOnlyList<Box> _columns;
     private readonly double[] _tops;
+    private readonly double _pageWidth;
     private readonly ImmutableArray<SheetItem>.Builder _items = ImmutableArray.CreateBuilder<SheetItem>();
 
-    private Columns(IReadOnlyList<Box> columns)
+    private Columns(IReadOnlyList<Box> columns, double pageWidth)
     {
-        _columns = columns;
+        (_columns, _pageWidth) = (columns, pageWidth);
         _tops = [.. columns.Select(column => column.Top)];
     }
 
     /// <summary>Placed items, or null where the columns are too few or too low.</summary>
     /// <param name="panels">In order of weight.</param>
     /// <param name="columns">Each as wide as a panel, in reading order, paper millimetres.</param>
-    public static ImmutableArray<SheetItem>? Pack(IEnumerable<Panel> panels, IReadOnlyList<Box> columns)
+    /// <param name="pageWidth">From one page to the next where the columns are those of several.</param>
+    public static ImmutableArray<SheetItem>? Pack(IEnumerable<Panel> panels, IReadOnlyList<Box> columns, double pageWidth = double.MaxValue)
     {
-        var packing = new Columns(columns);
+        var packing = new Columns(columns, pageWidth);
         return panels.All(packing.Place) ? packing._items.ToImmutable() : null;
     }
 
     private bool Place(Panel panel)
     {
         var whole = panel.HeadHeight + panel.Rows.Sum(row => row.Height);
-        for (var i = 0; i < _columns.Count; i++)
+        var least = panel.HeadHeight + (panel.Rows.IsEmpty ? 0 : panel.Rows[0].Height);
+        var page = Enumerable.Range(0, _columns.Count).Where(i => _tops[i] - least >= _columns[i].Bottom).Select(PageOf).FirstOrDefault();
+        for (var i = 0; i < _columns.Count && PageOf(i) <= page; i++)
         {
             if (_tops[i] - whole >= _columns[i].Bottom)
             {
@@ -36,6 +40,8 @@ internal sealed class Columns
 
         return Break(panel);
     }
+
+    private int PageOf(int column) => (int)(_columns[column].Left / _pageWidth);
 
     private bool Break(Panel panel)
     {

@@ -9,5 +9,8 @@ internal sealed record Panel(ImmutableArray<PanelRow> Head, ImmutableArray<Panel
     /// <summary>Between panels, both ways.</summary>
     public const double Gap = 4;
 
+    /// <summary>What the cover says of it in the sheet's stead, such as "Cautions"; null where only the sheet has it.</summary>
+    public string? OnCover { get; init; }
+
     public double HeadHeight => Head.Sum(row => row.Height);
 }

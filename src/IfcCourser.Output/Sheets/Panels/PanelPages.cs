@@ -55,7 +55,7 @@ internal static class PanelPages
     private static ImmutableArray<ImmutableArray<SheetItem>>? Pack(PaperSize paper, ImmutableArray<Panel> panels, double head, int count)
     {
         var columns = Enumerable.Range(0, count).SelectMany(page => ColumnsOf(paper, page == 0 ? head : 0).Select(column => column.Moved(new Point(page * paper.Width, 0))));
-        if (Columns.Pack(panels, [.. columns]) is not { } items)
+        if (Columns.Pack(panels, [.. columns], paper.Width) is not { } items)
         {
             return null;
         }

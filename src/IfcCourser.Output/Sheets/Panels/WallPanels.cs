@@ -17,9 +17,9 @@ internal static class WallPanels
         Panel[] panels =
         [
             .. walls.SelectMany((facts, i) => Tables(facts, Titled(facts)).Concat(walls.Length == 1 ? [] : [Notes(facts, general[i].Except(shared, StringComparer.Ordinal))])),
-            .. KeyPlan.Of(walls), Legend.Of(walls),
+            .. KeyPlan.Of(walls), Legend.Of(walls) with { OnCover = SheetText.Legend },
             walls is [var alone] ? WordList.Of(SheetText.Notes, shared.Concat(WallNotes.Own(alone))) : WordList.Of(SheetText.Notes, shared),
-            WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
 

@@ -23,8 +23,9 @@ internal static class NorthArrow
         var (tip, tail) = (middle + (way * (9 * mm)), middle - (way * (9 * mm)));
         canvas.Add(new LineItem(Pen.Text, tail, tip));
         canvas.Add(new HatchItem(Pen.Text, [[tip, tip - (way * (4 * mm)) + (side * (1.5 * mm)), tip - (way * (4 * mm)) - (side * (1.5 * mm))]], HatchKind.Solid));
-        canvas.Write(new TextItem(Pen.Heading, tip + (way * (3 * mm)), "N", 3.5, TextAnchor.Middle));
-        var below = Math.Min(tail.Y, tip.Y) - (6 * mm);
+        var letter = tip + (way * (3 * mm));
+        canvas.Write(new TextItem(Pen.Heading, letter, "N", 3.5, TextAnchor.Middle));
+        var below = Math.Min(Math.Min(tail.Y, tip.Y) - (6 * mm), letter.Y - (5 * mm));
         Write(canvas, new Point(middle.X, below), words);
         return new Point(middle.X, below);
     }

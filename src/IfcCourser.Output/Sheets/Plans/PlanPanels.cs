@@ -10,7 +10,7 @@ internal static class PlanPanels
     {
         Panel[] panels =
         [
-            Walls(facts), Legend(facts), WordList.Of(SheetText.Notes, PlanText.Notes(facts).Concat(facts.Clouds.Notes(facts.NumberOf))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            Walls(facts), Legend(facts), WordList.Of(SheetText.Notes, PlanText.Notes(facts).Concat(facts.Clouds.Notes(facts.NumberOf))), Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }

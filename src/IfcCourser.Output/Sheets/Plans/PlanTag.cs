@@ -52,7 +52,7 @@ internal static class PlanTag
         canvas.Write(chosen.Item);
         if (chosen.Distance > Leader)
         {
-            canvas.Add(new LineItem(Pen.Dimension, at, Nearest(ItemBox.Of(chosen.Item, mm), at)));
+            canvas.Add(new LineItem(Pen.Dimension, at, ItemBox.Of(chosen.Item, mm).Nearest(at)));
         }
     }
 
@@ -69,6 +69,4 @@ internal static class PlanTag
             yield return new Point((distance * cos) + (width * Math.Sign(Math.Round(cos, 6)) * Math.Min(1, Math.Abs(cos) * 1.2)), distance * sin);
         }
     }
-
-    private static Point Nearest(Box box, Point to) => new(Math.Clamp(to.X, box.Left, box.Right), Math.Clamp(to.Y, box.Bottom, box.Top));
 }

@@ -13,7 +13,7 @@ internal static class PlanText
 
     public const string WallTable = "Walls of this storey, from A to B";
 
-    public const string LegendCut = "sawn block, with its length";
+    public const string LegendCut = "sawn; length here or on W sheet";
 
     public const string LegendPart = "bought shorter, not sawn";
 

@@ -41,9 +41,8 @@ internal sealed record PlanTier(DimensionAxis Axis, double Line, TextSide Side)
         for (var i = 0; i < merged.Length; i++)
         {
             var item = Dimension(lengths, merged[i], places[i], LineFrom(merged, i), reach, mm);
-            canvas.Add(item);
+            canvas.Write(item);
             canvas.TakeLine(new LineItem(Pen.Dimension, item.To, item.LineEnd));
-            canvas.Take(ItemBox.Of(new TextItem(Pen.Dimension, item.TextAt, item.Text, DimensionItem.TextHeight, TextAnchor.Middle, item.TextDegrees), mm));
         }
     }
 

@@ -19,21 +19,32 @@ internal static class StoreyPlan
     /// <summary>A plan in more parts than this is no plan any more: walls stand far apart.</summary>
     private const int MostParts = 40;
 
+    /// <summary>More parts are not tried to give crowded numbers more room: walls that close to each other stay crowded.</summary>
+    private const int MostForRoom = 9;
+
     /// <summary>
-    /// One sheet where a paper holds the plan at a scale that can be read, with tables on further sheets where they must be; else as few parts as that takes.
+    /// One sheet where a paper holds the plan at a scale that can be read, with no text over another and with tables on further sheets where they must be; else as few parts as that takes.
     /// What can't be parted falls to a smaller scale, then to a roll.
     /// </summary>
     /// <param name="drawing">The whole plan where the part is null.</param>
     /// <param name="ground">Null where the plan is never parted.</param>
+    /// <param name="aim">What is kept where not all can be.</param>
     public static ImmutableArray<PlanPage> Pages(
-        string number, string title, UnitSystem units, ImmutableArray<PaperSize> papers, Func<PlanPart?, PlanDrawing> drawing, PlanGround? ground)
+        string number, string title, UnitSystem units, ImmutableArray<PaperSize> papers, Func<PlanPart?, PlanDrawing> drawing, PlanGround? ground, PlanAim aim)
     {
         ImmutableArray<DrawingScale> scales = [.. DrawingScale.For(units).Where(scale => scale.Denominator >= LargestScale)];
         ImmutableArray<DrawingScale> legible = [.. scales.Where(scale => scale.Denominator <= (ground is null ? LeastOfWhole : LeastScale))];
         var whole = drawing(null);
-        return SheetFit.Flowing(papers, legible, whole.Draw, whole.Panels) is { } fit ? [new PlanPage(number, title, fit)]
-            : ground is not null && Parted(number, title, papers, legible[^1], drawing, ground) is { } parts ? parts
-            : [new PlanPage(number, title, SheetFit.Of(papers, scales, whole.Draw, whole.Panels))];
+        return Held(Crowding.Refused) ?? Held(Crowding.Borne) ?? [new PlanPage(number, title, SheetFit.Of(papers, scales, whole.Draw, whole.Panels))];
+
+        ImmutableArray<PlanPage>? Held(Crowding crowding) =>
+            Whole(crowding) is { } fit ? [new PlanPage(number, title, fit)]
+            : ground is null ? null
+            : legible.Reverse().Select(scale => Parted(number, title, papers, scale, drawing, ground, crowding)).FirstOrDefault(parts => parts is not null);
+
+        SheetFit? Whole(Crowding crowding) => (aim == PlanAim.Tables ? [] : legible)
+            .Select(scale => SheetFit.Flowing(papers, [scale], whole.Draw, whole.Panels, crowding)).FirstOrDefault(fit => fit is { Arrangement.Panels.IsEmpty: false })
+            ?? SheetFit.Flowing(papers, legible, whole.Draw, whole.Panels, crowding);
     }
 
     /// <summary>A sheet of a plan.</summary>
@@ -47,9 +58,9 @@ internal static class StoreyPlan
         });
 
     private static ImmutableArray<PlanPage>? Parted(
-        string number, string title, ImmutableArray<PaperSize> papers, DrawingScale scale, Func<PlanPart?, PlanDrawing> drawing, PlanGround ground)
+        string number, string title, ImmutableArray<PaperSize> papers, DrawingScale scale, Func<PlanPart?, PlanDrawing> drawing, PlanGround ground, Crowding crowding)
     {
-        var divisions = from count in Enumerable.Range(2, MostParts - 1)
+        var divisions = from count in Enumerable.Range(2, (crowding == Crowding.Refused ? MostForRoom : MostParts) - 1)
                         from columns in Enumerable.Range(1, count)
                         where count % columns == 0
                         select ground.Parts(columns, count / columns);
@@ -61,12 +72,12 @@ internal static class StoreyPlan
             foreach (var part in parts)
             {
                 var drawn = drawing(part);
-                if (SheetFit.Flowing(papers, [scale], drawn.Draw, [.. drawn.Panels.Take(1), PartKey.Of(ground, parts, part, number), .. drawn.Panels.Skip(1)]) is not { } fit)
+                if (SheetFit.Flowing(papers, [scale], drawn.Draw, [.. drawn.Panels.Take(1), PartKey.Of(ground, parts, part, number), .. drawn.Panels.Skip(1)], crowding) is not { } fit)
                 {
                     return null;
                 }
 
-                pages.Add(new PlanPage(PlanText.Part(number, part.Index), title + SheetText.Part(part.Index, part.Count), fit));
+                pages.Add(parts.Length == 1 ? new PlanPage(number, title, fit) : new PlanPage(PlanText.Part(number, part.Index), title + SheetText.Part(part.Index, part.Count), fit));
             }
 
             return pages.ToImmutable();

@@ -1,4 +1,3 @@
-using System.Globalization;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Walls;
 
@@ -40,12 +39,10 @@ internal static class PoleDrawing
         {
             var box = new Box(0, course.Bottom.Mm - level, Lath * mm, course.Top.Mm - level);
             canvas.Add(PolylineItem.Rectangle(course.Kind is CourseKind.BondBeam ? Pen.Lintel : Pen.CutBlock, box));
-            var number = new TextItem(Pen.Heading, box.Middle, course.Number.ToString(CultureInfo.InvariantCulture), TextHeight, TextAnchor.Middle);
-            if (box.Height / mm > TextHeight)
-            {
-                canvas.Write(number);
-            }
         }
+
+        new CourseNumbers(Lath / 2 * mm, Lath / 4 * mm, Lath * 3 / 4 * mm).Draw(
+            canvas, wall.Courses.Where(course => (course.Top - course.Bottom).Mm / mm > TextHeight), course => ((course.Bottom.Mm + course.Top.Mm) / 2) - level);
 
         canvas.Add(new LineItem(Pen.LevelLine, new Point(-3 * mm, 0), new Point((Lath + 3) * mm, 0)));
         var tops = wall.Courses.Select(course => course.Top.Mm - level).ToArray();

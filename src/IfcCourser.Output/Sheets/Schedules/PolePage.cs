@@ -28,7 +28,7 @@ internal sealed record PolePage(SheetFit Fit, ImmutableArray<Pole> Poles)
         }
 
         var smallest = Drawn(scales[^1]);
-        return [.. papers[^1].Rolls().Select(paper => Pages(layout, smallest, text, paper)).First(pages => pages is not null)!];
+        return [.. papers[^1].Larger().Concat(papers[^1].Rolls()).Select(paper => Pages(layout, smallest, text, paper)).First(pages => pages is not null)!];
 
         Drawing[] Drawn(DrawingScale scale) => [.. poles.Select(pole => new Drawing(pole, scale, PoleDrawing.Draw(layout, pole, text, scale)))];
     }

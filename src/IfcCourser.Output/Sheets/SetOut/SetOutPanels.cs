@@ -14,7 +14,7 @@ internal static class SetOutPanels
         Panel[] panels =
         [
             Bars(facts), Skew(facts), Checks(facts), Schedule(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(facts),
-            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Clouds.Notes(wall => WallNumbers.Sheet(facts.Layout, wall))).Concat(facts.Storey.Findings.Select(finding => finding.Message))), WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Clouds.Notes(wall => WallNumbers.Sheet(facts.Layout, wall))).Concat(facts.Storey.Findings.Select(finding => finding.Message))), Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }

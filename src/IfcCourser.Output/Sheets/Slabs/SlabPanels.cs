@@ -41,7 +41,7 @@ internal static class SlabPanels
 
     public static Panel Notes(SlabFacts facts) => WordList.Of(SheetText.Notes, SlabText.Notes(facts));
 
-    public static Panel Cautions() => WordList.Of(SheetText.Cautions, SheetText.CautionTexts);
+    public static Panel Cautions() => Panels.Cautions.Panel;
 
     public static Panel Legend(params ReadOnlySpan<(string Meaning, ImmutableArray<SheetItem> Sample)> samples)
     {

@@ -21,7 +21,7 @@ internal static class StagingPanels
                 (true, MarkSamples.Row(StagingText.LegendWall, MarkSamples.Word("W001", 0, Pen.Heading))),
             ]),
             WordList.Of(SheetText.Notes, StagingText.Notes(facts)),
-            WordList.Of(SheetText.Cautions, SheetText.CautionTexts),
+            Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }

@@ -32,7 +32,7 @@ internal static class Beams
         ? [.. outline.Select(point => new Point(point.S.Mm, point.Z.Mm))]
         : new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm).Corners();
 
-    /// <summary>The first free place from the middle outwards that crosses no line; failing that one that crosses no text; else none: the table has it.</summary>
+    /// <summary>The first free place from the middle outwards inside a block; failing that one that crosses joints, then one that crosses an axis; else none: the table has it.</summary>
     private static TextItem? Label(Canvas canvas, BondBeam beam, ImmutableArray<Point> outline)
     {
         var places = Enumerable.Range(0, Places)
@@ -43,6 +43,9 @@ internal static class Beams
                 Pen.Text, new Point(place.S, (place.Column.Low + place.Column.High) / 2), SheetText.BeamLabel(beam), TextHeight, TextAnchor.Middle))
             .Where(text => Polygon.Contains(outline, ItemBox.Of(text, canvas.PerPaper)))
             .ToList();
-        return places.Find(text => canvas.IsFree(ItemBox.Of(text, canvas.PerPaper))) ?? places.Find(text => canvas.IsFreeOfText(ItemBox.Of(text, canvas.PerPaper)));
+        return places.Find(text => BoxOf(text) is var box && canvas.IsFree(box) && canvas.IsFreeOfJoints(box))
+            ?? places.Find(text => canvas.IsFree(BoxOf(text))) ?? places.Find(text => canvas.IsFreeOfText(BoxOf(text)));
+
+        Box BoxOf(TextItem text) => ItemBox.Of(text, canvas.PerPaper);
     }
 }

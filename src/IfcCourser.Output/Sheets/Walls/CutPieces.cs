@@ -1,4 +1,5 @@
 using IfcCourser.Layouts;
+using IfcCourser.Output.Sheets.Details;
 
 namespace IfcCourser.Output.Sheets.Walls;
 
@@ -17,30 +18,31 @@ internal static class CutPieces
 
     public static void Draw(Canvas canvas, WallFacts facts)
     {
-        var pieces = facts.Wall.Courses.SelectMany(course => course.Pieces).Where(piece => !PieceBlock.IsWhole(piece)).ToArray();
-        var inside = pieces.Select(piece => Label(canvas, facts, piece)).ToArray();
-        foreach (var (piece, label) in pieces.Zip(inside))
-        {
-            if (piece.Cut != Cuts.None)
-            {
-                Hatch(canvas, piece, label);
-            }
-        }
-
-        foreach (var (piece, _) in pieces.Zip(inside).Where(pair => pair.Second is null && pair.First.Cut != Cuts.None))
+        var sawn = facts.Wall.Courses.SelectMany(course => course.Pieces).Where(piece => !PieceBlock.IsWhole(piece))
+            .Select(piece => (Piece: piece, HasLabel: IsLabelled(canvas, facts, piece))).Where(one => one.Piece.Cut != Cuts.None).ToArray();
+        foreach (var (piece, _) in sawn.Where(one => !one.HasLabel))
         {
             Outside(canvas, facts, piece);
         }
+
+        foreach (var (piece, _) in sawn)
+        {
+            Hatch(canvas, piece);
+        }
     }
 
-    /// <summary>The label's box, once written, or null where it found no room.</summary>
-    private static Box? Label(Canvas canvas, WallFacts facts, Piece piece)
+    /// <summary>Writes the label where the piece has room for it.</summary>
+    private static bool IsLabelled(Canvas canvas, WallFacts facts, Piece piece)
     {
         var corners = CornersOf(piece);
         var text = SheetText.CutLabel(piece, facts.Schedule.MarkOf(piece), facts.Text);
-        return Candidates(piece, text).FirstOrDefault(candidate => Fits(canvas.IsFree, canvas, corners, candidate)) is { } chosen
-            ? Write(canvas, chosen)
-            : null;
+        if (Candidates(piece, text).FirstOrDefault(candidate => Fits(canvas.IsFree, canvas, corners, candidate)) is not { } chosen)
+        {
+            return false;
+        }
+
+        canvas.Write(chosen);
+        return true;
     }
 
     private static IEnumerable<TextItem> Candidates(Piece piece, string text) =>
@@ -63,21 +65,13 @@ internal static class CutPieces
         return Polygon.Contains(corners, box) && isFree(box);
     }
 
-    private static Box Write(Canvas canvas, TextItem text)
+    /// <summary>Clear of every text that stands on the piece.</summary>
+    private static void Hatch(Canvas canvas, Piece piece)
     {
-        canvas.Write(text);
-        return ItemBox.Of(text, canvas.PerPaper);
-    }
-
-    private static void Hatch(Canvas canvas, Piece piece, Box? label)
-    {
-        ImmutableArray<ImmutableArray<Point>> loops = [CornersOf(piece)];
-        if (label is { } box)
-        {
-            loops = loops.Add(box.Grown(0.2 * canvas.PerPaper).Corners());
-        }
-
-        canvas.Add(new HatchItem(Pen.CutHatch, loops, HatchKind.Cut));
+        var corners = CornersOf(piece);
+        var box = Box.Around(corners);
+        var texts = canvas.Written.Select(text => text.Grown(0.2 * canvas.PerPaper)).Where(box.Overlaps).Select(text => Clip.Face(corners, text));
+        canvas.Add(new HatchItem(Pen.CutHatch, [corners, .. texts], HatchKind.Cut));
     }
 
     /// <summary>In a whole block of the same course, as near as there is room; else the mark alone inside the piece.</summary>
@@ -118,22 +112,25 @@ internal static class CutPieces
         Beside(canvas, new TextItem(Pen.CutLength, middle, mark, Small, TextAnchor.Middle));
     }
 
-    /// <summary>A mark at its place, or as near as other texts leave room for it; on a leader where it no longer stands there.</summary>
+    /// <summary>A mark at its place, or as near as other texts leave room for it and for its leader, whichever way.</summary>
     private static void Beside(Canvas canvas, TextItem mark)
     {
-        const int Steps = 80;
+        const int Farthest = 80;
+        const int Ways = 16;
         var mm = canvas.PerPaper;
-        var placed = Enumerable.Range(0, Steps).SelectMany(i => new[] { i, -i })
-            .Select(step => mark with { At = mark.At + new Point(step * mm / 2, 0) })
-            .FirstOrDefault(item => canvas.IsFreeOfText(ItemBox.Of(item, mm).Grown(0.2 * mm))) ?? mark;
-        if (ItemBox.Of(placed, mm).Overlaps(Box.At(mark.At, mm, mm)))
+        var near = (from step in Enumerable.Range(0, Farthest)
+                    from way in step == 0 ? [0] : (int[])[0, 8, 1, 15, 7, 9, 2, 14, 6, 10, 3, 13, 5, 11, 4, 12]
+                    let turn = Math.SinCos(way * 2 * Math.PI / Ways)
+                    select mark with { At = mark.At + (new Point(turn.Cos, turn.Sin) * (step * mm / 2)) }).ToArray();
+        var placed = Array.Find(near, item => IsFree(item) && canvas.IsFreeOfText(mark.At, ItemBox.Of(item, mm).Nearest(mark.At))) ?? Array.Find(near, IsFree) ?? mark;
+        canvas.Write(placed);
+        if (!ItemBox.Of(placed, mm).Overlaps(Box.At(mark.At, mm, mm)))
         {
-            canvas.Write(placed);
+            canvas.AddLeader(new LineItem(Pen.Dimension, mark.At, ItemBox.Of(placed, mm).Nearest(mark.At)));
+            canvas.Add(ArcItem.Circle(Pen.Dimension, mark.At, 0.4 * mm));
         }
-        else
-        {
-            WithLeader(canvas, placed, mark.At);
-        }
+
+        bool IsFree(TextItem item) => canvas.IsFreeOfText(ItemBox.Of(item, mm).Grown(0.2 * mm));
     }
 
     private static void WithLeader(Canvas canvas, TextItem label, Point middle)

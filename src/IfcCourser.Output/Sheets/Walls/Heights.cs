@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>
@@ -22,16 +20,21 @@ internal static class Heights
         OpeningHeights(canvas, facts);
     }
 
-    /// <summary>Keeps the room of course numbers and pole, so that no mark of a narrow piece is set there.</summary>
+    /// <summary>Keeps the room of course numbers, pole and heights, so that no mark of a narrow piece is set there.</summary>
     public static void Keep(Canvas canvas, WallFacts facts)
     {
         const double Wide = 40;
         var right = LeftOf(canvas, facts) - (0.5 * canvas.PerPaper);
         canvas.Take(new Box(right - (Wide * canvas.PerPaper), facts.Bottom, right, facts.Top));
+        var left = RightOf(canvas, facts) - canvas.PerPaper;
+        canvas.Take(new Box(left, facts.Bottom, left + (Wide * canvas.PerPaper), facts.Top));
     }
 
     /// <summary>Where what stands left of the wall begins.</summary>
     private static double LeftOf(Canvas canvas, WallFacts facts) => facts.Left - (facts.Stretch?.Before is null ? 0 : Matches.Room * canvas.PerPaper);
+
+    /// <summary>Where heights stand right of the wall.</summary>
+    private static double RightOf(Canvas canvas, WallFacts facts) => facts.Right + (8 * canvas.PerPaper);
 
     /// <summary>Tops of courses; where the paper is too small for all, every second, fifth ... and the last.</summary>
     private static IEnumerable<double> Shown(Canvas canvas, WallFacts facts)
@@ -42,14 +45,12 @@ internal static class Heights
         return courses.Where((_, i) => i % step == 0 || i == courses.Length - 1).Select(course => course.Top.Mm);
     }
 
+    /// <summary>Of each course that is not lower than what two columns of numbers can keep apart.</summary>
     private static void Numbers(Canvas canvas, WallFacts facts)
     {
-        foreach (var course in facts.Wall.Courses.Where(course => (course.Top - course.Bottom).Mm / canvas.PerPaper > TextHeight))
-        {
-            var at = new Point(LeftOf(canvas, facts) - (4.5 * canvas.PerPaper), (course.Bottom.Mm + course.Top.Mm) / 2);
-            var text = course.Number.ToString(CultureInfo.InvariantCulture);
-            canvas.Write(new TextItem(Pen.Heading, at, text, TextHeight, TextAnchor.Middle));
-        }
+        var (mm, left) = (canvas.PerPaper, LeftOf(canvas, facts));
+        new CourseNumbers(left - (4.5 * mm), left - (8 * mm), left - (2.9 * mm)).Draw(
+            canvas, facts.Wall.Courses.Where(course => (course.Top - course.Bottom).Mm / mm > TextHeight * 0.65), course => (course.Bottom.Mm + course.Top.Mm) / 2);
     }
 
     private static void Column(
@@ -58,8 +59,7 @@ internal static class Heights
         var mm = canvas.PerPaper;
         var tier = new RunningTier(DimensionAxis.Vertical, origin, x, x, TextSide.Before);
         tier.Draw(canvas, facts.Text, heights.Select(height => new Station(height)));
-        canvas.Write(new TextItem(
-            Pen.Text, new Point(x, facts.Top + (4 * mm)), heading, TextHeight, TextAnchor.MiddleLeft, 90));
+        Heading(canvas, x, facts.Top, heading);
     }
 
     private static void LevelLine(Canvas canvas, WallFacts facts, double outer)
@@ -77,10 +77,17 @@ internal static class Heights
             .SelectMany(opening => new[] { opening.Placed.Bottom.Mm, opening.Placed.Top.Mm })
             .Concat(facts.Wall.Outline.Select(p => p.Z.Mm))
             .Concat(facts.Wall.Lintels.Select(lintel => lintel.Top.Mm));
-        var x = facts.Right + (8 * canvas.PerPaper);
+        var x = RightOf(canvas, facts);
         var tier = new RunningTier(DimensionAxis.Vertical, facts.LevelLine, x, x, TextSide.After);
         tier.Draw(canvas, facts.Text, edges.Select(z => new Station(z, z < facts.LevelLine ? "-" : z > facts.LevelLine ? "+" : string.Empty)));
-        canvas.Write(new TextItem(
-            Pen.Text, new Point(x, facts.Top + (4 * canvas.PerPaper)), SheetText.OpeningHeights, TextHeight, TextAnchor.MiddleLeft, 90));
+        Heading(canvas, x, facts.Top, SheetText.OpeningHeights);
+    }
+
+    /// <summary>Over a column, as low as other texts leave room for it.</summary>
+    private static void Heading(Canvas canvas, double x, double top, string heading)
+    {
+        var mm = canvas.PerPaper;
+        var places = Enumerable.Range(8, int.MaxValue - 8).Select(step => new TextItem(Pen.Text, new Point(x, top + (step * mm / 2)), heading, TextHeight, TextAnchor.MiddleLeft, 90));
+        canvas.Write(places.First(text => canvas.IsFreeOfText(ItemBox.Of(text, mm))));
     }
 }

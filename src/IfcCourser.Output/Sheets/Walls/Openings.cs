@@ -52,15 +52,34 @@ internal static class Openings
         var lying = new[] { Item(opening.Middle + gap, tag, TagHeight, 0), Item(opening.Middle - gap, size, SizeHeight, 0) };
         var aside = new Point(3 * mm, 0);
         var standing = new[] { Item(opening.Middle - aside, tag, TagHeight, 90), Item(opening.Middle + aside, size, SizeHeight, 90) };
-        var alone = new[] { Item(opening.Middle, tag, SizeHeight, 0) };
+        var alone = new[] { Alone(canvas, opening, tag) };
         var chosen = new[] { lying, standing }.FirstOrDefault(texts => texts.All(text =>
-            opening.Contains(ItemBox.Of(text, mm)) && canvas.IsFree(ItemBox.Of(text, mm)))) ?? alone;
+            ItemBox.Of(text, mm) is var box && opening.Contains(box) && canvas.IsFree(box) && canvas.IsFreeOfJoints(box))) ?? alone;
         foreach (var text in chosen)
         {
             canvas.Write(text);
         }
 
         canvas.Take(opening);
+    }
+
+    /// <summary>In the opening, or beside one that is smaller than its tag: in a block where it can be.</summary>
+    private static TextItem Alone(Canvas canvas, Box opening, string tag)
+    {
+        const int Farthest = 12;
+        var mm = canvas.PerPaper;
+        var inside = Item(opening.Middle, tag, SizeHeight, 0);
+        var own = ItemBox.Of(inside, mm);
+        if (opening.Contains(own) && canvas.IsFreeOfJoints(own))
+        {
+            return inside;
+        }
+
+        var (across, up) = ((opening.Width + own.Width) / 2, (opening.Height + own.Height) / 2);
+        var beside = from step in Enumerable.Range(1, Farthest)
+                     from way in new[] { new Point(across + (step * mm), 0), new Point(-across - (step * mm), 0), new Point(0, up + (step * mm)), new Point(0, -up - (step * mm)) }
+                     select inside with { At = opening.Middle + way };
+        return beside.FirstOrDefault(item => ItemBox.Of(item, mm) is var box && canvas.IsFree(box) && canvas.IsFreeOfJoints(box)) ?? inside;
     }
 
     private static TextItem Item(Point at, string text, double height, double degrees) =>

@@ -30,7 +30,7 @@ internal sealed record RunningTier(DimensionAxis Axis, double Origin, double Mea
 
         for (var i = 0; i < ordered.Length; i++)
         {
-            canvas.Add(Dimension(lengths, ordered[i], places[i], LineFrom(ordered, i), reach, mm));
+            canvas.Write(Dimension(lengths, ordered[i], places[i], LineFrom(ordered, i), reach, mm));
         }
     }
 

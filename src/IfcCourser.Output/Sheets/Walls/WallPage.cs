@@ -24,7 +24,7 @@ internal sealed record WallPage(
     public static WallPage Alone(WallFacts facts, ImmutableArray<PaperSize> papers)
     {
         var (scales, panels) = (LegibleFor(facts), WallPanels.Of([facts]));
-        return Of(facts, SheetFit.Flowing(papers, scales, Drawn, panels) ?? SheetFit.Of(papers, scales, Drawn, panels));
+        return Of(facts, SheetFit.Flowing(papers, scales, Drawn, panels, Crowding.Refused) ?? SheetFit.Flowing(papers, scales, Drawn, panels, Crowding.Borne) ?? SheetFit.Of(papers, scales, Drawn, panels));
 
         Canvas Drawn(DrawingScale scale) => WallView.Draw(facts, scale).Canvas;
     }
@@ -42,7 +42,7 @@ internal sealed record WallPage(
     /// <summary>A stretch of a wall at a scale on the smallest paper that holds it, with tables on further sheets where it must be; null where no paper holds the view.</summary>
     /// <param name="papers">Smallest first.</param>
     public static WallPage? On(WallFacts facts, DrawingScale scale, ImmutableArray<PaperSize> papers) =>
-        SheetFit.Flowing(papers, [scale], _ => WallView.Draw(facts, scale).Canvas, WallPanels.Of([facts])) is { } fit ? Of(facts, fit) : null;
+        SheetFit.Flowing(papers, [scale], _ => WallView.Draw(facts, scale).Canvas, WallPanels.Of([facts]), Crowding.Borne) is { } fit ? Of(facts, fit) : null;
 
     /// <summary>
     /// The walls of both pages on one sheet; null where they are not drawn to one scale, a sheet shows part of a wall only or has tables on further ones, no paper for that scale holds them, or the sheet's number has no room for theirs.

@@ -36,16 +36,29 @@ public static class GivenPaperTests
         DrawingSet.Of(FixtureLayouts.Of(house, catalog, rules), [PaperSize.Named(paper)!]).Where(entry => entry.Number[0] is 'P' or 'S').SelectMany(entry => entry.Compose().Views),
         view => Assert.InRange(view.Scale.Denominator, 1, 100));
 
-    /// <summary>What a sheet on the largest paper says beside its view, one on a small paper says too, there or on the sheets of its tables: word for word.</summary>
+    /// <summary>Cautions stand on the cover of each set: they fill no further sheet, and a sheet that has no room for them says where they are.</summary>
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public static void Cautions_take_no_further_sheet(string house, string catalog, string rules, string paper)
+    {
+        var sheets = DrawingSet.Of(FixtureLayouts.Of(house, catalog, rules), [PaperSize.Named(paper)!])
+            .Select(entry => (entry.Number, Words: entry.Compose().Items.OfType<TextItem>().Select(text => text.Text).ToArray())).ToArray();
+        Assert.All(sheets.Where(sheet => sheet.Number[0] != 'C' && sheet.Number.Contains(".T", StringComparison.Ordinal)), sheet => Assert.DoesNotContain(SheetText.Cautions, sheet.Words, StringComparer.Ordinal));
+        Assert.All(sheets.Where(sheet => "WPSM".Contains(sheet.Number[0], StringComparison.Ordinal)).GroupBy(sheet => sheet.Number.Split(".T")[0], StringComparer.Ordinal), sheet =>
+            Assert.Contains(sheet.SelectMany(one => one.Words), word => word == SheetText.Cautions || word.EndsWith($"{SheetText.Cautions}: sheet {CoverSheet.Number}", StringComparison.Ordinal)));
+    }
+
+    /// <summary>What a sheet on the largest paper says beside its view, one on a small paper says too, there, on the sheets of its tables or, of cautions, on the cover: word for word.</summary>
     [Fact]
     public static void Tables_that_go_on_lose_no_word()
     {
         var layout = FixtureLayouts.Of("sorrel/sorrel", "aac-mm", "eu");
         var (small, large) = (Words("A4"), Words("A0"));
+        var cover = small.Where(sheet => sheet.Key.StartsWith(CoverSheet.Number, StringComparison.Ordinal)).SelectMany(sheet => sheet.Value).ToArray();
         Assert.Contains(small.Keys, number => number.Contains(".T", StringComparison.Ordinal));
         foreach (var plan in large.Where(sheet => sheet.Key[0] is 'P' or 'M'))
         {
-            var parts = small.Where(sheet => sheet.Key == plan.Key || sheet.Key.StartsWith(plan.Key + ".", StringComparison.Ordinal)).SelectMany(sheet => sheet.Value).ToHashSet(StringComparer.Ordinal);
+            var parts = small.Where(sheet => sheet.Key == plan.Key || sheet.Key.StartsWith(plan.Key + ".", StringComparison.Ordinal)).SelectMany(sheet => sheet.Value).Concat(cover).ToHashSet(StringComparer.Ordinal);
             Assert.Subset(parts, plan.Value);
         }
 
