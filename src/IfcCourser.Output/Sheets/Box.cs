@@ -33,6 +33,9 @@ public readonly record struct Box(double Left, double Bottom, double Right, doub
     public bool Contains(Box other) =>
         other.Left >= Left && other.Right <= Right && other.Bottom >= Bottom && other.Top <= Top;
 
+    /// <summary>The point of the box that is nearest to another.</summary>
+    public Point Nearest(Point to) => new(Math.Clamp(to.X, Left, Right), Math.Clamp(to.Y, Bottom, Top));
+
     /// <summary>The part of a straight line that lies inside, as shares of its length from 0 to 1; null where none does.</summary>
     public (double From, double To)? On(Point from, Point to)
     {
