@@ -89,21 +89,27 @@ def window(layout):
 
 
 def sheet_problems(storey, cores, parts):
-    """Each cast-in bar is one mark with its number, as far from every other of its sheet as in the model, and named by dimensions both ways there."""
+    """
+    Each cast-in bar is one mark with its number, as far from every other of its sheet as in the model, and named by dimensions both ways there. Bars of a wall
+    askew are drawn once more in a strip along its face, as far from each other as well.
+    """
     bars = {bar["number"]: cores[bar["wall"], bar["core"]]["point"][:2] for bar in storey["bars"] if bar["castIn"]}
     shown = [on_sheet(document, name) for document, name in parts]
     yield from (f"bar {number} has no mark, or the mark no bar" for number in bars.keys() ^ set().union(*(marks for marks, _ in shown)))
+    walls = {bar["number"]: bar["wall"] for bar in storey["bars"]}
     for marks, _ in shown:
         for a, b in itertools.pairwise(sorted(bars.keys() & marks.keys())):
-            if abs(math.dist(marks[a], marks[b]) - math.dist(bars[a], bars[b])) > NEAR:
-                yield f"bars {a} and {b} are drawn {math.dist(marks[a], marks[b]):.1f} mm apart, and are {math.dist(bars[a], bars[b]):.1f}"
+            in_strip = zip(marks[a][1:], marks[b][1:]) if walls[a] == walls[b] else ()
+            for one, other in [(marks[a][0], marks[b][0]), *in_strip]:
+                if abs(math.dist(one, other) - math.dist(bars[a], bars[b])) > NEAR:
+                    yield f"bars {a} and {b} are drawn {math.dist(one, other):.1f} mm apart, and are {math.dist(bars[a], bars[b]):.1f}"
     for number in sorted(bars):
         if not any(number in marks and number in named[0] and number in named[90] for marks, named in shown):
             yield f"bar {number} is not dimensioned both ways"
 
 
 def on_sheet(document, name):
-    """Places of the marks of cast-in bars, mm, and the numbers that dimensions along both axes name."""
+    """Places of the marks of cast-in bars, mm, that in the plan before any in a strip, and the numbers that dimensions along both axes name."""
     left, bottom, right, top = window(document.layout(name))
 
     def is_shown(point):
@@ -111,8 +117,10 @@ def on_sheet(document, name):
 
     mm = 25.4 if document.header["$INSUNITS"] == 1 else 1.0
     space = document.modelspace()
-    marks = {int(insert.get_attrib_text("NUMBER")): [insert.dxf.insert.x * mm, insert.dxf.insert.y * mm]
-             for insert in space.query("INSERT") if insert.dxf.name.startswith("STARTER-BAR") and is_shown(insert.dxf.insert)}
+    marks = {}
+    for insert in space.query("INSERT"):
+        if insert.dxf.name.startswith("STARTER-BAR") and is_shown(insert.dxf.insert):
+            marks.setdefault(int(insert.get_attrib_text("NUMBER")), []).append([insert.dxf.insert.x * mm, insert.dxf.insert.y * mm])
     named = {0: set(), 90: set()}
     for dimension in space.query("DIMENSION"):
         if is_shown(dimension.dxf.text_midpoint):

@@ -57,6 +57,7 @@ public static class SheetText
     public const string LegendBeam = "bond beam: trough units, bars, grout";
     public const string WetTroughs = "Bond beams: clean the troughs and wet them before grouting, for dry blocks take water from the grout; then fill them in one go.";
     public const string LegendCore = "bar and core: keep joints clear";
+    public const string LegendBuiltIn = "built in for others; in plan";
     public const string LegendEmbed = "built in for others; height: wall's sheet";
     public const string LegendNotch = "notch at a bar's foot: clean and look in";
     public const string LegendMovementJoint = "movement joint: keep it open";
@@ -211,6 +212,8 @@ public static class SheetText
             ? Invariant($"Course {course} ({name}), plan; starts of blocks from A; no other course repeats it")
             : Invariant($"Course {course} ({name}), plan; starts of blocks from A; repeat in {string.Join(", ", repeats)}");
     }
+
+    public static string BeamStrip(int course) => Invariant($"Course {course} (bond beam), plan; middles of what is built in for others from A");
 
     public static string Units(UnitSystem units) => units == UnitSystem.Inch
         ? "Dimensions in feet and inches, from A (left end); pieces and the play of bars in inches."

@@ -20,6 +20,7 @@ internal static class LayoutLaws
             .Concat(OpeningsAreAsWanted(wall, rules))
             .Concat(AreasAddUp(wall))
             .Concat(MovementJointLaws.Breaches(wall, rules))
+            .Concat(BarLaws.Breaches(wall, rules))
             .Select(breach => $"{wall.Identity.GlobalId}: {breach}");
 
     private static IEnumerable<string> SpansAreFilled(Course course, LayoutRules rules)

@@ -47,6 +47,10 @@ internal static class Legend
             (walls.Any(one => !one.Wall.Cores.IsEmpty), MarkSamples.Row(SheetText.LegendCore, MarkSamples.Across(Pen.Core))),
             (walls.Any(one => one.Wall.Courses.SelectMany(course => course.Pieces).Any(piece => piece.Notch is not null)), MarkSamples.Row(
                 SheetText.LegendNotch, PolylineItem.Rectangle(Pen.BuiltIn, new Box(5, -MarkSamples.RowHeight + 1, 10, -1)))),
+            (walls.Any(one => !one.Wall.Embeds.IsEmpty), MarkSamples.Row(
+                SheetText.LegendBuiltIn,
+                ArcItem.Circle(Pen.BuiltIn, MarkSamples.Middle - new Point(3, 0), 1.5),
+                PolylineItem.Rectangle(Pen.BuiltIn, Box.At(MarkSamples.Middle + new Point(3, 0), 1.8, 1.8)))),
             (walls.Any(one => one.Wall.Openings.Any(opening => opening.Placed != opening.Design)), MarkSamples.Row(SheetText.LegendDesigned, MarkSamples.Across(Pen.DesignedJamb))),
             (true, MarkSamples.Row(SheetText.LegendLevel, MarkSamples.Across(Pen.LevelLine))),
             (walls.Any(one => one.Wall.ModuleLines.Pitch > default(Units.Length)), MarkSamples.Row(

@@ -17,16 +17,12 @@ internal static class PlanShape
         return [.. right.Concat(left).Select(at)];
     }
 
-    /// <summary>Keeps texts off edges that lie along an axis; the boxes of others would be too large.</summary>
+    /// <summary>Keeps texts off its edges.</summary>
     public static void Take(Canvas canvas, ImmutableArray<Point> loop)
     {
         for (var i = 0; i < loop.Length; i++)
         {
-            var edge = new LineItem(Pen.OuterEdge, loop[i], loop[(i + 1) % loop.Length]);
-            if (Math.Min(Math.Abs(edge.From.X - edge.To.X), Math.Abs(edge.From.Y - edge.To.Y)) < canvas.PerPaper)
-            {
-                canvas.TakeLine(edge);
-            }
+            canvas.TakeLine(new LineItem(Pen.OuterEdge, loop[i], loop[(i + 1) % loop.Length]));
         }
     }
 

@@ -17,20 +17,24 @@ internal static class PlanTag
     /// <summary>Between a number and what stands beside it, paper millimetres, so that two numbers don't read as one.</summary>
     private const double Clear = 1.2;
 
-    /// <summary>Free of texts and lines if it can be, else of texts.</summary>
+    /// <summary>Free of texts and lines if it can be, else of texts; its leader through no other text if it can be.</summary>
     public static void Place(Canvas canvas, Point at, string text, Pen pen)
     {
-        var mm = canvas.PerPaper;
         var candidates = Candidates(canvas, at, text, pen);
-        var chosen = Array.Find(candidates, c => canvas.IsFree(ItemBox.Of(c.Item, mm).Grown(Clear * mm)));
-        chosen = chosen.Item is null ? Array.Find(candidates, c => canvas.IsFreeOfText(ItemBox.Of(c.Item, mm).Grown(Clear * mm))) : chosen;
+        Func<(double Distance, TextItem Item), bool>[] wishes =
+        [
+            c => canvas.IsFree(Around(canvas, c.Item)) && IsLed(canvas, at, c),
+            c => canvas.IsFreeOfText(Around(canvas, c.Item)) && IsLed(canvas, at, c),
+            c => canvas.IsFreeOfText(Around(canvas, c.Item)),
+        ];
+        var chosen = wishes.Select(wish => candidates.FirstOrDefault(wish)).FirstOrDefault(c => c.Item is not null);
         Write(canvas, at, chosen.Item is null ? Outside(canvas, at, text, pen) : chosen);
     }
 
     /// <summary>Free of texts and lines; false, and nothing written, where there is no such place near by.</summary>
     public static bool TryPlace(Canvas canvas, Point at, string text, Pen pen)
     {
-        var chosen = Array.Find(Candidates(canvas, at, text, pen), c => c.Distance <= Near && canvas.IsFree(ItemBox.Of(c.Item, canvas.PerPaper).Grown(Clear * canvas.PerPaper)));
+        var chosen = Array.Find(Candidates(canvas, at, text, pen), c => c.Distance <= Near && canvas.IsFree(Around(canvas, c.Item)) && IsLed(canvas, at, c));
         if (chosen.Item is null)
         {
             return false;
@@ -46,14 +50,19 @@ internal static class PlanTag
         return [.. _distances.SelectMany(distance => Ways(distance, width).Select(way => (distance, new TextItem(pen, at + (way * canvas.PerPaper), text, TextHeight, TextAnchor.Middle))))];
     }
 
+    private static Box Around(Canvas canvas, TextItem item) => ItemBox.Of(item, canvas.PerPaper).Grown(Clear * canvas.PerPaper);
+
+    private static bool IsLed(Canvas canvas, Point at, (double Distance, TextItem Item) chosen) =>
+        chosen.Distance <= Leader || canvas.IsFreeOfText(at, ItemBox.Of(chosen.Item, canvas.PerPaper).Nearest(at));
+
     private static void Write(Canvas canvas, Point at, (double Distance, TextItem Item) chosen)
     {
-        var mm = canvas.PerPaper;
-        canvas.Write(chosen.Item);
         if (chosen.Distance > Leader)
         {
-            canvas.Add(new LineItem(Pen.Dimension, at, ItemBox.Of(chosen.Item, mm).Nearest(at)));
+            canvas.AddLeader(new LineItem(Pen.Dimension, at, ItemBox.Of(chosen.Item, canvas.PerPaper).Nearest(at)));
         }
+
+        canvas.Write(chosen.Item);
     }
 
     /// <summary>Under everything else, where there is no room near by.</summary>

@@ -71,7 +71,11 @@ internal static class SetOutPlan
     {
         var points = facts.Whole.ControlPoints.ToDictionary(point => point.Number, SetOutFacts.At);
         var lines = facts.Whole.Diagonals.Select(diagonal => new LineItem(Pen.Neighbour, points[diagonal.From], points[diagonal.To]));
-        canvas.AddRange(facts.Part is { } part ? lines.Select(line => Clip.Line(line, part.Window)).OfType<LineItem>() : lines);
+        foreach (var line in facts.Part is { } part ? lines.Select(line => Clip.Line(line, part.Window)).OfType<LineItem>() : lines)
+        {
+            canvas.Add(line);
+            canvas.TakeLine(line);
+        }
     }
 
     /// <summary>Each a little longer than the edges reach; its tag stands at its dimension.</summary>

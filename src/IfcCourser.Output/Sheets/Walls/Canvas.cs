@@ -3,9 +3,12 @@ namespace IfcCourser.Output.Sheets.Walls;
 /// <summary>A view being drawn: its items, and the places that texts and lines have taken already.</summary>
 internal sealed class Canvas(double perPaper)
 {
+    /// <summary>Between a text and a line, paper millimetres.</summary>
+    private const double LineClear = 0.6;
+
     private readonly List<SheetItem> _items = [];
     private readonly List<Box> _texts = [];
-    private readonly List<Box> _lines = [];
+    private readonly List<LineItem> _lines = [];
     private readonly List<(Point From, Point To)> _leaders = [];
     private readonly List<Box> _written = [];
     private readonly List<Box> _blocks = [];
@@ -47,7 +50,7 @@ internal sealed class Canvas(double perPaper)
     public void Take(Box box) => _texts.Add(box);
 
     /// <summary>Keeps texts off a line that they may cross where there is no other way.</summary>
-    public void TakeLine(LineItem line) => _lines.Add(ItemBox.Of(line, PerPaper).Grown(0.6 * PerPaper));
+    public void TakeLine(LineItem line) => _lines.Add(line);
 
     /// <summary>Adds a line from a text to what it speaks of, and keeps texts off it.</summary>
     public void AddLeader(LineItem line)
@@ -72,7 +75,7 @@ internal sealed class Canvas(double perPaper)
     }
 
     /// <summary>Free of texts and of lines.</summary>
-    public bool IsFree(Box box) => IsFreeOfText(box) && !_lines.Any(box.Overlaps);
+    public bool IsFree(Box box) => IsFreeOfText(box) && !_lines.Any(line => box.Grown(LineClear * PerPaper).On(line.From, line.To) is not null);
 
     /// <summary>Free of texts and of their leaders.</summary>
     public bool IsFreeOfText(Box box) => !_texts.Any(box.Overlaps) && !_leaders.Any(leader => box.On(leader.From, leader.To) is not null);

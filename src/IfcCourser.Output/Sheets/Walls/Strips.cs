@@ -5,7 +5,7 @@ namespace IfcCourser.Output.Sheets.Walls;
 
 /// <summary>
 /// The first and the second course in plan, under the elevation and on its axis, seen from above with the viewer's face below: where
-/// every head joint lies from the start, and which courses repeat it.
+/// every head joint lies from the start, and which courses repeat it. Then bond beams with what is built into them for others.
 /// </summary>
 internal static class Strips
 {
@@ -15,17 +15,26 @@ internal static class Strips
     {
         foreach (var course in facts.Wall.Courses.Take(2))
         {
-            Draw(canvas, facts, course);
+            Draw(canvas, facts, course, SheetText.Strip(course.Number, RepeatsOf(facts, course)), StartsOf(course).Concat(EndsOf(course)));
+        }
+
+        foreach (var course in facts.Wall.Courses.Skip(2))
+        {
+            var inBeam = EmbedsOf(facts, course).Where(embed => facts.Wall.BondBeams.Any(beam => beam.From <= embed.At && beam.To >= embed.At && beam.Bottom <= embed.Z && beam.Top >= embed.Z));
+            if (inBeam.Any())
+            {
+                Draw(canvas, facts, course, SheetText.BeamStrip(course.Number), inBeam.Select(embed => embed.At));
+            }
         }
     }
 
-    private static void Draw(Canvas canvas, WallFacts facts, Course course)
+    /// <param name="stations">What is measured from the start.</param>
+    private static void Draw(Canvas canvas, WallFacts facts, Course course, string title, IEnumerable<Units.Length> stations)
     {
         var mm = canvas.PerPaper;
         var thickness = facts.Wall.Frame.Thickness.Mm;
         var heading = canvas.Extent.Bottom - (5 * mm);
-        canvas.Write(new TextItem(
-            Pen.Text, new Point(facts.Left, heading), SheetText.Strip(course.Number, RepeatsOf(facts, course)), TextHeight));
+        canvas.Write(new TextItem(Pen.Text, new Point(facts.Left, heading), title, TextHeight));
         var bottom = heading - (2.5 * mm) - thickness;
         foreach (var piece in course.Pieces)
         {
@@ -53,7 +62,7 @@ internal static class Strips
             Core(canvas, core.At.Mm, core.Diameter.Mm, bottom + thickness - core.Across.Mm);
         }
 
-        foreach (var embed in facts.Wall.Embeds.Where(embed => embed.Z >= course.Bottom && embed.Z <= course.Top))
+        foreach (var embed in EmbedsOf(facts, course))
         {
             canvas.Add(PolylineItem.Rectangle(Pen.BuiltIn, Box.At(new Point(embed.At.Mm, bottom + (thickness / 2)), 1.8 * mm, 1.8 * mm)));
         }
@@ -61,7 +70,7 @@ internal static class Strips
         Matches.DrawInPlan(canvas, facts, course.Bottom.Mm, bottom - (2 * mm), bottom + thickness + mm);
         Number(canvas, facts, course, bottom + (thickness / 2));
         var tier = new RunningTier(DimensionAxis.Horizontal, WallFacts.Start, bottom - (0.5 * mm), bottom - (5 * mm), TextSide.Before) { Shown = facts.Shown };
-        tier.Draw(canvas, facts.Text, StartsOf(course).Concat(EndsOf(course)).Where(at => at.Mm != WallFacts.Start).Select(at => new Station(at.Mm)));
+        tier.Draw(canvas, facts.Text, stations.Where(at => at.Mm != WallFacts.Start).Select(at => new Station(at.Mm)));
     }
 
     private static void Piece(Canvas canvas, Piece piece, double bottom, double thickness)
@@ -96,6 +105,8 @@ internal static class Strips
         var text = course.Number.ToString(CultureInfo.InvariantCulture);
         canvas.Write(new TextItem(Pen.Heading, at, text, TextHeight, TextAnchor.Middle));
     }
+
+    private static IEnumerable<Embed> EmbedsOf(WallFacts facts, Course course) => facts.Wall.Embeds.Where(embed => embed.Z >= course.Bottom && embed.Z <= course.Top);
 
     private static IEnumerable<Units.Length> StartsOf(Course course) => course.Pieces.Select(piece => piece.From);
 
