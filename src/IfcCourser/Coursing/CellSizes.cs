@@ -58,6 +58,20 @@ internal sealed class CellSizes
     /// </summary>
     public ImmutableArray<TightCut> TightCuts { get; }
 
+    /// <summary>What a cut piece costs; null where none is so long.</summary>
+    public long? CutWeight(int length)
+    {
+        foreach (var cuts in CutClasses)
+        {
+            if (length >= cuts.Shortest && length <= cuts.Longest)
+            {
+                return cuts.Weight;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Whole cells in a length.</summary>
     public int Of(Length length) => (int)(length / Cell);
 

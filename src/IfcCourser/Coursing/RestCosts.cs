@@ -117,7 +117,7 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
         return best;
     }
 
-    // A cut piece with a narrower joint after it.
+    // A cut piece with a narrower joint after it: that piece, or the last one after it, is the shortest of its class.
     private long TightCut(int left, long[] last, long[] more)
     {
         var best = Unreachable;
@@ -126,6 +126,11 @@ internal sealed class RestCosts(CellSizes sizes, BondAims aims, SegmentEnd end, 
             if (left - length - joint is var rest and > 0)
             {
                 best = Math.Min(best, weight + (grid.MayBeLast(joint) ? Math.Min(last[rest], more[rest]) : more[rest]));
+            }
+
+            if (grid.MayBeLast(joint) && left > length && sizes.CutWeight(left - length - joint) is { } cut)
+            {
+                best = Math.Min(best, cut + ((sizes.Joint - joint) * aims.JointStep) + last[length]);
             }
         }
 

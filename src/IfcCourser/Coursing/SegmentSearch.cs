@@ -126,15 +126,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
             Whole(start, cost, length);
         }
 
-        foreach (var (length, joint, weight) in sizes.TightCuts)
-        {
-            if (start + length + joint < _grid.Target)
-            {
-                var isShort = start == 0 && length < _firstLeast;
-                Arrive(start + length + joint, new Arrival(cost + weight + (start == 0 ? _task.Start.CutCost : 0) + (isShort ? aims.ShortAtRake : 0), start, joint));
-            }
-        }
-
+        TightCuts(start, cost);
         var covered = start == 0 ? -1 : Cover(start, cost);
         foreach (var cuts in sizes.CutClasses)
         {
@@ -193,6 +185,30 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
         {
             Cut(start, cost, next, room);
         }
+    }
+
+    /// <summary>Cut pieces with a narrower joint after them: the shortest of their class, or before a last piece that is.</summary>
+    private void TightCuts(int start, long cost)
+    {
+        foreach (var (length, joint, weight) in sizes.TightCuts)
+        {
+            if (start + length + joint < _grid.Target)
+            {
+                Tight(start, cost + weight, length, joint);
+            }
+
+            var before = _grid.Target - length - joint - start;
+            if (sizes.CutWeight(before) is { } cut)
+            {
+                Tight(start, cost + cut + ((sizes.Joint - joint) * aims.JointStep), before, joint);
+            }
+        }
+    }
+
+    private void Tight(int start, long cost, int length, int joint)
+    {
+        cost += start == 0 ? _task.Start.CutCost + (length < _firstLeast ? aims.ShortAtRake : 0) : 0;
+        Arrive(start + length + joint, new Arrival(cost, start, joint));
     }
 
     private void Cut(int start, long cost, int next, long room)

@@ -111,7 +111,8 @@ public sealed class Region
 
         var sharp = new BufferParameters { JoinStyle = JoinStyle.Mitre, MitreLimit = 20 };
         var closed = OnGrid(shape.Buffer(Dust, sharp).Buffer(-Dust, sharp));
-        return _factory.BuildGeometry(Polygons(closed).ToArray<Shape>());
+        // Closing adds and takes nothing but rounding to the grid: where the library's buffer loses a part, what was is kept, dust and all.
+        return closed.Area < shape.Area - (shape.Length / _grid.Scale) ? shape : _factory.BuildGeometry(Polygons(closed).ToArray<Shape>());
     }
 
     private static Shape OnGrid(Shape shape) => UnaryUnionNG.Union(shape, _grid);

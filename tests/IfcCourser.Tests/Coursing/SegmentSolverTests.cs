@@ -96,15 +96,15 @@ public sealed class SegmentSolverTests
 
     /// <summary>
     /// Tries every sequence of pieces and joints, with the weights spelled out anew. After a cut piece a joint is nominal, or narrower
-    /// where the piece can't be shorter at its cost.
+    /// where the piece, or the last one after it, can't be shorter at its cost.
     /// </summary>
     private static long CheapestOfAll(SegmentTask task, int cells, Catalog catalog)
     {
         var (narrowest, nominal) = ((int)(catalog.HeadJoint.Min.Mm / 10), (int)(catalog.HeadJoint.Nominal.Mm / 10));
         var best = long.MaxValue;
-        void Lay(int start, long cost)
+        void Lay(int start, long cost, bool isLast)
         {
-            for (var length = 1; length <= 6 && start + length <= cells; length++)
+            for (var length = isLast ? cells - start : 1; length <= 6 && start + length <= cells; length++)
             {
                 var whole = length == 6;
                 var end = start + length;
@@ -121,19 +121,20 @@ public sealed class SegmentSolverTests
                     continue;
                 }
 
-                for (var joint = whole || length <= 3 ? narrowest : nominal; joint <= (whole ? 2 : nominal); joint++)
+                for (var joint = narrowest; joint <= (whole ? 2 : nominal); joint++)
                 {
-                    if (end + joint < cells)
+                    var isFree = whole || length <= 3 || joint == nominal;
+                    if (end + joint < cells && (isFree || cells - end - joint <= 3))
                     {
                         var centre = Length.FromMm((10 * end) + (5 * joint));
                         var zones = task.Zones.Where(zone => Length.Abs(zone.Centre - centre) < zone.Reach).Sum(zone => zone.Cost);
-                        Lay(end + joint, piece + zones + (Math.Abs(joint - nominal) * _aims.JointStep));
+                        Lay(end + joint, piece + zones + (Math.Abs(joint - nominal) * _aims.JointStep), !isFree);
                     }
                 }
             }
         }
 
-        Lay(0, 0);
+        Lay(0, 0, isLast: false);
         return best;
     }
 }
