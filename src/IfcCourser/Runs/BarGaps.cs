@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Coursing;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
@@ -20,7 +19,7 @@ internal static class BarGaps
         }
 
         var places = Bars(wall).Select(bar => bar.At).ToHashSet();
-        var kept = wall.Findings.Where(finding => finding.Code != FindingCodes.BarsFarApart || (finding.At?.S is { } at && places.Contains(at))).ToImmutableArray();
+        var kept = wall.Findings.Where(finding => finding.Code != FindingCodes.BarsFarApart || (finding.At?.S is { } at && places.Contains(at))).ToList();
         var named = kept.Where(finding => finding.Code == FindingCodes.BarsFarApart).Select(finding => finding.At!.S!.Value).ToHashSet();
         return wall with
         {
