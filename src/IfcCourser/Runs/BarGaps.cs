@@ -1,4 +1,3 @@
-using IfcCourser.Coursing;
 using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
