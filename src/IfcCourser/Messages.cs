@@ -197,11 +197,19 @@ internal static partial class Messages
     public static string BarsFarApart(Length from, Length to, Length spacing, UnitSystem units) =>
         FormattableString.Invariant($"The bars at {Text(from, units)} and {Text(to, units)} stand {Text(to - from, units)} apart; at most {Text(spacing, units)} are asked for, and no place between them takes a bar");
 
+    public static string BarsFarApartAsBuilt(Length from, Length to, Length spacing, UnitSystem units) =>
+        FormattableString.Invariant($"The bars at {Text(from, units)} and {Text(to, units)} stand {Text(to - from, units)} apart as built; at most {Text(spacing, units)} are asked for");
+
+    public static string BarFarFromJamb(string opening, Length jamb, Length most, UnitSystem units) =>
+        FormattableString.Invariant($"Beside {opening} no bar stands within {Text(most, units)} of the jamb at {Text(jamb, units)} as built");
+
     public static string CornerCoreOnJoint(int course, Length distance, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"The corner's bar, which the other wall lists, stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
 
     public static string NoRoomForBar(string why) =>
         FormattableString.Invariant($"No masonry of this wall has room for the bar that its {why} asks for");
+
+    public const string NoCoresInCatalog = "The rules ask for bars and the catalog has no cores, so the wall has no bars";
 
     public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>
         FormattableString.Invariant($"The wall is {Text(thickness, units)} thick: too thin for a core, so it has no bars");

@@ -237,6 +237,10 @@ public static class FindingCodes
         "bars-far-apart", Severity.Warning, "Neighbouring bars stand further apart than the largest spacing: no place between them takes another.",
         "Move the opening or lintel that takes the place, or let the engineer accept it.");
 
+    public static readonly FindingCode BarFarFromJamb = Listed(
+        "bar-far-from-jamb", Severity.Warning, "A bar as built stands further from an opening than the rules allow, and no other stands there.",
+        "Show the engineer where it stands: who either accepts it or has one placed beside the opening.");
+
     public static readonly FindingCode CoreNotPossible = Listed(
         "core-not-possible", Severity.Note, "A wall, or a pier of it, has no room for a core.",
         "Ask the engineer whether the wall needs reinforcement.");

@@ -6,17 +6,21 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Runs;
 
-/// <summary>Bars of a finished wall that came to stand further apart than the largest spacing, told from its pieces and bars alone.</summary>
+/// <summary>Bars of a finished wall that, as built, stand further apart or further from an opening than rules allow, told from its pieces and bars alone.</summary>
 internal static class BarGaps
 {
-    /// <summary>The wall with its gaps named: those named before whose bar still stands there, and new ones.</summary>
-    public static WallLayout Again(WallLayout wall, LayoutRules rules)
+    /// <summary>The wall with what is found of its gaps now: those named before whose bar still stands there, and new ones.</summary>
+    /// <param name="wall">With its bars as built.</param>
+    /// <param name="planned">The same with its bars as planned.</param>
+    /// <param name="rules">Of the layout.</param>
+    public static WallLayout Again(WallLayout wall, WallLayout planned, LayoutRules rules)
     {
         if (rules.Set.Bars is not { } rule)
         {
             return wall;
         }
 
+        var units = rules.Catalog.Units;
         var places = Bars(wall).Select(bar => bar.At).ToHashSet();
         var kept = wall.Findings.Where(finding => finding.Code != FindingCodes.BarsFarApart || (finding.At?.S is { } at && places.Contains(at))).ToList();
         var named = kept.Where(finding => finding.Code == FindingCodes.BarsFarApart).Select(finding => finding.At!.S!.Value).ToHashSet();
@@ -26,10 +30,25 @@ internal static class BarGaps
             [
                 .. kept,
                 .. Of(wall, rule, rules.Catalog.HeadJoint.Max).Where(gap => !named.Contains(gap.From)).Select(gap => new Finding(
-                    FindingCodes.BarsFarApart, Messages.BarsFarApart(gap.From, gap.To, rule.LargestSpacing, rules.Catalog.Units), new FindingPlace { S = gap.From })),
+                    FindingCodes.BarsFarApart, Messages.BarsFarApartAsBuilt(gap.From, gap.To, rule.LargestSpacing, units), new FindingPlace { S = gap.From })),
+                .. Jambs(wall, rule).Where(side => HasBar(planned, side) && !HasBar(wall, side)).Select(side => new Finding(
+                    FindingCodes.BarFarFromJamb, Messages.BarFarFromJamb(side.Opening.Opening.Label, side.Jamb, rule.FromJamb.Largest, units),
+                    new FindingPlace { S = side.Jamb, Opening = side.Opening.Opening.GlobalId })),
             ],
         };
     }
+
+    /// <summary>Where bars beside openings may stand.</summary>
+    private static IEnumerable<(OpeningLayout Opening, Length Jamb, Interval Range)> Jambs(WallLayout wall, BarRule rule) => wall.Openings
+        .Where(opening => opening.Interrupts && rule.AsksAtOpening(opening.Placed.Width, opening.Placed.Height))
+        .SelectMany(opening => new[]
+        {
+            (opening, opening.Placed.Left, new Interval(opening.Placed.Left - rule.FromJamb.Largest, opening.Placed.Left)),
+            (opening, opening.Placed.Right, new Interval(opening.Placed.Right, opening.Placed.Right + rule.FromJamb.Largest)),
+        });
+
+    private static bool HasBar(WallLayout wall, (OpeningLayout Opening, Length Jamb, Interval Range) side) => Bars(wall)
+        .Any(bar => side.Range.Contains(bar.At) && bar.Heights.Overlaps(new Interval(side.Opening.Placed.Bottom, side.Opening.Placed.Top)));
 
     private static IEnumerable<Interval> Of(WallLayout wall, BarRule rule, Length joint) => wall.Courses
         .SelectMany((course, i) =>

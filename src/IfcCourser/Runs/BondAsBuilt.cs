@@ -69,7 +69,7 @@ public static class BondAsBuilt
         var touched = anew.Select(wall => wall.Identity.GlobalId)
             .Concat(anew.SelectMany(wall => wall.Cores).SelectMany(core => core.SharedWith)).ToHashSet(StringComparer.Ordinal);
         var filled = CornerCores.Fill(walls, layout.Rules);
-        return [.. walls.Select((wall, i) => touched.Contains(wall.Identity.GlobalId) ? BarGaps.Again(BarFindings.Again(filled[i], filled, layout.Rules.Catalog.Units), layout.Rules) : wall)];
+        return [.. walls.Select((wall, i) => touched.Contains(wall.Identity.GlobalId) ? BarGaps.Again(BarFindings.Again(filled[i], filled, layout.Rules.Catalog.Units), layout.Walls[i], layout.Rules) : wall)];
     }
 
     /// <summary>Bars of a wall's corners that the other wall lists, along this one's run.</summary>

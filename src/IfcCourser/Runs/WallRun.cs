@@ -90,7 +90,7 @@ internal sealed class WallRun
                 .. CornerCores.OnJoints(bars.Where(IsListedByOther), laid, courses, _rules),
                 .. LintelLaps.Of(laid, lintels, _rules),
                 .. beamFindings,
-                .. ThinForCores(),
+                .. WithoutCores(),
                 .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
                 .. unmet.Select(NoRoomFor),
                 .. farApart.Select(FarApart),
@@ -153,11 +153,12 @@ internal sealed class WallRun
     private Finding FarApart(Interval gap) => new(
         FindingCodes.BarsFarApart, Messages.BarsFarApart(gap.From, gap.To, _rules.Set.Bars!.LargestSpacing, _rules.Catalog.Units), new FindingPlace { S = gap.From });
 
-    private IEnumerable<Finding> ThinForCores()
+    private IEnumerable<Finding> WithoutCores()
     {
-        if (_rules.Set.Bars is not null && !_rules.Catalog.Cores.IsEmpty && CoreFit.In(_wall.Frame.Thickness, _rules) is null)
+        if (_rules.Set.Bars is not null && CoreFit.In(_wall.Frame.Thickness, _rules) is null)
         {
-            yield return new Finding(FindingCodes.CoreNotPossible, Messages.NoCoreInThinWall(_wall.Frame.Thickness, _rules.Catalog.Units));
+            yield return new Finding(
+                FindingCodes.CoreNotPossible, _rules.Catalog.Cores.IsEmpty ? Messages.NoCoresInCatalog : Messages.NoCoreInThinWall(_wall.Frame.Thickness, _rules.Catalog.Units));
         }
     }
 

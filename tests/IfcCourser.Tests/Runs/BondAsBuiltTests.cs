@@ -42,6 +42,24 @@ public sealed class BondAsBuiltTests
         Assert.Empty(LayoutLaws.Breaches(changed));
     }
 
+    /// <summary>
+    /// By hand: an opening of 48 in asks for a bar within 16 in of each jamb. The bar at its right, moved by 14 in, stands further off than that, for it
+    /// was planned 3 in or more from the jamb.
+    /// </summary>
+    [Fact]
+    public void A_bar_as_built_too_far_from_an_opening_is_named()
+    {
+        var layout = WallSketch.LayOut(WallSketch.Alone(WallSketch.Straight(
+            Length.FromInches(191.875), Length.FromInches(96), Length.FromInches(7.875), (Length.FromInches(48).Mm, Length.FromInches(96).Mm, Length.FromInches(24).Mm, Length.FromInches(72).Mm))), _inch);
+        var wall = layout.Walls[0];
+        var jamb = wall.Openings[0].Placed.Right;
+        var bar = wall.Cores.Where(core => core.At > jamb).MinBy(core => core.At)!;
+        Assert.InRange((bar.At - jamb).Inches, 3, 16);
+        var (changed, _, _) = BondAsBuilt.Of(layout, [Off(wall, bar, Length.FromInches(14).Mm)]);
+        Assert.DoesNotContain(wall.Findings, finding => finding.Code == FindingCodes.BarFarFromJamb);
+        Assert.Equal(jamb, Assert.Single(changed.Walls[0].Findings, finding => finding.Code == FindingCodes.BarFarFromJamb).At!.S);
+    }
+
     /// <summary>Two inches from the wall's end there is less than the clearance of three, whatever the joints.</summary>
     [Fact]
     public void A_bar_too_near_the_end_of_a_wall_is_left()

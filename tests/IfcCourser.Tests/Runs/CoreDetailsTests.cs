@@ -14,6 +14,16 @@ public sealed class CoreDetailsTests
 {
     private static readonly BarRule _rule = BuiltInRuleSets.Get("us").Bars!;
 
+    /// <summary>Bars that rules ask for are never left out in silence.</summary>
+    [Fact]
+    public void A_catalog_without_cores_is_named_where_rules_ask_for_bars()
+    {
+        var rules = LayoutRules.For(BuiltInRuleSets.Get("us"), BuiltInCatalogs.Get("octametric"), OpeningPolicy.Keep);
+        var wall = Assert.Single(WallSketch.LayOut(WallSketch.Alone(WallSketch.Straight(In(120), In(96), rules.Catalog.Widths[^1].Actual)), rules).Walls);
+        Assert.Empty(wall.Cores);
+        Assert.Single(wall.Findings, finding => finding.Code == FindingCodes.CoreNotPossible);
+    }
+
     /// <summary>
     /// By hand: laps of 48 x 0.5 in = 24 in; a hook of 90 degrees of a No. 4 bar has 3 + 1 + 12 diameters = 8 in; the starter's legs are 6 + 24 and 8 in;
     /// lifts of 64 in; a 4 in core 96 3/8 in high holds pi / 4 x 16 x 96.375 = 1211.08 in3 = 0.019846 m3.

@@ -38,7 +38,7 @@ internal static class BarLaws
     /// <summary>Beside every opening of the rule's size or more stands a bar at each side that has a piece, within the largest distance, or a finding says that it has no room.</summary>
     private static IEnumerable<string> StandBesideOpenings(WallLayout wall, BarRule rule, Length joint)
     {
-        foreach (var opening in wall.Openings.Where(opening => opening.Interrupts && IsLarge(opening.Placed, rule)).Select(opening => opening.Placed))
+        foreach (var opening in wall.Openings.Where(opening => opening.Interrupts && IsLarge(opening.Placed, rule) && !ReachesIntoCorner(opening)).Select(opening => opening.Placed))
         {
             var beside = wall.Courses.SelectMany(course => course.Pieces).Where(piece => piece.Bottom < opening.Top && piece.Top > opening.Bottom).ToList();
             if (beside.Exists(piece => piece.To <= opening.Left && piece.To + joint >= opening.Left) && !Has(opening.Left - rule.FromJamb.Largest, opening.Left, opening))
@@ -52,9 +52,13 @@ internal static class BarLaws
             }
         }
 
+        // The corner's bar is the one beside it, and stands in its middle: the opening is in its way, as the finding says.
+        bool ReachesIntoCorner(OpeningLayout opening) =>
+            wall.Findings.Any(finding => finding.Code == FindingCodes.OpeningAtCorner && string.Equals(finding.At?.Opening, opening.Opening.GlobalId, StringComparison.Ordinal));
+
         bool Has(Length from, Length to, ElevationRect opening) =>
             Bars(wall).Any(bar => bar.At >= from && bar.At <= to && bar.Heights.From < opening.Top && bar.Heights.To > opening.Bottom)
-            || wall.Findings.Any(finding => finding.Code == FindingCodes.CoreNotPossible && finding.At?.S is { } at && at >= from && at <= to);
+            || wall.Findings.Any(finding => (finding.Code == FindingCodes.CoreNotPossible || finding.Code == FindingCodes.BarFarFromJamb) && finding.At?.S is { } at && at >= from && at <= to);
     }
 
     private static IEnumerable<(Length At, Interval Heights)> Bars(WallLayout wall) => wall.Cores.Select(core => (core.At, new Interval(core.Bottom, core.Top)))
