@@ -27,6 +27,8 @@ public static class PdfWriterTests
     {
         var written = Cultures.Each(() => PdfReading.Of(EveryItem.Sheet));
         Assert.All(written, file => Assert.Equal(written[0].Bytes, file.Bytes));
+        var drawn = Lowering.Lower(EveryItem.Sheet).OfType<TextItem>().Where(text => EveryItem.Sheet.Pens[text.Pen].IsPrinted).Select(text => text.Text);
+        Assert.All(written, file => Assert.Equal(drawn, file.Texts(0), StringComparer.Ordinal));
         Golden.Matches("every-item.pdf-page", Encoding.ASCII.GetBytes(written[0].Content(0)));
     }
 

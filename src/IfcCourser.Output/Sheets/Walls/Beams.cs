@@ -13,7 +13,7 @@ internal static class Beams
         foreach (var beam in facts.Wall.BondBeams)
         {
             var outline = OutlineOf(beam);
-            var label = Label(canvas, beam, outline);
+            var label = Label(canvas, facts, beam, outline);
             if (beam.Kind != BondBeamKind.Trough)
             {
                 ImmutableArray<ImmutableArray<Point>> holes = label is null ? [] : [ItemBox.Of(label, canvas.PerPaper).Grown(0.4 * canvas.PerPaper).Corners()];
@@ -32,9 +32,14 @@ internal static class Beams
         ? [.. outline.Select(point => new Point(point.S.Mm, point.Z.Mm))]
         : new Box(beam.From.Mm, beam.Bottom.Mm, beam.To.Mm, beam.Top.Mm).Corners();
 
-    /// <summary>The first free place from the middle outwards inside a block; failing that one that crosses joints, then one that crosses an axis; else none: the table has it.</summary>
-    private static TextItem? Label(Canvas canvas, BondBeam beam, ImmutableArray<Point> outline)
+    /// <summary>
+    /// The first free place from the middle outwards inside a block; failing that one that crosses joints, then one on a piece that is cut, whose own length has to stand there, then one that crosses an axis; else none:
+    /// the table has it.
+    /// </summary>
+    private static TextItem? Label(Canvas canvas, WallFacts facts, BondBeam beam, ImmutableArray<Point> outline)
     {
+        var cuts = facts.Wall.Courses.SelectMany(course => course.Pieces).Where(piece => !PieceBlock.IsWhole(piece))
+            .Select(piece => new Box(piece.From.Mm, piece.Bottom.Mm, piece.To.Mm, piece.Top.Mm)).ToArray();
         var places = Enumerable.Range(0, Places)
             .Select(i => 0.5 + ((i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) / (double)Places))
             .Select(share => beam.From.Mm + (share * (beam.To - beam.From).Mm))
@@ -43,8 +48,11 @@ internal static class Beams
                 Pen.Text, new Point(place.S, (place.Column.Low + place.Column.High) / 2), SheetText.BeamLabel(beam), TextHeight, TextAnchor.Middle))
             .Where(text => Polygon.Contains(outline, ItemBox.Of(text, canvas.PerPaper)))
             .ToList();
-        return places.Find(text => BoxOf(text) is var box && canvas.IsFree(box) && canvas.IsFreeOfJoints(box))
+        return places.Find(text => BoxOf(text) is var box && canvas.IsFree(box) && canvas.IsFreeOfJoints(box) && IsFreeOfCuts(box))
+            ?? places.Find(text => BoxOf(text) is var box && canvas.IsFree(box) && IsFreeOfCuts(box))
             ?? places.Find(text => canvas.IsFree(BoxOf(text))) ?? places.Find(text => canvas.IsFreeOfText(BoxOf(text)));
+
+        bool IsFreeOfCuts(Box box) => !Array.Exists(cuts, box.Overlaps);
 
         Box BoxOf(TextItem text) => ItemBox.Of(text, canvas.PerPaper);
     }
