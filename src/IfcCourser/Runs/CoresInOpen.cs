@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using IfcCourser.Geometry;
 using IfcCourser.Findings;
+using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Units;
