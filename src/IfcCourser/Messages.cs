@@ -206,6 +206,9 @@ internal static partial class Messages
     public static string CornerCoreOnJoint(int course, Length distance, Length wanted, UnitSystem units) =>
         FormattableString.Invariant($"The corner's bar, which the other wall lists, stands {Text(distance, units)} from a head joint of course {course}; {Text(wanted, units)} are asked for");
 
+    public static string CoreInOpen(string core, IEnumerable<int> courses, IEnumerable<string> others) => FormattableString.Invariant(
+        $"The corner's bar {core} stands in the open in courses {NumberRanges.Of(courses)}: neither this wall nor {string.Join(" or ", others)} has blocks around it there");
+
     public static string NoRoomForBar(string why) =>
         FormattableString.Invariant($"No masonry of this wall has room for the bar that its {why} asks for");
 

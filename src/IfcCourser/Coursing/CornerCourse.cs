@@ -8,4 +8,5 @@ namespace IfcCourser.Coursing;
 /// <param name="Bottom">Where its pieces start.</param>
 /// <param name="Whole">How high it stands over the whole corner: under a slope lower than its top.</param>
 /// <param name="Top">Where its pieces end.</param>
-internal readonly record struct CornerCourse(int Line, Length Foot, Length Bottom, Length Whole, Length Top);
+/// <param name="IsOpen">Whether an opening reaches into the corner there.</param>
+internal readonly record struct CornerCourse(int Line, Length Foot, Length Bottom, Length Whole, Length Top, bool IsOpen = false);

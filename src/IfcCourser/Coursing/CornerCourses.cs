@@ -7,8 +7,8 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// What of their courses two walls give way with at a bonded corner. Courses of the two that share height are decided together, for where
 /// one runs through the other must stop: mostly one of each on a line, and more where one wall's top or foot is divided
-/// otherwise than the other's. The wall that stands higher over the whole corner, or reaches under the other's base, runs through;
-/// else they take turns.
+/// otherwise than the other's. A wall whose opening reaches into the corner gives way, so that the other's blocks stand around the corner's
+/// middle; the wall that stands higher over the whole corner, or reaches under the other's base, runs through; else they take turns.
 /// </summary>
 /// <param name="OfFirst">By line, at what heights the first wall's courses stop at the second wall.</param>
 /// <param name="OfSecond">By line, at what heights the second wall's courses stop at the first wall.</param>
@@ -60,6 +60,12 @@ internal sealed record CornerCourses(ImmutableDictionary<int, Interval> OfFirst,
 
     private static bool FirstRunsThrough(List<CornerCourse> first, List<CornerCourse> second, CornerTurn turn)
     {
+        var (open, otherOpen) = (first.Exists(course => course.IsOpen), second.Exists(course => course.IsOpen));
+        if (open != otherOpen)
+        {
+            return otherOpen;
+        }
+
         var (top, otherTop) = (Top(first), Top(second));
         if (top != otherTop)
         {

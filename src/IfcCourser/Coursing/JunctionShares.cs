@@ -132,7 +132,8 @@ internal sealed class JunctionShares
                 var bottom = parts.Min(part => part.Box.Bottom);
                 var foot = bottom > band.Bottom || band.Kind != CourseKind.Levelling ? bottom : Length.Zero;
                 yield return new CornerCourse(
-                    band.Line, lines.Base + foot, lines.Base + bottom, lines.Base + Length.Min(WholeAt(lines.Outline, run), band.Top), lines.Base + parts.Max(part => part.Box.Top));
+                    band.Line, lines.Base + foot, lines.Base + bottom, lines.Base + Length.Min(WholeAt(lines.Outline, run), band.Top), lines.Base + parts.Max(part => part.Box.Top),
+                    IsOpen(wall, run, band));
             }
         }
     }
@@ -143,6 +144,11 @@ internal sealed class JunctionShares
         var sliver = Length.FromMm(1);
         return Length.Min(outline.HighestWithin(run.From, run.From + sliver), outline.HighestWithin(run.To - sliver, run.To));
     }
+
+    /// <summary>Whether an opening, as placed, reaches into the corner beside the course.</summary>
+    private bool IsOpen(int wall, Interval corner, CourseBand band) => _openings[wall].Any(opening =>
+        Length.Min(opening.Right, corner.To) - Length.Max(opening.Left, corner.From) > _rules.ModuleTolerance
+        && Length.Min(opening.Top, band.Top) - Length.Max(opening.Bottom, band.Bottom) > _rules.ModuleTolerance);
 
     /// <summary>Whether an opening beside the corner leaves less of the course there than any piece is long.</summary>
     private bool IsSlip(int wall, JunctionPlace place, CourseBand band)

@@ -233,6 +233,10 @@ public static class FindingCodes
         "core-in-lintel", Severity.Error, "A reinforcement core passes through a solid lintel.",
         "Move the bar beyond the bearing or use a trough lintel.");
 
+    public static readonly FindingCode CoreInOpen = Listed(
+        "core-in-open", Severity.Error, "The bar of a corner stands in the open: neither wall has blocks around it over the courses named.",
+        "Move the opening off the corner, or have a post planned there by the engineer.");
+
     public static readonly FindingCode BarsFarApart = Listed(
         "bars-far-apart", Severity.Warning, "Neighbouring bars stand further apart than the largest spacing: no place between them takes another.",
         "Move the opening or lintel that takes the place, or let the engineer accept it.");

@@ -17,7 +17,9 @@ internal static class CornerCores
     {
         var shared = walls.SelectMany(owner => owner.Cores.SelectMany(core => core.SharedWith.Select(id => (Wall: id, Owner: owner, Core: core))))
             .ToLookup(core => core.Wall, core => (core.Owner, core.Core), StringComparer.Ordinal);
-        return [.. walls.Select(wall => wall.Frame.Curve is null && shared.Contains(wall.Identity.GlobalId) ? Filled(wall, shared[wall.Identity.GlobalId], rules) : wall)];
+        ImmutableArray<WallLayout> filled =
+            [.. walls.Select(wall => wall.Frame.Curve is null && shared.Contains(wall.Identity.GlobalId) ? Filled(wall, shared[wall.Identity.GlobalId], rules) : wall)];
+        return [.. filled.Select(owner => owner.Cores.All(core => core.SharedWith.IsEmpty) ? owner : owner with { Findings = [.. owner.Findings, .. CoresInOpen.Of(owner, filled, rules)] })];
     }
 
     /// <summary>Courses whose joints stand too near a corner's bar that the other wall lists.</summary>

@@ -63,6 +63,15 @@ public sealed class CornerCoursesTests
         Assert.Empty(corner.OfSecond);
     }
 
+    /// <summary>An opening of the first wall reaches into the corner over its lower two courses: the second wall runs through both, and they take turns above.</summary>
+    [Fact]
+    public void A_wall_whose_opening_reaches_into_the_corner_gives_way()
+    {
+        var corner = Corner([.. Courses(0, _three).Select(course => course with { IsOpen = course.Line < 2 })], [.. Courses(0, _three)]);
+        Assert.Equal([0, 1], corner.OfFirst.Keys.Order());
+        Assert.Equal([2], corner.OfSecond.Keys);
+    }
+
     [Fact]
     public void Where_one_wall_has_no_masonry_the_other_is_not_stopped()
     {

@@ -69,6 +69,28 @@ public sealed class CornerCoreTests
         var core = Assert.Single(walls[1].Cores, core => core.SharedWith.Contains("W0", StringComparer.Ordinal));
         Assert.Equal(Assert.Single(walls[0].Lintels).Bottom, core.Top);
         Assert.Contains(walls[0].Findings, finding => finding.Code == FindingCodes.CoreNotPossible && finding.At!.S == Inches(160 - 3.9375));
+        var shared = Assert.Single(walls[0].CornerCores, own => own.Core == core.Id);
+        Assert.All(walls[1].Courses.Where(course => course.Bottom < core.Top), course => Assert.Contains(
+            course.Pieces.Concat(walls[0].Courses[course.Number - 1].Pieces),
+            piece => piece.Cores.Contains(core.Id, StringComparer.Ordinal) || piece.CornerCores.Contains(shared.Id, StringComparer.Ordinal)));
+        Assert.DoesNotContain(walls.SelectMany(wall => wall.Findings), finding => finding.Code == FindingCodes.CoreInOpen);
+    }
+
+    /// <summary>
+    /// The same where the other walls stand 6 in lower, on lines of their own: the wall that comes first runs through the corner from 6 in on, the other stops at it and still lists the bar.
+    /// By hand, over the other wall's base: its first course, 1/2 to 8 3/8 in, is open over 6 in, and the opening's head lies at 94 1/2 in, within the twelfth, 88 1/2 to 96 3/8 in.
+    /// </summary>
+    [Fact]
+    public void A_corner_bar_in_the_open_is_named_with_its_courses()
+    {
+        var box = WallSketch.Box(Inches(160), Inches(160), Inches(96.375), Inches(7.875));
+        var opened = box.Walls[0] with { Openings = [WallSketch.Opening(0, 128 * 25.4, 160 * 25.4, 0, 88.5 * 25.4)] };
+        var walls = WallSketch.LayOut(
+            box with { Walls = [opened with { Frame = opened.Frame with { Origin = opened.Frame.Origin with { Z = opened.Frame.Origin.Z + (6 * 25.4) } } }, .. box.Walls.Skip(1)] }, _us).Walls;
+        var core = Assert.Single(walls[1].Cores, core => core.SharedWith.Contains("W0", StringComparer.Ordinal));
+        var finding = Assert.Single(walls.SelectMany(wall => wall.Findings), finding => finding.Code == FindingCodes.CoreInOpen);
+        Assert.Equal(core.Id, finding.At!.Core);
+        Assert.Equal($"The corner's bar {core.Id} stands in the open in courses 1-12: neither this wall nor {walls[0].Identity.Label} has blocks around it there", finding.Message);
     }
 
     /// <summary>
