@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using IfcCourser.Catalogs;
+using IfcCourser.Coursing;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Reinforcement;
@@ -41,7 +42,7 @@ public sealed class BarPlacementTests
             var site = Site(wall);
             ImmutableArray<BarDemand> demands = [.. new BarDemands(site, rules, bars).All()];
             var courses = joints.Select((row, i) => (new Interval(Length.FromMm(i * 600), Length.FromMm((i + 1) * 600)), row.Select(joint => _grid * joint).ToImmutableArray())).ToList();
-            var placed = new BarPlacement(site, rules, bars).SettleAll(courses);
+            var placed = new BarPlacement(site, rules, bars, new BondEffort()).SettleAll(courses);
             var all = new AllBars(site, demands, courses, rules);
             var ours = all.Cost([.. placed.Select(bar => (bar.At, bar.Heights))]);
             var best = all.Least(_grid);
@@ -57,7 +58,7 @@ public sealed class BarPlacementTests
         var wall = WallSketch.Straight(Length.FromInches(360), Length.FromInches(96), Length.FromInches(7.875));
         var eight = new Interval<Length>(Length.FromInches(8), Length.FromInches(8));
         var bars = _rules.Set.Bars! with { LargestSpacing = Length.FromInches(spacing), FromEnd = eight };
-        var placed = new BarPlacement(Site(wall), Rules(BuiltInCatalogs.Get("aac-in"), bars, Length.FromInches(0.0625)), bars).SettleAll([]);
+        var placed = new BarPlacement(Site(wall), Rules(BuiltInCatalogs.Get("aac-in"), bars, Length.FromInches(0.0625)), bars, new BondEffort()).SettleAll([]);
         Assert.Equal(count, placed.Length);
         Assert.All(placed.Zip(placed.Skip(1)), pair => Assert.InRange((pair.Second.At - pair.First.At).Inches, gap - 1, Math.Min(spacing, gap + 1)));
     }
@@ -67,7 +68,7 @@ public sealed class BarPlacementTests
     {
         var wall = WallSketch.Straight(Length.FromInches(360), Length.FromInches(96), Length.FromInches(7.875));
         ImmutableArray<Length> below = [.. new[] { 5.1, 50.3, 95.2, 140, 185, 230, 275, 317, 355 }.Select(Length.FromInches)];
-        var placed = new BarPlacement(Site(wall) with { InLine = below }, _rules, _rules.Set.Bars!).SettleAll([]);
+        var placed = new BarPlacement(Site(wall) with { InLine = below }, _rules, _rules.Set.Bars!, new BondEffort()).SettleAll([]);
         Assert.Equal(below, placed.Select(bar => bar.At));
     }
 
@@ -80,7 +81,7 @@ public sealed class BarPlacementTests
     {
         var wall = WallSketch.Straight(_grid * 6, Length.FromMm(2400), Length.FromMm(200)) with { Openings = [WallSketch.Opening(0, 400, 800, 1200, 2000)] };
         var bars = _rules.Set.Bars! with { LargestSpacing = _grid * 3, SpacingFromHeight = Length.Zero };
-        var placed = new BarPlacement(Site(wall), Rules(_rules.Catalog, bars), bars).SettleAll([]);
+        var placed = new BarPlacement(Site(wall), Rules(_rules.Catalog, bars), bars, new BondEffort()).SettleAll([]);
         Assert.Equal([(0, 1200), (2200, 2400)], placed.Where(bar => bar.At == Length.FromMm(600)).Select(bar => (bar.Heights.From.Mm, bar.Heights.To.Mm)));
         Assert.Equal(4, placed.Length);
     }
