@@ -32,21 +32,30 @@ def problems_of(file: Path):
 
 def on_page(page, height, content):
     cells = collections.defaultdict(list)
+    lines, starts = drawn(content)
     for found in overlaps.WORD.finditer(page):
-        word = html.unescape(found.group(5))
-        left, top, right, bottom = overlaps.letters(*map(float, found.groups()[:4]), word)
+        word, given = html.unescape(found.group(5)), list(map(float, found.groups()[:4]))
+        if joins(given, height, starts):
+            continue
+        left, top, right, bottom = overlaps.letters(*given, word)
         box = (left + INTO, height - bottom + INTO, right - INTO, height - top - INTO, word)
         for x in range(int(box[0] // CELL), int(box[2] // CELL) + 1):
             for y in range(int(box[1] // CELL), int(box[3] // CELL) + 1):
                 cells[x, y].append(box)
     crossed = {}
-    for (x1, y1), (x2, y2) in strokes(content):
+    for (x1, y1), (x2, y2) in lines:
         for x in range(int(min(x1, x2) // CELL), int(max(x1, x2) // CELL) + 1):
             for y in range(int(min(y1, y2) // CELL), int(max(y1, y2) // CELL) + 1):
                 for box in cells.get((x, y), ()):
                     if passes(box, x1, y1, x2, y2):
                         crossed[box] = box[4]
     return sorted(crossed.values())
+
+
+def joins(box, height, starts):
+    """Whether poppler made one word of several texts, as of the letters of two pieces above each other: lines between them are in its box."""
+    left, top, right, bottom = box
+    return sum(left - INTO <= x <= right + INTO and height - bottom - INTO <= y <= height - top + INTO for x, y in starts) > 1
 
 
 def passes(box, x1, y1, x2, y2):
@@ -63,9 +72,10 @@ def passes(box, x1, y1, x2, y2):
     return first < last
 
 
-def strokes(content):
-    """Straight pieces of all stroked paths, points of the page."""
+def drawn(content):
+    """Straight pieces of all stroked paths, and where texts start; points of the page."""
     matrix, kept, path, start, at, stack = (1, 0, 0, 1, 0, 0), [], [], None, None, []
+    lines, starts, before = [], [], ""
     for token in content.split():
         if token[0] in "-.0123456789":
             stack.append(float(token)) if token.strip("-.0123456789") == "" else stack.clear()
@@ -89,11 +99,17 @@ def strokes(content):
         elif token == "cm":
             matrix = times(stack[-6:], matrix)
         elif token == "S":
-            yield from ((placed(matrix, a), placed(matrix, b)) for a, b in path)
+            lines += [(placed(matrix, a), placed(matrix, b)) for a, b in path]
             path = []
         elif token in ("f*", "f", "n"):
             path = []
+        elif token == "Tm":
+            text = placed(matrix, stack[-2:])
+        elif token == "Tj" and before != "()":
+            starts.append(text)
+        before = token
         stack.clear()
+    return lines, starts
 
 
 def curve(at, x1, y1, x2, y2, x3, y3):

@@ -59,7 +59,7 @@ internal static class LineBreaks
         PolylineItem path => Broken(path, letters, perPaper),
         ArcItem arc => Broken(arc, letters, perPaper),
         HatchItem hatch => Holes(hatch, letters, perPaper) is [_, ..] holes ? [hatch with { Loops = [.. hatch.Loops, .. holes] }] : [hatch],
-        DimensionItem dimension => [dimension with { Breaks = Others(dimension, letters, perPaper) }],
+        DimensionItem dimension => [dimension with { Breaks = letters }],
         BlockItem block => [Broken(block, letters, perPaper)],
         _ => [item],
     };
@@ -135,13 +135,6 @@ internal static class LineBreaks
         }
 
         return [.. holes.Select(hole => Clip.Face(hatch.Loops[0], hole)).Where(hole => hole.Length > 2)];
-    }
-
-    /// <summary>All but the dimension's own text.</summary>
-    private static ImmutableArray<Box> Others(DimensionItem dimension, ImmutableArray<Box> letters, double perPaper)
-    {
-        var own = dimension.TextAt;
-        return [.. letters.Where(ink => ink.Grown(Clear * perPaper).Nearest(own) != own)];
     }
 
     /// <summary>A definition of its own, named by its gaps, for equal names mean equal content.</summary>
