@@ -24,7 +24,7 @@ public sealed record DimensionItem(
     /// <summary>Height of the text in paper millimetres: the least legible one of ISO 3098.</summary>
     public const double TextHeight = 2.5;
 
-    /// <summary>Letters of other texts, at which its lines are broken; real millimetres.</summary>
+    /// <summary>Letters, its own among them, at which its lines are broken; real millimetres.</summary>
     public ImmutableArray<Box> Breaks { get; init; } = [];
 
     /// <summary>What is measured, in real millimetres.</summary>

@@ -6,6 +6,7 @@ using IfcCourser.Output.Sheets;
 using IfcCourser.Output.Sheets.SetOut;
 using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tests.Support;
+using IfcCourser.SettingOut;
 
 namespace IfcCourser.Output.Tests.Sheets;
 
@@ -188,16 +189,16 @@ public static partial class SetOutSheetTests
         var facts = new SetOutFacts(layout, layout.SetOut.Storeys[storey]);
         Assert.All(facts.CastIn, bar =>
         {
-            var (axis, back, on) = facts.BlockOf(bar)!.Value;
+            var (way, back, on) = facts.BlockOf(bar)!.Value;
             var wall = layout.Walls.Single(wall => wall.Identity.GlobalId == bar.Block!.Wall);
             var ends = wall.Courses.Single(course => course.Number == bar.Block!.Course).Pieces
-                .Select(piece => new[] { piece.From, piece.To }.Select(s => facts.At(wall, s, wall.Frame.Thickness / 2)).Select(at => axis == "x" ? at.X : at.Y).Order().ToArray())
-                .Single(piece => piece[0] < At(axis, bar) && piece[1] > At(axis, bar));
-            Assert.Equal(At(axis, bar) - ends[0], back.Mm, 0.01);
-            Assert.Equal(ends[1] - At(axis, bar), on.Mm, 0.01);
+                .Select(piece => new[] { piece.From, piece.To }.Select(s => facts.At(wall, s, wall.Frame.Thickness / 2)).Select(at => way == BlockWay.X ? at.X : at.Y).Order().ToArray())
+                .Single(piece => piece[0] < At(way, bar) && piece[1] > At(way, bar));
+            Assert.Equal(At(way, bar) - ends[0], back.Mm, 0.01);
+            Assert.Equal(ends[1] - At(way, bar), on.Mm, 0.01);
         });
 
-        static double At(string axis, BarSetOut bar) => axis == "x" ? bar.X.Mm : bar.Y.Mm;
+        static double At(BlockWay way, BarSetOut bar) => way == BlockWay.X ? bar.X.Mm : bar.Y.Mm;
     }
 
     /// <summary>Of yarrow's openings W001 W2 and W004 W2 are moved along the wall; bars 9, 10 and 38, 39 stand at their jambs, read off the plan and the wall sheets.</summary>

@@ -3,6 +3,7 @@ using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
+using IfcCourser.SettingOut;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.SetOut;
@@ -10,9 +11,6 @@ namespace IfcCourser.Output.Sheets.SetOut;
 /// <summary>A storey with what its set-out sheet needs of the layout.</summary>
 internal sealed class SetOutFacts
 {
-    /// <summary>Sine of the angle to an axis up to which a wall lies along it: 1 mm over 10 m.</summary>
-    private const double Straight = 1e-4;
-
     private readonly Dictionary<string, WallLayout> _walls;
 
     /// <param name="part">Null for the whole storey.</param>
@@ -25,7 +23,7 @@ internal sealed class SetOutFacts
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         _walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         CastIn = [.. Storey.Bars.Where(bar => bar.IsCastIn)];
-        Held = [.. CastIn.Where(IsHeld).Select(bar => bar.Number)];
+        Held = [.. CastIn.Where(bar => HeldBars.IsHeld(WallOf(bar), CoreOf(bar))).Select(bar => bar.Number)];
         Near = [.. CastIn.Where(bar => WallOf(bar).Findings.Any(finding => finding.Code == FindingCodes.CoreOnJoint && finding.At?.Core == bar.Core)).Select(bar => bar.Number)];
     }
 
@@ -76,32 +74,8 @@ internal sealed class SetOutFacts
     /// <summary>What is cast in for a bar of <see cref="CastIn"/>.</summary>
     public StarterBar StarterOf(BarSetOut bar) => CoreOf(bar).Bars!.Starter!;
 
-    /// <summary>
-    /// The block over a bar: along which axis it lies, and from the bar to its ends, back towards zero and on away from it; where it lies along neither
-    /// axis, along its wall's face, back towards the point that this is measured from.
-    /// </summary>
-    public (string Axis, Length Back, Length On)? BlockOf(BarSetOut bar)
-    {
-        if (bar.Block is not { } block)
-        {
-            return null;
-        }
-
-        var direction = _walls[block.Wall].Frame.Direction;
-        var (x, y) = (Vector2.Dot(direction, Whole.Axes.Along), Vector2.Dot(direction, Whole.Axes.Along.Left));
-        var axis = Math.Abs(y) < Straight ? "x" : Math.Abs(x) < Straight ? "y" : SetOutText.AlongFace;
-        var isBackwards = axis == "x" ? x < 0 : axis == "y" && y < 0;
-        return isBackwards ? (axis, block.After, block.Before) : (axis, block.Before, block.After);
-    }
-
-    /// <summary>Beside an opening that was moved along the wall, or in the way of one as it was drawn.</summary>
-    private bool IsHeld(BarSetOut bar)
-    {
-        var (wall, core) = (WallOf(bar), CoreOf(bar));
-        return wall.Findings.Any(finding => finding.Code == FindingCodes.BarInDoorway && finding.At?.Core == bar.Core)
-            || (core.Why.Contains("jamb", StringComparer.Ordinal) && wall.Openings.Where(opening => opening.Interrupts).MinBy(opening => Length.Min(Length.Abs(core.At - opening.Placed.Left), Length.Abs(core.At - opening.Placed.Right))) is { } nearest
-                && (nearest.Placed.Left != nearest.Design.Left || nearest.Placed.Right != nearest.Design.Right));
-    }
+    /// <summary>Ends of the block over a bar; null where none stands there.</summary>
+    public BlockEnds? BlockOf(BarSetOut bar) => bar.Block is { } block ? BlockEnds.Of(block, _walls[block.Wall].Frame, Whole.Axes) : null;
 
     /// <summary>The wall's sheet, such as W003.</summary>
     public string WallNumber(string globalId) => WallNumbers.Sheet(Layout, _walls[globalId]);

@@ -41,7 +41,7 @@ internal static class SetOutPanels
         facts.CastIn.Select(bar => (Bar: bar, Block: facts.BlockOf(bar))).Select(row => ImmutableArray.Create(
             Number(row.Bar.Number),
             $"{facts.WallNumber(row.Bar.Wall)} {row.Bar.Core}",
-            row.Block?.Axis ?? "-",
+            row.Block is { } block ? SetOutText.Of(block.Way) : "-",
             row.Block is { } back ? facts.Text.Piece(back.Back) : "-",
             row.Block is { } on ? facts.Text.Piece(on.On) : "-",
             facts.Text.Piece(facts.StarterOf(row.Bar).StickUp),

@@ -1,6 +1,7 @@
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
+using IfcCourser.SettingOut;
 using IfcCourser.Units;
 using IfcCourser.Walls;
 using static System.FormattableString;
@@ -16,9 +17,6 @@ internal static class SetOutText
     public const string Checks = "Bars: ends of the block above, as built";
     public const string RunningOn = "Bars that run on from below: check";
     public const string Held = "held";
-
-    /// <summary>Of a block that lies along neither axis.</summary>
-    public const string AlongFace = "face";
     public const string SkewBars = "Bars of skew walls";
     public const string ControlPoints = "Control points: set out first";
     public const string Diagonals = "Diagonals";
@@ -49,6 +47,13 @@ internal static class SetOutText
     {
         ControlLineKind.GridLine => line.Tag.Length > 0 ? "grid " + line.Tag : "grid",
         ControlLineKind.SlabEdge => "slab",
+        _ => "face",
+    };
+
+    public static string Of(BlockWay way) => way switch
+    {
+        BlockWay.X => "x",
+        BlockWay.Y => "y",
         _ => "face",
     };
 
@@ -126,7 +131,7 @@ internal static class SetOutText
         var (layout, text) = (facts.Layout, facts.Text);
         yield return Invariant($"Bars {NumberRanges.Of(facts.CastIn.Select(bar => bar.Number))}: {Sizes(facts)}. A bar at a corner belongs to both walls and has one number.");
         yield return "Place bars to their middles. Back and On: from the bar's middle to the ends of the block that stands over it, along x or y as column In says, Back towards the zero line and On away from it"
-            + $"{(facts.CastIn.Any(bar => bar.OnFace is not null) ? "; face: along the wall's face, Back towards its point" : string.Empty)}. A bar that moves must keep {text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
+            + $"{(facts.CastIn.Any(bar => facts.BlockOf(bar)?.Way == BlockWay.Face) ? "; face: along the wall's face, Back towards its start, from which bars of skew walls are measured" : string.Empty)}. A bar that moves must keep {text.WithUnit(layout.Rules.CoreClearance)} to the middle of every joint.";
         if (!facts.Held.IsEmpty)
         {
             yield return $"Held ({NumberRanges.Of(facts.Held)}): these stand by openings that are not where they were drawn. Cast them in only when the designer has agreed to the openings as on the wall sheets.";
