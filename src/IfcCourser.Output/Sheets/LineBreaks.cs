@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using IfcCourser.Output.Sheets.Details;
 
 namespace IfcCourser.Output.Sheets;
@@ -137,16 +139,18 @@ internal static class LineBreaks
         return [.. holes.Select(hole => Clip.Face(hatch.Loops[0], hole)).Where(hole => hole.Length > 2)];
     }
 
-    /// <summary>A definition of its own, named by its gaps, for equal names mean equal content.</summary>
+    /// <summary>A definition of its own, named by a sum over its gaps, for equal names mean equal content; names of blocks end at 255 letters in DXF (from memory).</summary>
     private static BlockItem Broken(BlockItem block, ImmutableArray<Box> letters, double perPaper)
     {
         var inside = letters.Select(ink => Whole(ink.Moved(block.At * -1))).ToImmutableArray();
         var items = block.Definition.Items.SelectMany(item => Broken(item, inside, perPaper)).ToImmutableArray();
         return items.SequenceEqual(block.Definition.Items)
             ? block
-            : block with { Definition = block.Definition with { Name = block.Definition.Name + string.Concat(inside.Select(Name)), Items = items } };
+            : block with { Definition = block.Definition with { Name = block.Definition.Name + "-GAP_" + Sum(inside), Items = items } };
 
-        static string Name(Box gap) => string.Create(CultureInfo.InvariantCulture, $"-GAP_{gap.Left * 1000:0}_{gap.Bottom * 1000:0}_{gap.Right * 1000:0}_{gap.Top * 1000:0}");
+        static string Sum(IEnumerable<Box> gaps) => Convert.ToHexString(SHA256.HashData(Encoding.ASCII.GetBytes(string.Concat(gaps.Select(Text)))).AsSpan(0, 8));
+
+        static string Text(Box gap) => string.Create(CultureInfo.InvariantCulture, $"{gap.Left * 1000:0}_{gap.Bottom * 1000:0}_{gap.Right * 1000:0}_{gap.Top * 1000:0} ");
     }
 
     /// <summary>In whole micrometres.</summary>

@@ -47,6 +47,26 @@ public static class TextCrossingTests
         Assert.Equal(6, Assert.Single(drawn.OfType<PolylineItem>()).Points.Length);
     }
 
+    /// <summary>Names of blocks end at 255 letters in DXF (from memory); blocks broken elsewhere are others.</summary>
+    [Fact]
+    public static void Blocks_broken_at_many_texts_have_names_of_their_own_that_DXF_takes()
+    {
+        var canvas = new Canvas(1);
+        var block = new BlockDefinition("B", [PolylineItem.Rectangle(Pen.WholeBlock, new Box(0, 0, 400, 10))], []);
+        foreach (var (low, step) in new[] { (0, 8), (100, 9) })
+        {
+            canvas.Add(new BlockItem(Pen.WholeBlock, block, new Point(0, low), []));
+            foreach (var i in Enumerable.Range(1, 40))
+            {
+                canvas.Write(new TextItem(Pen.Text, new Point(i * step, low - 1), "H", 2.5));
+            }
+        }
+
+        var names = canvas.Drawn().OfType<BlockItem>().Select(item => item.Definition.Name).ToList();
+        Assert.Equal(2, names.Distinct(StringComparer.Ordinal).Count());
+        Assert.All(names, name => Assert.InRange(name.Length, 2, 255));
+    }
+
     /// <summary>Small models, each with what is odd about it.</summary>
     [Fact]
     public static void No_line_runs_through_a_text_of_any_fixture() => Assert.Empty(
