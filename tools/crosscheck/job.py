@@ -1,6 +1,7 @@
 """One model through the command and through every outside reader."""
 import collections
 import contextlib
+import crossings
 import json
 import re
 import resource
@@ -197,7 +198,7 @@ def check_sheets(result, layout, out, tools):
         result.problems += sheets.missing_layouts(written, out / folder)
     read = sheets.read(files["walls"], result.kind)
     result.problems += sheets.problems_of(read + files["set-out"], tools.node, layout if len(read) == len(files["walls"]) else None)
-    result.problems += [text for folder in files for file in sorted((out / folder).glob("*.pdf")) for text in overlaps.problems_of(file)]
+    result.problems += [text for folder in files for file in sorted((out / folder).glob("*.pdf")) for check in (overlaps, crossings) for text in check.problems_of(file)]
     if result.kind == "real" or result.model.removesuffix(".ifc") in HOUSES:
         result.problems += printing.problems_of(printing.some(files, result.kind))
     result.problems += [text for folder in ("set-out", "walls") for text in pages.problems_of(out / folder)]

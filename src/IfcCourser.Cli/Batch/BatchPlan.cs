@@ -64,6 +64,11 @@ internal sealed record BatchPlan(ImmutableArray<PlannedLot> Lots, ImmutableArray
     {
         try
         {
+            if (InputFile.Empty(path) is not null)
+            {
+                return new ModelFile(null, 0);
+            }
+
             using var stream = File.OpenRead(path);
             return new ModelFile(Convert.ToHexStringLower(SHA256.HashData(stream)), stream.Length);
         }

@@ -12,7 +12,7 @@ internal static class EarlierSets
     public static HashSet<long> Find(IfcModel model)
     {
         var instances = model.Instances;
-        var dropped = instances.All("IFCPROPERTYSET", "IFCELEMENTQUANTITY").Where(set => IsOurs(model, set)).Select(set => set.Id).ToHashSet();
+        var dropped = Ours(model, "IFCPROPERTYSET").Concat(Ours(model, "IFCELEMENTQUANTITY")).Select(set => set.Id).ToHashSet();
         if (dropped.Count == 0)
         {
             return dropped;
@@ -44,7 +44,16 @@ internal static class EarlierSets
     /// <summary>Whether a model is the parts file of an earlier run, whose walls are blocks without bodies of their own.</summary>
     public static bool HavePieces(IfcModel model) =>
         model.Instances.All("IFCBUILDINGELEMENTPART").Any()
-        && model.Instances.All("IFCPROPERTYSET").Any(set => set["Name"].AsString is SetNames.Piece && IsOurs(model, set));
+        && Ours(model, "IFCPROPERTYSET").Any(set => set["Name"].AsString is SetNames.Piece);
+
+    private static IEnumerable<IfcEntity> Ours(IfcModel model, string type) => model.File.InstancesOf(type)
+        .Where(id => MayBeOurs(model.File.TextOf(id)))
+        .Select(id => model.Find(id))
+        .OfType<IfcEntity>()
+        .Where(set => IsOurs(model, set));
+
+    /// <summary>The names of our sets begin with the generator's; a backslash may hide letters. Few of a large model's sets are worth parsing.</summary>
+    private static bool MayBeOurs(ReadOnlySpan<byte> text) => text.IndexOf("IfcCourser"u8) >= 0 || text.Contains((byte)'\\');
 
     private static bool IsOurs(IfcModel model, IfcEntity set)
     {

@@ -11,5 +11,5 @@ internal static class Generator
     public static string Version => typeof(Layout).Assembly.GetName().Version!.ToString(3);
 
     /// <summary>Name and version.</summary>
-    public static StepValue Full => StepValue.String($"{Name} {Version}");
+    public static StepValue Full { get; } = StepValue.String($"{Name} {Version}");
 }

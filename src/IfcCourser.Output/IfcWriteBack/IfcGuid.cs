@@ -22,7 +22,7 @@ internal sealed class IfcGuid
         _used = new HashSet<string>(StringComparer.Ordinal);
         foreach (var id in file.Ids)
         {
-            if (!dropped.Contains(id) && FirstString(file.TextOf(id)) is { IsEmpty: false } guid && IsOfHash(guid))
+            if (FirstString(file, id) is { IsEmpty: false } guid && IsOfHash(guid) && !dropped.Contains(id))
             {
                 _used.Add(Encoding.ASCII.GetString(guid));
             }
@@ -80,14 +80,29 @@ internal sealed class IfcGuid
         return first >= 0 && second >= 0 && (((first << 2) | (second >> 4)) & 0xF) == 8;
     }
 
-    /// <summary>An instance's first parameter where it has the length of a GlobalId; else empty.</summary>
-    private static ReadOnlySpan<byte> FirstString(ReadOnlySpan<byte> instance)
+    /// <summary>An instance's first parameter where it has the length of a GlobalId; else empty, or what is no GlobalId.</summary>
+    private static ReadOnlySpan<byte> FirstString(StepFile file, long id)
     {
-        var open = instance.IndexOf((byte)'(');
-        var quote = open < 0 ? -1 : open + 1 + instance[(open + 1)..].IndexOfAnyExcept(" \t\r\n"u8);
-        return quote > open && instance.Length > quote + Characters + 1
-            && instance[quote] == '\'' && instance[quote + Characters + 1] == '\''
-                ? instance.Slice(quote + 1, Characters)
-                : [];
+        // Room for a number, a name and a GlobalId as programs write them; only where there is more before it is the instance's end looked for.
+        const int Usual = 128;
+        var head = file.HeadOf(id, Usual);
+        var quote = FirstValue(head);
+        if (quote < 0 || quote + Characters + 1 >= head.Length)
+        {
+            head = file.TextOf(id);
+            quote = FirstValue(head);
+        }
+
+        return quote >= 0 && quote + Characters + 1 < head.Length && head[quote] == '\'' && head[quote + Characters + 1] == '\''
+            ? head.Slice(quote + 1, Characters)
+            : [];
+    }
+
+    /// <summary>Where an instance's first parameter starts; -1 where the text ends before it.</summary>
+    private static int FirstValue(ReadOnlySpan<byte> text)
+    {
+        var open = text.IndexOf((byte)'(');
+        var length = open < 0 ? -1 : text[(open + 1)..].IndexOfAnyExcept(" \t\r\n"u8);
+        return length < 0 ? -1 : open + 1 + length;
     }
 }

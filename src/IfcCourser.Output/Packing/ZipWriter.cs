@@ -4,14 +4,16 @@ using System.Text;
 namespace IfcCourser.Output.Packing;
 
 /// <summary>
-/// Writes a zip file (PKWARE APPNOTE 6.3.10, 4.3 and 4.4, no zip64); entries are packed where that makes them smaller. Of our own, because the runtime's
-/// writer puts the machine it runs on into each entry, and packs as its version packs.
+/// Writes a zip file (PKWARE APPNOTE 6.3.10, 4.3 to 4.5); entries are packed where that makes them smaller. Of our own, because the runtime's
+/// writer puts the machine it runs on into each entry, and packs as its version packs. Records of zip64 stand only where there are 65,535 entries or
+/// 4 GB, so that readers without it take all other files. An entry alone stays below: its bytes are in memory.
 /// </summary>
-/// <param name="stream">Where it goes; need not seek.</param>
+/// <param name="stream">Where it goes; need not seek. Places are counted from the start of one that can.</param>
 /// <param name="time">Of all entries, to two seconds; years before 1980 and after 2107 can't be said and become the nearest.</param>
 internal sealed class ZipWriter(Stream stream, DateTime time)
 {
     private const ushort Version = 20;
+    private const ushort Zip64Version = 45;
     private const ushort Utf8Names = 1 << 11;
 
     private const ushort Stored = 0;
@@ -19,7 +21,7 @@ internal sealed class ZipWriter(Stream stream, DateTime time)
 
     private readonly List<Entry> _entries = [];
     private readonly (ushort Time, ushort Date) _stamp = Stamp(time);
-    private uint _written;
+    private ulong _written = stream.CanSeek ? (ulong)stream.Position : 0;
 
     public void Add(string name, ReadOnlySpan<byte> content)
     {
@@ -39,15 +41,30 @@ internal sealed class ZipWriter(Stream stream, DateTime time)
         foreach (var entry in _entries)
         {
             // Made by version 2.0 on no system in particular (0, FAT): neither attributes nor comment.
+            byte[] far = entry.Offset < uint.MaxValue ? [] : [.. U16(0x0001), .. U16(sizeof(ulong)), .. U64(entry.Offset)];
             Write([
-                .. U32(0x02014b50), .. U16(Version), .. U16(Version), .. Common(entry), .. U16((ushort)entry.Name.Length), .. U16(0), .. U16(0), .. U16(0), .. U16(0),
-                .. U32(0), .. U32(entry.Offset), .. entry.Name,
+                .. U32(0x02014b50), .. U16(Version), .. U16(far.Length == 0 ? Version : Zip64Version), .. Common(entry), .. U16((ushort)entry.Name.Length), .. U16((ushort)far.Length), .. U16(0), .. U16(0), .. U16(0),
+                .. U32(0), .. U32(Capped(entry.Offset)), .. entry.Name, .. far,
             ]);
         }
 
-        var count = (ushort)_entries.Count;
-        Write([.. U32(0x06054b50), .. U16(0), .. U16(0), .. U16(count), .. U16(count), .. U32(_written - start), .. U32(start), .. U16(0)]);
+        var (end, count) = (_written, (ulong)_entries.Count);
+        if (count >= ushort.MaxValue || end >= uint.MaxValue)
+        {
+            // Both counts and both places in 64 bits, and where they stand (4.3.14 and 4.3.15).
+            const ulong LengthBehindItself = 44;
+            Write([
+                .. U32(0x06064b50), .. U64(LengthBehindItself), .. U16(Zip64Version), .. U16(Zip64Version), .. U32(0), .. U32(0), .. U64(count), .. U64(count), .. U64(end - start), .. U64(start),
+                .. U32(0x07064b50), .. U32(0), .. U64(end), .. U32(1),
+            ]);
+        }
+
+        var few = (ushort)Math.Min(count, ushort.MaxValue);
+        Write([.. U32(0x06054b50), .. U16(0), .. U16(0), .. U16(few), .. U16(few), .. U32(Capped(end - start)), .. U32(Capped(start)), .. U16(0)]);
     }
+
+    /// <summary>What does not fit is all ones: the reader then looks into the record of zip64.</summary>
+    private static uint Capped(ulong value) => (uint)Math.Min(value, uint.MaxValue);
 
     /// <summary>Flags, method, time, date, check and both sizes.</summary>
     private byte[] Common(Entry entry) =>
@@ -56,7 +73,7 @@ internal sealed class ZipWriter(Stream stream, DateTime time)
     private void Write(ReadOnlySpan<byte> bytes)
     {
         stream.Write(bytes);
-        _written = checked(_written + (uint)bytes.Length);
+        _written += (uint)bytes.Length;
     }
 
     /// <summary>MS-DOS time and date (4.4.6).</summary>
@@ -80,5 +97,12 @@ internal sealed class ZipWriter(Stream stream, DateTime time)
         return bytes;
     }
 
-    private readonly record struct Entry(byte[] Name, ushort Method, uint Crc, uint Packed, uint Size, uint Offset);
+    private static byte[] U64(ulong value)
+    {
+        var bytes = new byte[sizeof(ulong)];
+        BinaryPrimitives.WriteUInt64LittleEndian(bytes, value);
+        return bytes;
+    }
+
+    private readonly record struct Entry(byte[] Name, ushort Method, uint Crc, uint Packed, uint Size, ulong Offset);
 }

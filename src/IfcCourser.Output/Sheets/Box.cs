@@ -40,23 +40,19 @@ public readonly record struct Box(double Left, double Bottom, double Right, doub
     public (double From, double To)? On(Point from, Point to)
     {
         var (first, last) = (0.0, 1.0);
-        foreach (var (start, end, low, high) in new[] { (from.X, to.X, Left, Right), (from.Y, to.Y, Bottom, Top) })
+        return Narrow(from.X, to.X, Left, Right, ref first, ref last) && Narrow(from.Y, to.Y, Bottom, Top, ref first, ref last) && first < last ? (first, last) : null;
+
+        static bool Narrow(double start, double end, double low, double high, ref double first, ref double last)
         {
             if (start == end)
             {
-                if (start < low || start > high)
-                {
-                    return null;
-                }
-
-                continue;
+                return start >= low && start <= high;
             }
 
             var (a, b) = ((low - start) / (end - start), (high - start) / (end - start));
             (first, last) = (Math.Max(first, Math.Min(a, b)), Math.Min(last, Math.Max(a, b)));
+            return true;
         }
-
-        return first < last ? (first, last) : null;
     }
 
     /// <summary>Counter-clockwise from the lower left.</summary>

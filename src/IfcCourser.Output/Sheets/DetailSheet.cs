@@ -35,7 +35,7 @@ internal static class DetailSheet
     public static Sheet Compose(Layout layout, DetailPage drawn, int page, int count, SheetContext context)
     {
         var (number, name) = (DetailText.Number(page), DetailText.Page(page, count));
-        var views = drawn.Details.Zip(drawn.At, (one, at) => new View(one.Detail.Title, drawn.Scale, one.Canvas.Extent, at, [.. one.Canvas.Items]));
+        var views = drawn.Details.Zip(drawn.At, (one, at) => new View(one.Detail.Title, drawn.Scale, one.Canvas.Extent, at, one.Canvas.Drawn()));
         var title = SheetFrame.Title(layout) with { IdentificationNumber = number, Title = name, DocumentType = DetailText.DocumentType, Scale = drawn.Scale.Label };
         return SheetFrame.Assembled(SheetText.SheetName(number, name), drawn.Paper, layout.Rules.Catalog.Units, context, title, [.. views], drawn.Panels);
     }

@@ -24,6 +24,9 @@ public sealed record DimensionItem(
     /// <summary>Height of the text in paper millimetres: the least legible one of ISO 3098.</summary>
     public const double TextHeight = 2.5;
 
+    /// <summary>Letters, its own among them, at which its lines are broken; real millimetres.</summary>
+    public ImmutableArray<Box> Breaks { get; init; } = [];
+
     /// <summary>What is measured, in real millimetres.</summary>
     public double Measured => Axis == DimensionAxis.Horizontal ? Math.Abs(To.X - From.X) : Math.Abs(To.Y - From.Y);
 
@@ -40,5 +43,6 @@ public sealed record DimensionItem(
         Line = Line + (Axis == DimensionAxis.Horizontal ? by.Y : by.X),
         LineFrom = LineFrom + (Axis == DimensionAxis.Horizontal ? by.X : by.Y),
         TextAt = TextAt + by,
+        Breaks = [.. Breaks.Select(letters => letters.Moved(by))],
     };
 }

@@ -17,7 +17,7 @@ public static class DimensionPicture
     /// <param name="perPaper">Real millimetres in one paper millimetre.</param>
     public static ImmutableArray<SheetItem> Draw(DimensionItem dimension, double perPaper)
     {
-        var parts = ImmutableArray.CreateBuilder<SheetItem>();
+        var parts = ImmutableArray.CreateBuilder<LineItem>();
         parts.Add(new LineItem(Pen.Dimension, LineFrom(dimension), dimension.LineEnd));
         parts.AddRange(Stroke45(dimension.LineEnd, perPaper));
         parts.AddRange(Extension(dimension.To, dimension.LineEnd, perPaper));
@@ -31,23 +31,25 @@ public static class DimensionPicture
             parts.AddRange(Leader(dimension, perPaper));
         }
 
-        parts.Add(new TextItem(
-            Pen.Dimension, dimension.TextAt, dimension.Text, DimensionItem.TextHeight, TextAnchor.Middle, dimension.TextDegrees));
-        return parts.ToImmutable();
+        return [.. parts.SelectMany(line => LineBreaks.Broken(line, dimension.Breaks, perPaper)), TextOf(dimension)];
     }
+
+    /// <summary>In the dimension's own millimetres, its height in paper millimetres.</summary>
+    public static TextItem TextOf(DimensionItem dimension) =>
+        new(Pen.Dimension, dimension.TextAt, dimension.Text, DimensionItem.TextHeight, TextAnchor.Middle, dimension.TextDegrees);
 
     private static Point LineFrom(DimensionItem dimension) => dimension.Axis == DimensionAxis.Horizontal
         ? new Point(dimension.LineFrom, dimension.Line)
         : new Point(dimension.Line, dimension.LineFrom);
 
-    private static IEnumerable<SheetItem> Stroke45(Point at, double perPaper)
+    private static IEnumerable<LineItem> Stroke45(Point at, double perPaper)
     {
         var half = new Point(Stroke, Stroke) * perPaper;
         return [new LineItem(Pen.Dimension, at - half, at + half)];
     }
 
     /// <summary>None where the measured point lies on the dimension line.</summary>
-    private static IEnumerable<SheetItem> Extension(Point measured, Point onLine, double perPaper)
+    private static IEnumerable<LineItem> Extension(Point measured, Point onLine, double perPaper)
     {
         var way = onLine - measured;
         var length = Math.Abs(way.X) + Math.Abs(way.Y);
@@ -61,7 +63,7 @@ public static class DimensionPicture
     }
 
     /// <summary>From the station to its text where the text had to step aside.</summary>
-    private static IEnumerable<SheetItem> Leader(DimensionItem dimension, double perPaper)
+    private static IEnumerable<LineItem> Leader(DimensionItem dimension, double perPaper)
     {
         var half = (TextMetrics.Width(dimension.Text, DimensionItem.TextHeight) / 2 + 0.5) * perPaper;
         var towards = dimension.TextAt - dimension.LineEnd;

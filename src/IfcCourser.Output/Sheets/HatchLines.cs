@@ -3,6 +3,9 @@ namespace IfcCourser.Output.Sheets;
 /// <summary>Draws a hatch out as lines.</summary>
 public static class HatchLines
 {
+    /// <summary>Shorter than this, as a share of the lines' distance, is no line: edges of a hole that lie on those of the face.</summary>
+    private const double Least = 1e-6;
+
     /// <summary>Lines of a line hatch; a solid one as it is.</summary>
     /// <param name="hatch">In any millimetres; lines lie on one grid through the origin, so neighbouring faces match.</param>
     /// <param name="perPaper">Millimetres of the hatch's loops in one paper millimetre.</param>
@@ -23,7 +26,10 @@ public static class HatchLines
             var crossings = loops.SelectMany(loop => Crossings(loop, y)).Order().ToArray();
             for (var i = 0; i + 1 < crossings.Length; i += 2)
             {
-                lines.Add(new LineItem(hatch.Pen, Turned(crossings[i]), Turned(crossings[i + 1])));
+                if (crossings[i + 1] - crossings[i] > Least * spacing)
+                {
+                    lines.Add(new LineItem(hatch.Pen, Turned(crossings[i]), Turned(crossings[i + 1])));
+                }
             }
 
             Point Turned(double x) => new((x * cos) - (y * sin), (x * sin) + (y * cos));

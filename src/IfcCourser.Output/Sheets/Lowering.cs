@@ -39,10 +39,7 @@ public static class Lowering
     private static IEnumerable<SheetItem> Open(BlockItem block, Placement at)
     {
         var inner = new Placement(at.Point(block.At), at.Factor);
-        var texts = block.Definition.Attributes.Zip(block.Values)
-            .Where(pair => pair.First.Display == AttributeDisplay.Shown && pair.Second.Length > 0)
-            .Select(pair => new TextItem(pair.First.Pen, pair.First.At, pair.Second, pair.First.Height, pair.First.Anchor));
-        return block.Definition.Items.Concat(texts).SelectMany(item => Lower(item, inner));
+        return block.Definition.Items.Concat(block.ShownTexts()).SelectMany(item => Lower(item, inner));
     }
 
     private readonly record struct Placement(Point Origin, double Factor)

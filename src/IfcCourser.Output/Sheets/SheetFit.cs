@@ -120,7 +120,7 @@ internal sealed record SheetFit(DrawingScale Scale, Canvas Canvas, Arrangement A
     /// <summary>The sheet with its frame and title block.</summary>
     public Sheet Assembled(string name, string view, UnitSystem units, SheetContext context, TitleBlock title)
     {
-        var shown = new View(view, Scale, Canvas.Extent, Arrangement.View, [.. Canvas.Items]);
+        var shown = new View(view, Scale, Canvas.Extent, Arrangement.View, Canvas.Drawn());
         return SheetFrame.Assembled(name, Paper, units, context, title, [shown], Arrangement.Panels);
     }
 

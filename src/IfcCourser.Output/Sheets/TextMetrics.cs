@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace IfcCourser.Output.Sheets;
 
 /// <summary>How much paper a line of text takes, whatever font draws it: never less than a wide sans serif face needs.</summary>
@@ -20,9 +22,20 @@ public static class TextMetrics
         871, 869, 381, 381, 794, 381, 1336, 869, 839, 871, 871, 564, 715, 538, 869, 812, 1122, 812, 812, 720, 873, 462, 873, 1149,
     ];
 
+    /// <summary>Letters and signs that stand on the base line; outside ASCII any may hang below it.</summary>
+    private static readonly SearchValues<char> _upright = SearchValues.Create(" !\"#%&'*+-.0123456789:<=>?ABCDEFGHIJKLMNOPRSTUVWXYZ^`abcdefhiklmnorstuvwxz~");
+
     /// <summary>Width of a line of text in paper millimetres.</summary>
-    public static double Width(string text, double height) =>
-        text.Sum(c => c - FirstAscii is >= 0 and var i && i < _widths.Length ? _widths[i] : Other) * height / 1000;
+    public static double Width(string text, double height)
+    {
+        var sum = 0;
+        foreach (var c in text)
+        {
+            sum += c - FirstAscii is >= 0 and var i && i < _widths.Length ? _widths[i] : Other;
+        }
+
+        return sum * height / 1000;
+    }
 
     /// <summary>The upright box around a text whose place and height are in paper millimetres; turned by 0 or 90 degrees.</summary>
     public static Box BoxOf(TextItem text)
@@ -33,6 +46,15 @@ public static class TextMetrics
         var box = new Box(left, bottom - (Descent * text.Height), left + width, bottom + text.Height);
         var turned = text.Degrees == 0 ? box : new Box(-box.Top, box.Left, -box.Bottom, box.Right);
         return turned.Moved(text.At);
+    }
+
+    /// <summary>The box around the letters themselves: down to the base line, or below it where a letter hangs.</summary>
+    /// <inheritdoc cref="BoxOf"/>
+    public static Box InkOf(TextItem text)
+    {
+        var box = BoxOf(text);
+        var free = text.Text.AsSpan().ContainsAnyExcept(_upright) ? 0 : Descent * text.Height;
+        return text.Degrees == 0 ? box with { Bottom = box.Bottom + free } : box with { Right = box.Right - free };
     }
 
     /// <summary>Lines of words, none wider than <paramref name="width"/> paper millimetres unless it is one word.</summary>

@@ -20,7 +20,7 @@ public static class WallSheet
     internal static Sheet Compose(Layout layout, WallPage page, SheetContext context)
     {
         var (title, views) = (Title(page), page.Views.Zip(page.At, (view, at) => new View(
-            page.Views.Length == 1 ? SheetText.ElevationView : SheetText.ElevationOf(view.Facts.Number), page.Scale, view.Canvas.Extent, at, [.. view.Canvas.Items])));
+            page.Views.Length == 1 ? SheetText.ElevationView : SheetText.ElevationOf(view.Facts.Number), page.Scale, view.Canvas.Extent, at, view.Canvas.Drawn())));
         var block = SheetFrame.Title(layout, page.Views[0].Facts.Wall.Identity.Storey) with
         {
             IdentificationNumber = page.Number,

@@ -21,6 +21,7 @@ internal static class PointsText
         yield return Invariant($"Rotation: eastings grow {Math.Round(survey.RotationDegrees, 6) + 0.0:0.######} degrees counter-clockwise from the model's x axis");
         yield return Invariant($"Scale: {survey.Scale:0.##########}, map length to model length");
         yield return Invariant($"Elevation: the model's heights plus {survey.Height / (isInch ? MmInFoot : MmInMetre):0.####}");
+        yield return "Columns: point as on the set-out sheet; elevation of a bar's foot, where its wall starts, or of the slab's top; wall: the GlobalId of the bar's wall; core: its id in that wall";
         yield return "Codes: BAR cast into the slab; BARON runs on from the bar of the wall below; BARUP starts over a lintel or beam; CORNER of the walls' outer faces; FACE start of a skew wall's left face; SLAB corner; GRID crossing";
         yield return "Check two known points before use. The bars come from the rule set of the run; a licensed engineer confirms them.";
     }

@@ -27,7 +27,7 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
 
         var single = allowed.Select((rows, s) => rows.Select(row => segments[s].Rows[row].Cost).ToArray()).ToList();
         var costs = pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair), allowed[pair.Lower], allowed[pair.Upper])));
-        solvers.Effort.SpendComparisons(LeastSum.Entries([.. allowed.Select(rows => rows.Length)], pairs));
+        solvers.Effort.SpendEntries(LeastSum.Entries([.. allowed.Select(rows => rows.Length)], pairs));
         var chosen = LeastSum.Solve(single, costs);
         return [.. chosen.Select((row, s) => allowed[s][row])];
     }

@@ -23,6 +23,11 @@ internal sealed record IfcZip(string Sha256, ReadOnlyMemory<byte> Bytes)
     {
         try
         {
+            if (InputFile.Empty(path) is { } fault)
+            {
+                return fault;
+            }
+
             using var stream = File.OpenRead(path);
             var sha256 = Convert.ToHexStringLower(SHA256.HashData(stream));
             stream.Position = 0;
@@ -48,7 +53,7 @@ internal sealed record IfcZip(string Sha256, ReadOnlyMemory<byte> Bytes)
             return new Fault(
                 path, null, null, isFolder ? "this is a folder, not a file" : "the file may not be read", "Check the path and the file's permissions.");
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or NotSupportedException)
         {
             return new Fault(path, null, null, "the file can't be opened", "Close programs that use it, or copy it elsewhere.");
         }

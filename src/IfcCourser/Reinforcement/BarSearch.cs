@@ -131,7 +131,7 @@ internal sealed class BarSearch(
         return new Beginning(cost, last.ToImmutable(), met, new PlacedBar(c, s, beginning.Bars));
     }
 
-    private List<Beginning> Few(List<Beginning> beginnings) => beginnings.Count <= FewKept || effort.MaySearch()
+    private List<Beginning> Few(List<Beginning> beginnings) => beginnings.Count <= FewKept || effort.MaySearchBars()
         ? beginnings
         : [.. Enumerable.Range(0, FewKept).Select(i => beginnings[i * (beginnings.Count - 1) / (FewKept - 1)])];
 
@@ -168,12 +168,12 @@ internal sealed class BarSearch(
         {
             if (better.Last[cell] < worse.Last[cell])
             {
-                effort.SpendComparisons(cell + 1);
+                effort.SpendBars(cell + 1);
                 return false;
             }
         }
 
-        effort.SpendComparisons(better.Last.Length);
+        effort.SpendBars(better.Last.Length);
         return (worse.Met & ~better.Met).IsZero;
     }
 

@@ -9,10 +9,10 @@ public static class BarShapes
     private static readonly Length _inchStep = Length.FromInches(1);
 
     /// <summary>
-    /// Inside radius of a bend. BS 8666: 2 d up to 16 mm, else 3.5 d (table 2, from memory). ACI 318-19 table 25.3.1: a bend's diameter is 6 db up to
-    /// No. 8, 8 db up to No. 11, else 10 db (from memory).
+    /// Inside radius of a bend. Bars of ISO 6935 in lists of BS 8666: 2 d up to 16 mm, else 3.5 d (table 2, from memory). All others, bars by ASTM numbers in any list,
+    /// ACI 318-19 table 25.3.1: a bend's diameter is 6 db up to No. 8, 8 db up to No. 11, else 10 db (from memory).
     /// </summary>
-    public static Length Radius(BarSize bar, BarListForm form) => form == BarListForm.Bs8666
+    public static Length Radius(BarSize bar, BarListForm form) => form == BarListForm.Bs8666 && bar.Kind == BarKind.Metric
         ? bar.Diameter.Mm <= 16 ? bar.Diameter * 2 : bar.Diameter * 7 / 2
         : bar.Diameter.Inches <= 1 ? bar.Diameter * 3 : bar.Diameter.Inches < 1.5 ? bar.Diameter * 4 : bar.Diameter * 5;
 

@@ -111,8 +111,9 @@ internal sealed class BondBeams
     {
         var (from, to) = (parts[0].Run.From, parts[^1].Run.To);
         var filled = (to - from).Mm - parts.Where(part => part.IsFormedLintel).Sum(part => part.Run.Size.Mm);
+        var top = isFormed ? CastTo(course) : course.Top;
         var area = isFormed
-            ? _wall.Frame.Thickness.Mm * (course.Top - course.Bottom).Mm / 1e6
+            ? _wall.Frame.Thickness.Mm * (top - course.Bottom).Mm / 1e6
             : _trough!.HollowArea(_wall.Frame.Thickness, _rules.Catalog.UnitHeight);
         return new BondBeam
         {
@@ -120,7 +121,7 @@ internal sealed class BondBeams
             Kind = isFormed ? BondBeamKind.Formed : BondBeamKind.Trough,
             Course = course.Number,
             Bottom = course.Bottom,
-            Top = course.Top,
+            Top = top,
             From = from,
             To = to,
             Why = why,
@@ -132,6 +133,10 @@ internal sealed class BondBeams
             GroutVolume = area * filled / 1000,
         };
     }
+
+    /// <summary>A beam that is cast is struck off at the wall's top where blocks would leave a joint under it.</summary>
+    private Length CastTo(Course course) =>
+        course.Number == _lines.Bands[^1].Number && _lines.Outline.Box.Top - course.Top <= CourseFit.PlainJoint(_rules.Catalog) ? Length.Max(course.Top, _lines.Outline.Box.Top) : course.Top;
 
     private BondBeam Beam(RakedBeam raked)
     {

@@ -18,6 +18,9 @@ internal sealed class ControlPoints
     /// <summary>Grid lines cross near the storey no further from it than this, mm. Common practice, no source.</summary>
     private const double Near = 5000;
 
+    /// <summary>Diagonals of what has a shorter side, mm, tell nothing of its right angles. Common practice, no source.</summary>
+    private const double LeastSide = 1000;
+
     private readonly SetOutAxes _axes;
     private readonly List<ControlPoint> _points = [];
     private readonly int _first;
@@ -75,13 +78,18 @@ internal sealed class ControlPoints
             ?? Add(ControlPointKind.SkewCorner, string.Empty, wall.Identity.GlobalId, corner.Plan, corner.Z);
     }
 
-    /// <summary>The two diagonals between the outermost wall corners; none where the corners are fewer than four.</summary>
-    public ImmutableArray<Diagonal> Diagonals()
+    /// <summary>The two diagonals between the outermost wall corners, or those of the slab where walls are too slender to be checked; none where the corners are fewer than four.</summary>
+    public ImmutableArray<Diagonal> Diagonals() =>
+        Diagonals(ControlPointKind.WallCorner) is [_, ..] ofWalls ? ofWalls : Diagonals(ControlPointKind.SlabCorner);
+
+    private ImmutableArray<Diagonal> Diagonals(ControlPointKind kind)
     {
-        var corners = _points.Where(point => point.Kind == ControlPointKind.WallCorner).ToList();
+        var corners = _points.Where(point => point.Kind == kind).ToList();
         (double X, double Y)[] ways = [(-1, -1), (1, 1), (1, -1), (-1, 1)];
         var ends = corners.Count == 0 ? [] : ways.Select(way => corners.MaxBy(point => (way.X * point.X.Mm) + (way.Y * point.Y.Mm))!).ToArray();
-        return ends.Distinct().Count() < ways.Length ? [] : [Between(ends[0], ends[1]), Between(ends[2], ends[3])];
+        return ends.Distinct().Count() < ways.Length || ends[..2].Any(end => ends[2..].Any(other => (end.Point.Plan - other.Point.Plan).Length < LeastSide))
+            ? []
+            : [Between(ends[0], ends[1]), Between(ends[2], ends[3])];
     }
 
     private static Diagonal Between(ControlPoint from, ControlPoint to) =>

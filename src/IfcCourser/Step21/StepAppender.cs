@@ -101,8 +101,8 @@ public sealed class StepAppender
     private long LastUsedId()
     {
         const long LeastRoom = 10_000_000;
-        long largest = 0;
-        foreach (var id in _file.Ids)
+        long largest = _frame is null ? _file.LargestId : 0;
+        foreach (var id in _frame is null ? [] : _file.Ids)
         {
             if (IsCut(id))
             {

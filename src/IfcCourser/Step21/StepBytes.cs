@@ -58,13 +58,13 @@ internal sealed unsafe class StepBytes : IDisposable
 
         try
         {
-            using var handle = File.OpenHandle(path);
-            var length = RandomAccess.GetLength(handle);
-            if (length == 0)
+            if (InputFile.Empty(path) is { } fault)
             {
-                return new Fault(path, null, null, "the file is empty", "Export the model again.");
+                return fault;
             }
 
+            using var handle = File.OpenHandle(path);
+            var length = RandomAccess.GetLength(handle);
             if (length <= MostRead)
             {
                 return Read(path, handle, length);

@@ -140,6 +140,15 @@ public sealed class StepFile : IDisposable
         return slot < 0 ? [] : Text(slot);
     }
 
+    /// <summary>What stands from an instance's # on, to its semicolon or beyond: nobody looks for that. Empty where there is no such instance.</summary>
+    /// <param name="most">Bytes; fewer at the end of the file.</param>
+    public ReadOnlySpan<byte> HeadOf(long id, int most)
+    {
+        var slot = _index.Find(id);
+        var offset = slot < 0 ? Size : _index.OffsetOf(slot);
+        return _bytes.Slice(offset, (int)Math.Min(most, Size - offset));
+    }
+
     public void Dispose() => _bytes.Dispose();
 
     internal ReadOnlySpan<byte> Bytes(long offset, int length) => _bytes.Slice(offset, length);

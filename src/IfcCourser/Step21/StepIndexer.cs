@@ -92,12 +92,22 @@ internal sealed class StepIndexer
             return null;
         }
 
+        if (IsTwoBytesEach(_bytes.From(0)))
+        {
+            return new StepDefect(
+                _at, null, "this is text in UTF-16, two bytes for each character; STEP files have one", "Export the model again, or save it as UTF-8 in a text editor.");
+        }
+
         var isZip = text.StartsWith("PK\u0003\u0004"u8);
         var isXml = text.StartsWith("<"u8);
         var what = isZip ? "this is a zip archive" : isXml ? "this is XML" : "this is no STEP file: it does not start with ISO-10303-21";
         var remedy = isZip ? "Give it the ending .ifczip." : "Export the model as IFC in STEP form (.ifc).";
         return new StepDefect(_at, null, what, remedy);
     }
+
+    /// <summary>Whether a text starts with a byte-order mark of UTF-16, or with its first two letters in UTF-16 of either order.</summary>
+    private static bool IsTwoBytesEach(ReadOnlySpan<byte> text) =>
+        text.StartsWith<byte>([0xFF, 0xFE]) || text.StartsWith<byte>([0xFE, 0xFF]) || text.StartsWith("I\0S\0"u8) || text.StartsWith("\0I\0S"u8);
 
     private StepDefect CutOff()
     {

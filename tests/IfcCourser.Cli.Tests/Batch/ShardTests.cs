@@ -16,7 +16,7 @@ public sealed class ShardTests
 
     [Fact]
     public void Each_work_is_in_one_share_and_no_share_has_more_than_another_by_more_than_one_work() =>
-        Gen.Select(Gen.Long[0, 1000].List[0, 60], Gen.Int[1, 9]).Sample((sizes, count) =>
+        Gen.Select(Gen.Long[0, 1000].List[0, 60], Gen.Int[1, 9]).ForAll((sizes, count) =>
         {
             var works = sizes.Select((size, i) => new LotWork($"{i}", [], size)).ToList();
             var shares = Enumerable.Range(1, count).Select(k => new Shard(k, count).Of(works)).ToList();

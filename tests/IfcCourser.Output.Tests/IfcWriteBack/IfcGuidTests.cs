@@ -28,12 +28,16 @@ public sealed class IfcGuidTests
         Assert.Equal(4, others.Distinct(StringComparer.Ordinal).Count());
     }
 
-    [Fact]
-    public void AGlobalIdThatTheFileHoldsIsNotGivenAgain()
+    [Theory]
+    [InlineData("#1=IFCWALL( '")]
+    [InlineData("#1=IFCWALL                                                                                                                  (   '")]
+    [InlineData("#1  =  IFCWALL                                                                                           (   '")]
+    [InlineData("#2=IFCPOINT();#1=IFCWALL('")]
+    public void AGlobalIdThatTheFileHoldsIsNotGivenAgain(string before)
     {
         var taken = IfcGuid.Of("host", "role", 0);
         using var file = StepFile.Read(
-            "test.ifc", System.Text.Encoding.ASCII.GetBytes($"ISO-10303-21;HEADER;ENDSEC;DATA;#1=IFCWALL( '{taken}',$);ENDSEC;END-ISO-10303-21;")).Value!;
+            "test.ifc", System.Text.Encoding.ASCII.GetBytes($"ISO-10303-21;HEADER;ENDSEC;DATA;{before}{taken}',$);ENDSEC;END-ISO-10303-21;")).Value!;
         var guids = new IfcGuid(file, new HashSet<long>());
         Assert.Equal(IfcGuid.Of("host", "role", 1), guids.For("host", "role"));
         Assert.Equal(IfcGuid.Of("host", "role", 2), guids.For("host", "role"));

@@ -46,14 +46,14 @@ public sealed partial class LayoutReaderTests
     [Fact]
     public void Generated_walls_are_read_back_and_drawn_the_same() => Gen
         .Select(Gen.Double[-1e7, 1e7], Gen.Double[-1e7, 1e7], Gen.Double[0, 6.28], Gen.Int[1500, 6000], Gen.Int[1000, 2600], Gen.Int[300, 900])
-        .Sample(
+        .ForAll(
             wall =>
             {
                 var layout = Laid(wall.Item1, wall.Item2, wall.Item3, Length.FromMm(wall.Item4), Length.FromMm(wall.Item5), Length.FromMm(wall.Item6));
                 AssertSameBytes(layout);
                 AssertSameDrawings(layout);
             },
-            iter: 12,
+            cases: 12,
             seed: "0000000000a1");
 
     [Theory]
@@ -111,7 +111,7 @@ public sealed partial class LayoutReaderTests
     /// <summary>Whatever stands in the file, a fault is a value and comes soon.</summary>
     [Fact]
     public void Damaged_files_are_read_or_refused() => Gen.Select(Gen.Int[0, 1_000_000], Gen.Int[0, 200], Gen.Int[0, 10].Select(i => ((string[])["", "[", "]", "{", "null", "0", "-1e9", "\"\"", ",", "\\u", "é"])[i]))
-        .Sample(
+        .ForAll(
             damage =>
             {
                 var text = Encoding.UTF8.GetString(Written(SampleLayout.Full));
@@ -120,7 +120,7 @@ public sealed partial class LayoutReaderTests
                 var read = LayoutReader.Read(bytes, "a.json");
                 Assert.True(read.IsOk || read.Fault is not null);
             },
-            iter: 500,
+            cases: 500,
             seed: "0000000000b2");
 
     /// <summary>Each value replaced by one of another kind: never an exception.</summary>

@@ -3,8 +3,10 @@ using System.Text.RegularExpressions;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Dxf;
 using IfcCourser.Output.Sheets;
+using IfcCourser.Output.Sheets.SetOut;
 using IfcCourser.Output.Svg;
 using IfcCourser.Output.Tests.Support;
+using IfcCourser.SettingOut;
 
 namespace IfcCourser.Output.Tests.Sheets;
 
@@ -92,7 +94,7 @@ public static partial class SetOutSheetTests
     {
         var sheet = Composed("yarrow/yarrow", 0);
         var words = string.Join(' ', sheet.Items.OfType<TextItem>().Select(text => text.Text));
-        Assert.Contains("stick-up 24 in over the slab (Up), embedment 6 in to the underside of a hook of 90 degrees, 8 in to its outside", words, StringComparison.Ordinal);
+        Assert.Contains("stick-up 24 in over the slab (Up), embedment 6 in down to the underside of the hook; hook of 90 degrees, its leg 8 in over all and turned away from the slab's edge", words, StringComparison.Ordinal);
         var castIn = FixtureLayouts.Of("yarrow/yarrow").SetOut.Storeys[0].Bars.Count(bar => bar.IsCastIn);
         Assert.True(sheet.Items.OfType<TextItem>().Count(text => text.Text == "24") >= castIn);
     }
@@ -175,6 +177,48 @@ public static partial class SetOutSheetTests
             return stream.ToArray();
         }).ToList();
         Assert.All(written, bytes => Assert.Equal(written[0], bytes));
+    }
+
+    /// <summary>Where the block over a bar ends, measured in the sheet's axes from the plan of the piece, back towards zero and on away from it.</summary>
+    [Theory]
+    [InlineData("yarrow/yarrow", 0)]
+    [InlineData("teasel/teasel", 0)]
+    public static void Ends_of_the_block_over_a_bar_are_told_along_the_axes(string model, int storey)
+    {
+        var layout = FixtureLayouts.Of(model);
+        var facts = new SetOutFacts(layout, layout.SetOut.Storeys[storey]);
+        Assert.All(facts.CastIn, bar =>
+        {
+            var (way, back, on) = facts.BlockOf(bar)!.Value;
+            var wall = layout.Walls.Single(wall => wall.Identity.GlobalId == bar.Block!.Wall);
+            var ends = wall.Courses.Single(course => course.Number == bar.Block!.Course).Pieces
+                .Select(piece => new[] { piece.From, piece.To }.Select(s => facts.At(wall, s, wall.Frame.Thickness / 2)).Select(at => way == BlockWay.X ? at.X : at.Y).Order().ToArray())
+                .Single(piece => piece[0] < At(way, bar) && piece[1] > At(way, bar));
+            Assert.Equal(At(way, bar) - ends[0], back.Mm, 0.01);
+            Assert.Equal(ends[1] - At(way, bar), on.Mm, 0.01);
+        });
+
+        static double At(BlockWay way, BarSetOut bar) => way == BlockWay.X ? bar.X.Mm : bar.Y.Mm;
+    }
+
+    /// <summary>Of yarrow's openings W001 W2 and W004 W2 are moved along the wall; bars 9, 10 and 38, 39 stand at their jambs, read off the plan and the wall sheets.</summary>
+    [Fact]
+    public static void Bars_beside_moved_openings_are_held()
+    {
+        var layout = FixtureLayouts.Of("yarrow/yarrow", "aac-in", "us");
+        Assert.Equal([9, 10, 38, 39], new SetOutFacts(layout, layout.SetOut.Storeys[0]).Held);
+        var words = string.Join(' ', SetOutSheet.Compose(layout, layout.SetOut.Storeys[0]).Items.OfType<TextItem>().Select(text => text.Text));
+        Assert.Contains("Held (9, 10, 38, 39):", words, StringComparison.Ordinal);
+    }
+
+    /// <summary>The only wall over the attic's slab of 40 by 28 ft is a gable of 8 in, whose diagonals tell no right angle: those of the slab are given.</summary>
+    [Fact]
+    public static void A_slender_wall_gives_no_diagonals_where_the_slab_does()
+    {
+        var attic = FixtureLayouts.Of("yarrow/yarrow", "aac-in", "us").SetOut.Storeys[1];
+        Assert.Equal(2, attic.Diagonals.Length);
+        Assert.All(attic.Diagonals, diagonal => Assert.Equal(Math.Sqrt((40 * 40) + (28 * 28)) * 304.8, diagonal.Length.Mm, 0.01));
+        Assert.All(attic.Diagonals, diagonal => Assert.Equal(ControlPointKind.SlabCorner, attic.ControlPoints.Single(point => point.Number == diagonal.From).Kind));
     }
 
     private static Sheet Composed(string model, int storey)

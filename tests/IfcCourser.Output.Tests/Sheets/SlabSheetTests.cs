@@ -21,6 +21,15 @@ public static class SlabSheetTests
         Assert.Empty(from i in Enumerable.Range(0, texts.Count) from j in Enumerable.Range(0, i) where texts[i].Box.Grown(-1).Overlaps(texts[j].Box.Grown(-1)) select (texts[i].Text, texts[j].Text));
     }
 
+    /// <summary>The sheets of levels and of the course that stands on them.</summary>
+    [Fact]
+    public static void No_line_runs_through_a_text_of_a_slab_sheet()
+    {
+        var readings = ReadingsReader.Load(FixtureLayouts.Survey("yarrow-slab.csv"), "ft").Value!;
+        var survey = SlabSurveys.Of(FixtureLayouts.Of("yarrow/yarrow"), readings, storey: null, thickest: null).Value!;
+        Assert.Empty(TextCrossings.Of("levels", SlabLevelSheet.Compose(survey)).Concat(TextCrossings.Of("course", SlabCourseSheet.Compose(survey))));
+    }
+
     /// <summary>Of a line from 0 to 10 along, the part inside a box from 2 to 5; none beside it; all of it from corner to corner.</summary>
     [Fact]
     public static void A_box_tells_which_part_of_a_line_is_in_it()

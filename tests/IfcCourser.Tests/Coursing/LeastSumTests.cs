@@ -12,7 +12,7 @@ public sealed class LeastSumTests
         select (sizes, pairs.Where(pair => pair.Item1 != pair.Item2).ToArray(), seed);
 
     [Fact]
-    public void The_sum_is_the_least_of_all_combinations() => _problems.Sample((sizes, places, seed) =>
+    public void The_sum_is_the_least_of_all_combinations() => _problems.ForAll((sizes, places, seed) =>
     {
         long Cost(params ReadOnlySpan<int> of)
         {

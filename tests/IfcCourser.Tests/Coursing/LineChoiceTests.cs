@@ -38,7 +38,7 @@ public sealed class LineChoiceTests
 
     /// <summary>Every stack of courses that the rules allow is tried, with no notion of course lines.</summary>
     [Fact]
-    public void The_courses_of_a_wall_are_the_best_of_all_stacks() => Gen.Select(_rules, _wall).Sample(
+    public void The_courses_of_a_wall_are_the_best_of_all_stacks() => Gen.Select(_rules, _wall).ForAll(
         (rules, wall) =>
         {
             var over = new BedPlay(rules).Limit([wall]).Single();
@@ -46,10 +46,10 @@ public sealed class LineChoiceTests
             var courses = stack is null ? [] : stack.Bands(Length.Zero, rules.Catalog).Select(band => (band.Bottom, band.Top)).ToImmutableArray();
             Assert.Equal(AllStacks.Least(over, rules), AllStacks.Cost(over, courses, stack?.Split is not null, stack?.EndsInBeam == true, rules));
         },
-        iter: 200);
+        cases: 200);
 
     [Fact]
-    public void No_lines_on_a_half_millimetre_grid_suit_a_group_better() => Gen.Select(_rules, _wall.Array[1, 4]).Sample(
+    public void No_lines_on_a_half_millimetre_grid_suit_a_group_better() => Gen.Select(_rules, _wall.Array[1, 4]).ForAll(
         (rules, walls) =>
         {
             var sets = new LevelSets([.. walls.Select(wall => wall with { Bed = rules.Catalog.LevellingBed })], rules);
@@ -64,7 +64,7 @@ public sealed class LineChoiceTests
                 GridLines(over, rules.Catalog),
                 lines => Assert.False(Cost(over, lines, rules) is { } cost && cost.IsLessThan(chosen, rules.Set.HeightAims)));
         },
-        iter: 60);
+        cases: 60);
 
     private static HeightCost? Cost(List<WallHeights> walls, CourseLines lines, LayoutRules rules)
     {

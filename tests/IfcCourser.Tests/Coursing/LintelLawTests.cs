@@ -21,13 +21,13 @@ public sealed class LintelLawTests
         .Array[1, 5];
 
     [Fact]
-    public void Every_lintel_keeps_the_laws() => Gen.Select(WallGen.Rules, _openings, Gen.Int[0, 5], Gen.Int[1, 2]).Sample(
+    public void Every_lintel_keeps_the_laws() => Gen.Select(WallGen.Rules, _openings, Gen.Int[0, 5], Gen.Int[1, 2]).ForAll(
         (rules, openings, width, loadClass) =>
         {
             var classed = rules with { Set = rules.Set with { LintelLoadClass = loadClass } };
             Assert.Empty(LintelLaws.Breaches(Planned(Wall(openings, rules.Catalog.Widths[width % rules.Catalog.Widths.Length].Actual), classed)));
         },
-        iter: 3000);
+        cases: 3000);
 
     private static Wall Wall((int Pier, int Width, int Sill, int Head)[] openings, Length thickness)
     {

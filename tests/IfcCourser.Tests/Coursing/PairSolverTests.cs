@@ -33,7 +33,7 @@ public sealed class PairSolverTests
     [Fact]
     public void Two_rows_have_as_few_cuts_as_the_best_of_all_pairs_without_a_breach() => Gen.Select(
         Gen.Int[8, 16], Gen.Int[8, 16], Gen.Int[-4, 4], Gen.Int[0, 15].Array[0, 2])
-        .Sample((lower, upper, shift, joints) =>
+        .ForAll((lower, upper, shift, joints) =>
         {
             var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(20), BondAims.Breach)).ToImmutableArray();
             var below = new PairTask(Length.Zero, Task(lower, zones), 1);
@@ -59,7 +59,7 @@ public sealed class PairSolverTests
     [Fact]
     public void What_two_rows_cost_at_least_is_never_over_the_best_of_all_pairs_however_little_may_be_searched() => Gen.Select(
         Gen.Int[8, 16], Gen.Int[8, 16], Gen.Int[-4, 4], Gen.Int[0, 2].Select(i => i == 0 ? 0 : 199_998 + i))
-        .Sample((lower, upper, shift, spent) =>
+        .ForAll((lower, upper, shift, spent) =>
         {
             var below = new PairTask(Length.Zero, Task(lower, []), 1);
             var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);

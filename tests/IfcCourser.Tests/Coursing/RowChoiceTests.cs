@@ -15,7 +15,7 @@ public sealed class RowChoiceTests
     [Fact]
     public void The_chosen_wall_costs_as_little_as_the_best_of_all_that_the_rows_make() => Gen.Select(
         Gen.Int[900, 2400].Array[2], Gen.Int[300, 1500].Array[4, 10], Gen.Int[0, 3].Array[6])
-        .Sample((sizes, joints, start) =>
+        .ForAll((sizes, joints, start) =>
         {
             // Three courses with a door in the middle one's middle: one segment, two, one; rows that answer joints anywhere.
             var whole = Rows(Length.Zero, sizes[0] + sizes[1] + 1000, joints);
@@ -27,7 +27,7 @@ public sealed class RowChoiceTests
 
             var best = All([.. segments.Select(segment => segment.Rows.Count)]).Min(Cost);
             Assert.Equal(best, Cost(new RowChoice([.. segments], pairs, Solvers()).Best(given, Cost(given))));
-        }, iter: 200);
+        }, cases: 200);
 
     private static BondSolvers Solvers() => new(Length.FromMm(175), _rules, new RestTables());
 

@@ -33,7 +33,7 @@ public sealed class SegmentSolverTests
     [Fact]
     public void The_filling_costs_as_little_as_the_best_of_all_fillings() => Gen.Select(
         Gen.Int[2, 30], Gen.Int[0, 29].Array[0, 3], Gen.Int[1, 3], Gen.Int[0, 8], Gen.Int[0, 6], Gen.Bool)
-        .Sample((cells, joints, reach, raked, least, isNarrowing) =>
+        .ForAll((cells, joints, reach, raked, least, isNarrowing) =>
         {
             var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondAims.Breach));
             var task = new SegmentTask(
@@ -49,7 +49,7 @@ public sealed class SegmentSolverTests
     [Fact]
     public void A_filling_is_sought_below_the_known_cost_only() => Gen.Select(
         Gen.Int[2, 40], Gen.Int[0, 39].Array[0, 4], Gen.Int[1, 3])
-        .Sample((cells, joints, reach) =>
+        .ForAll((cells, joints, reach) =>
         {
             var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondAims.Breach));
             var task = new SegmentTask(Length.FromMm(10 * cells), SegmentEnd.Upright(0), SegmentEnd.Upright(0), [.. zones]);
@@ -62,7 +62,7 @@ public sealed class SegmentSolverTests
     [Fact]
     public void Pieces_and_joints_fill_a_segment_of_any_length_from_end_to_end() => Gen.Select(
         Gen.Int[0, BuiltInCatalogs.Names.Length - 1], Gen.Long[300_000_000, 9_000_000_000])
-        .Sample((index, nanometres) =>
+        .ForAll((index, nanometres) =>
         {
             var catalog = BuiltInCatalogs.Get(BuiltInCatalogs.Names[index]);
             var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), catalog, OpeningPolicy.Keep);

@@ -79,7 +79,7 @@ public sealed class SolidTests
     public void What_is_cut_off_and_what_is_left_make_up_the_whole()
     {
         var coordinate = Gen.Double[-500, 500];
-        Gen.Select(coordinate, coordinate, coordinate, Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1]).Sample(CutsAddUp);
+        Gen.Select(coordinate, coordinate, coordinate, Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1]).ForAll(CutsAddUp);
     }
 
     private static void CutsAddUp(double x, double y, double z, double a, double b, double c)

@@ -27,7 +27,7 @@ public sealed class ModelLawTests
     private static readonly Gen<PlanMap> _maps = Gen.Select(Gen.Double[0, 360], Gen.Double[-1e7, 1e7], Gen.Double[-1e7, 1e7]).Select((d, e, n) => new PlanMap(d, e, n));
 
     [Fact]
-    public void A_model_turned_and_moved_gives_the_same_layout() => Gen.Select(_houses, _maps, Gen.Double[-1e4, 1e4]).Sample(
+    public void A_model_turned_and_moved_gives_the_same_layout() => Gen.Select(_houses, _maps, Gen.Double[-1e4, 1e4]).ForAll(
         (given, map, up) =>
         {
             var (plain, placed) = (LayOut(given.House, given.Rules), LayOut(given.House.Placed(map, up), given.Rules));
@@ -38,14 +38,14 @@ public sealed class ModelLawTests
                 Assert.Equal(a.Frame.Origin.Z + up, b.Frame.Origin.Z, Near);
                 Assert.All(a.Cores.Zip(b.Cores), core => Assert.True((map.Point(core.First.Point) - core.Second.Point).Length < Near));
             }
-        }, iter: 10, threads: 1);
+        }, cases: 10);
 
     /// <summary>
     /// Walls of a mirrored model keep their runs, so their elevations are the same; left and right faces are exchanged. (A wall
     /// drawn from its other end is another matter: module lines count from the start of the run.)
     /// </summary>
     [Fact]
-    public void A_mirrored_model_gives_the_same_layout_with_left_and_right_exchanged() => _houses.Sample(
+    public void A_mirrored_model_gives_the_same_layout_with_left_and_right_exchanged() => _houses.ForAll(
         given =>
         {
             var (plain, mirrored) = (LayOut(given.House, given.Rules), LayOut(given.House.Mirrored(), given.Rules));
@@ -55,37 +55,37 @@ public sealed class ModelLawTests
                 var right = a.Frame.Origin.Plan - (a.Frame.Normal * a.Frame.Thickness.Mm);
                 Assert.True((new Vector2(-right.X, right.Y) - b.Frame.Origin.Plan).Length < Near, $"{a.Frame} became {b.Frame}");
             }
-        }, iter: 10, threads: 1);
+        }, cases: 10);
 
     [Theory]
     [InlineData(nameof(HouseUnits.Metre), 1000)]
     [InlineData(nameof(HouseUnits.Foot), 304.8)]
     [InlineData(nameof(HouseUnits.Inch), 25.4)]
-    public void A_model_in_other_units_gives_the_same_layout(string units, double mm) => _houses.Sample(
-        given => AssertSame(LayOut(given.House, given.Rules), LayOut(given.House.In(Enum.Parse<HouseUnits>(units), mm), given.Rules)), iter: 4, threads: 1);
+    public void A_model_in_other_units_gives_the_same_layout(string units, double mm) => _houses.ForAll(
+        given => AssertSame(LayOut(given.House, given.Rules), LayOut(given.House.In(Enum.Parse<HouseUnits>(units), mm), given.Rules)), cases: 4);
 
     [Fact]
-    public void The_order_and_numbers_of_instances_mean_nothing() => Gen.Select(_houses, Gen.Int).Sample(
+    public void The_order_and_numbers_of_instances_mean_nothing() => Gen.Select(_houses, Gen.Int).ForAll(
         (given, seed) =>
         {
             var text = HouseFile.Write(given.House);
             var (plain, reordered) = (LayOut(text, given.Rules), LayOut(ModelFiles.Reordered(text, new Random(seed).Shuffle), given.Rules));
             AssertSame(plain, reordered);
             Assert.True(LayoutComparison.Of(plain, reordered).IsSame);
-        }, iter: 10, threads: 1);
+        }, cases: 10);
 
     [Fact]
-    public void Other_GlobalIds_mean_nothing() => Gen.Select(_houses, Gen.Int).Sample(
+    public void Other_GlobalIds_mean_nothing() => Gen.Select(_houses, Gen.Int).ForAll(
         (given, seed) =>
         {
             var text = HouseFile.Write(given.House);
             var change = LayoutComparison.Of(LayOut(text, given.Rules), LayOut(ModelFiles.WithOtherIds(text, seed), given.Rules));
             Assert.True(change.IsSame, string.Join(", ", change.Changed.Select(wall => $"{wall.New.Name}: {string.Join(' ', wall.Changes)}")));
-        }, iter: 10, threads: 1);
+        }, cases: 10);
 
     /// <summary>What is derived for a lot is what the model itself would give, were it drawn mirrored and turned.</summary>
     [Fact]
-    public void A_plan_on_its_lot_is_laid_out_as_a_model_drawn_so() => Gen.Select(_houses, Gen.Bool, Gen.OneOf(Gen.Int[0, 3].Select(quarter => quarter * 90), Gen.Int[1, 359])).Sample(
+    public void A_plan_on_its_lot_is_laid_out_as_a_model_drawn_so() => Gen.Select(_houses, Gen.Bool, Gen.OneOf(Gen.Int[0, 3].Select(quarter => quarter * 90), Gen.Int[1, 359])).ForAll(
         (given, isMirrored, degrees) =>
         {
             var derived = SitedLayout.Of(LayOut(given.House, given.Rules), LotSiting.Of(isMirrored, degrees));
@@ -103,7 +103,7 @@ public sealed class ModelLawTests
             }
 
             Assert.Equal(BarPoints(drawn), BarPoints(derived), (a, b) => (a - b).Length < Near);
-        }, iter: 8, threads: 1);
+        }, cases: 8);
 
     private static Vector3[] BarPoints(Layout layout) =>
     [

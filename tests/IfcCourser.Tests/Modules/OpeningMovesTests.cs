@@ -28,34 +28,34 @@ public sealed class OpeningMovesTests
         .Select((parts, stacks) => InARow(parts, i => stacks[i]));
 
     [Fact]
-    public void Moves_on_given_lines_are_as_good_as_the_best_of_all() => Gen.Select(_openings, _policy, Gen.Int[0, 24]).Sample(
+    public void Moves_on_given_lines_are_as_good_as_the_best_of_all() => Gen.Select(_openings, _policy, Gen.Int[0, 24]).ForAll(
         (openings, policy, start) =>
         {
             var own = Alone(openings);
             Assert.Equal(AllMoves.Best(own, start, Limits(policy)), Solved(own, policy, start));
         },
-        iter: Walls);
+        cases: Walls);
 
     [Fact]
-    public void Stacks_move_together_and_as_well_as_the_best_of_all() => Gen.Select(_stacked, _policy, Gen.Int[0, 24]).Sample(
-        (openings, policy, start) => Assert.Equal(AllMoves.Best(openings, start, Limits(policy)), Solved(openings, policy, start)), iter: Walls);
+    public void Stacks_move_together_and_as_well_as_the_best_of_all() => Gen.Select(_stacked, _policy, Gen.Int[0, 24]).ForAll(
+        (openings, policy, start) => Assert.Equal(AllMoves.Best(openings, start, Limits(policy)), Solved(openings, policy, start)), cases: Walls);
 
     /// <summary>Every start of the lines in whole millimetres is tried; openings measure whole millimetres, so that no start between them is better.</summary>
     [Fact]
-    public void The_best_datum_is_as_good_as_the_best_of_all_starts() => Gen.Select(_openings, _policy).Sample(
+    public void The_best_datum_is_as_good_as_the_best_of_all_starts() => Gen.Select(_openings, _policy).ForAll(
         (openings, policy) =>
         {
             var own = Alone(openings);
             Assert.Equal(AllMoves.BestOfAllStarts(own, Limits(policy)), BestDatum(own, policy));
         },
-        iter: Walls / 4);
+        cases: Walls / 4);
 
     [Fact]
-    public void The_best_datum_of_stacks_is_as_good_as_the_best_of_all_starts() => Gen.Select(_stacked, _policy).Sample(
-        (openings, policy) => Assert.Equal(AllMoves.BestOfAllStarts(openings, Limits(policy)), BestDatum(openings, policy)), iter: Walls / 4);
+    public void The_best_datum_of_stacks_is_as_good_as_the_best_of_all_starts() => Gen.Select(_stacked, _policy).ForAll(
+        (openings, policy) => Assert.Equal(AllMoves.BestOfAllStarts(openings, Limits(policy)), BestDatum(openings, policy)), cases: Walls / 4);
 
     [Fact]
-    public void Kept_openings_do_not_move() => _openings.Sample(openings =>
+    public void Kept_openings_do_not_move() => _openings.ForAll(openings =>
         Assert.All(OpeningMoves.Solve(Movable(Alone(openings)), Grid(0), Rules(OpeningPolicy.Keep)).Shifts, shift => Assert.Equal(default, shift)));
 
     /// <summary>The piers between 60 openings in a row all fall short where two neighbours move apart: no choice of 2^60 is skipped, none is tried twice.</summary>

@@ -29,7 +29,7 @@ public sealed class BeamLapsTests
     [Fact]
     public void No_bar_is_too_long_and_no_laps_lie_side_by_side() => Gen
         .Select(Gen.Int[1000, 60000], Gen.Int[200, 900], Gen.Int[0, 5000], Gen.Int[1, 4])
-        .Sample((length, lap, more, count) =>
+        .ForAll((length, lap, more, count) =>
         {
             var bars = new BeamBars(count, BarSizes.Find("12 mm")!, "steel", Length.FromMm(lap), Length.FromMm((5 * lap) + more), new BeamCover(Length.FromMm(50), Length.FromMm(20), Length.FromMm(30)));
             var laps = BeamLaps.Of(Length.Zero, Length.FromMm(length), bars);

@@ -11,7 +11,7 @@ public sealed class BeamSpacingTests
     [Fact]
     public void The_courses_chosen_are_the_best_of_all_choices() => Gen
         .Select(Gen.Select(Gen.Int[1, 6], Gen.Int[0, 3]).Array[0, 10], Gen.Int[1, 20], Gen.Int[1, 6])
-        .Sample(
+        .ForAll(
             (steps, spacing, rest) =>
             {
                 var heights = new List<(Length Height, int Interrupted)>();
@@ -25,7 +25,7 @@ public sealed class BeamSpacingTests
                 var chosen = BeamSpacing.Choose(heights, Length.Zero, to, Length.FromMm(spacing));
                 Assert.Equal(all.Min(choice => Cost(choice, heights, to, spacing)), Cost(chosen, heights, to, spacing));
             },
-            iter: 500);
+            cases: 500);
 
     private static (int TooFar, int Beams, int Interrupted, double LargestGap) Cost(ImmutableArray<int> choice, List<(Length Height, int Interrupted)> heights, Length to, int spacing)
     {

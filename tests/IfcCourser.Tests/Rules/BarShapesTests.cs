@@ -26,8 +26,11 @@ public sealed class BarShapesTests
     [InlineData("No. 6", 12)]
     [InlineData("No. 7", 14)]
     [InlineData("No. 8", 16)]
-    public void Standard_hooks_are_as_long_as_the_tables_say(string bar, double inches) =>
+    public void Standard_hooks_are_as_long_as_the_tables_say_in_lists_of_either_form(string bar, double inches)
+    {
         Assert.Equal(inches, BarShapes.HookLeg(BarSizes.Find(bar)!, BarListForm.Aci315, 12).Inches);
+        Assert.Equal(inches, BarShapes.HookLeg(BarSizes.Find(bar)!, BarListForm.Bs8666, 12).Inches);
+    }
 
     /// <summary>The catalog's units decide whose form it is: common practice, no source.</summary>
     [Theory]

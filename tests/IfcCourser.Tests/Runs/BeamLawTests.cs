@@ -11,7 +11,7 @@ public sealed class BeamLawTests
     private static readonly BondBeamRule _us = BuiltInRuleSets.Get("us").BondBeams!;
 
     [Fact]
-    public void Every_layout_keeps_the_laws_of_bond_beams() => Gen.Select(WallGen.AloneOrBox, Gen.Int[400, 3000], Gen.Int[0, 1200], Gen.Int[0, 3], Gen.Bool).Sample(
+    public void Every_layout_keeps_the_laws_of_bond_beams() => Gen.Select(WallGen.AloneOrBox, Gen.Int[400, 3000], Gen.Int[0, 1200], Gen.Int[0, 3], Gen.Bool).ForAll(
         (given, spacing, higher, partition, isRaked) =>
         {
             var rules = given.Rules with { Set = given.Rules.Set with { BondBeams = _us with { LargestSpacing = Length.FromMm(spacing), Tops = isRaked ? BeamedTops.Raked : BeamedTops.Level } } };
@@ -30,5 +30,5 @@ public sealed class BeamLawTests
             Assert.Empty(BeamLaws.Breaches(layout));
             Assert.Empty(LayoutLaws.Breaches(layout));
         },
-        iter: 25);
+        cases: 25);
 }

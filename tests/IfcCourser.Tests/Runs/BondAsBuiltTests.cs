@@ -73,7 +73,7 @@ public sealed class BondAsBuiltTests
     }
 
     [Fact]
-    public void A_finished_wall_read_back_is_the_same_wall() => WallGen.AloneOrBox.Sample(
+    public void A_finished_wall_read_back_is_the_same_wall() => WallGen.AloneOrBox.ForAll(
         generated =>
         {
             var layout = WallSketch.LayOut(generated.Model, generated.Rules);
@@ -87,11 +87,11 @@ public sealed class BondAsBuiltTests
                 Assert.Equal((wall.Quantities.FullUnits, wall.Quantities.PartUnits, wall.Quantities.TroughUnits), (again.Quantities.FullUnits, again.Quantities.PartUnits, again.Quantities.TroughUnits));
             }
         },
-        seed: "3BTbqY7T6k01", iter: 3);
+        seed: "3BTbqY7T6k01", cases: 3);
 
     /// <summary>Bars off by up to 160 mm: the changed layout keeps every law, no bar is out that was in, and no rule is broken that was kept.</summary>
     [Fact]
-    public void Bars_as_built_never_make_a_wall_worse() => Gen.Select(WallGen.Short, Gen.Double[-160, 160].Array[8]).Sample(
+    public void Bars_as_built_never_make_a_wall_worse() => Gen.Select(WallGen.Short, Gen.Double[-160, 160].Array[8]).ForAll(
         (generated, offs) =>
         {
             var layout = WallSketch.LayOut(generated.Model, generated.Rules with { Set = generated.Rules.Set with { Bars = generated.Rules.Set.Bars ?? _inch.Set.Bars } });
@@ -111,7 +111,7 @@ public sealed class BondAsBuiltTests
                 Assert.Equal(bar.At, wall.Cores.Single(core => core.Id == bar.Core.Id).At);
             }
         },
-        seed: "0000KOIPe_S3", iter: 6);
+        seed: "0000KOIPe_S3", cases: 6);
 
     private static int Breaches(WallLayout wall) => wall.Findings.Count(finding =>
         finding.Code == FindingCodes.OverlapShort || finding.Code == FindingCodes.PieceShort || finding.Code == FindingCodes.CoreOnJoint);

@@ -56,16 +56,22 @@ public sealed class BondBeamTests
         Assert.Equal(wall.Courses[^1].Pieces.Length, wall.Quantities.TroughUnits);
     }
 
-    /// <summary>Where no trough is made for the width, the beam is formed: wall thickness by unit height by length.</summary>
-    [Fact]
-    public void A_wall_without_a_trough_of_its_width_has_a_formed_beam()
+    /// <summary>
+    /// Where no trough is made for the width, the beam is formed: wall thickness by its height by length. Twelve courses of 8 in end
+    /// at 96 in; an eighth of an inch more is less than a joint, and the beam is struck off there.
+    /// </summary>
+    [Theory]
+    [InlineData(96, 7.625)]
+    [InlineData(96.125, 7.75)]
+    public void A_wall_without_a_trough_of_its_width_has_a_formed_beam_up_to_its_top(double height, double formed)
     {
         var rules = Blocks(_usBeams);
-        var wall = WallSketch.LayOut(WallSketch.Straight(Inches(239.625), Inches(96), Inches(7.625)), rules with { Catalog = rules.Catalog with { Troughs = [] } });
+        var wall = WallSketch.LayOut(WallSketch.Straight(Inches(239.625), Inches(height), Inches(7.625)), rules with { Catalog = rules.Catalog with { Troughs = [] } });
         var beam = Assert.Single(wall.BondBeams);
         Assert.Equal(BondBeamKind.Formed, beam.Kind);
         Assert.Empty(wall.Courses[^1].Pieces);
-        Assert.Equal(7.625 * 7.625 * 239.625 * 0.0254 * 0.0254 * 0.0254, beam.GroutVolume, 6);
+        Assert.Equal((Inches(88.375), Inches(height)), (beam.Bottom, beam.Top));
+        Assert.Equal(7.625 * formed * 239.625 * 0.0254 * 0.0254 * 0.0254, beam.GroutVolume, 6);
         Assert.Contains(wall.Findings, finding => finding.Code == FindingCodes.BondBeamFormed);
     }
 

@@ -187,7 +187,7 @@ public sealed class CoreDetailsTests
 
     /// <summary>The same number; a bar that laps above is not shorter than asked for, one that ends in the wall not longer, neither by an inch (the most that a list steps by).</summary>
     [Fact]
-    public void The_schedule_orders_what_walls_hold() => WallGen.AloneOrBox.Sample(
+    public void The_schedule_orders_what_walls_hold() => WallGen.AloneOrBox.ForAll(
         given =>
         {
             var layout = WallSketch.LayOut(given.Model, given.Rules);
@@ -205,11 +205,11 @@ public sealed class CoreDetailsTests
                 .SelectMany(mark => Enumerable.Repeat((mark, wall.Identity.GlobalId), core.Bars.Count)))).Order();
             Assert.Equal(vertical.SelectMany(row => Enumerable.Repeat((row.Mark, row.Wall), row.Number)).Order(), marked);
             Assert.All(vertical.GroupBy(row => row.Mark, StringComparer.Ordinal), mark => Assert.Single(mark.Select(row => (row.Shape, row.A, row.B, row.Length)).Distinct()));
-        }, iter: 20, threads: 1);
+        }, cases: 20);
 
     /// <summary>TMS 402-16 7.3.2.3.1 (from memory): 16 in from both sides. Openings with twice that beside them, since narrow piers leave no choice.</summary>
     [Fact]
-    public void Openings_have_bars_at_both_sides() => WallGen.AloneOrBox.Where(given => given.Rules.Set.Bars is not null).Sample(
+    public void Openings_have_bars_at_both_sides() => WallGen.AloneOrBox.Where(given => given.Rules.Set.Bars is not null).ForAll(
         given =>
         {
             var rule = given.Rules.Set.Bars!;
@@ -222,7 +222,7 @@ public sealed class CoreDetailsTests
                     Assert.Contains(wall.Cores, core => core.At > rect.Right && core.At <= rect.Right + rule.FromJamb.Largest && core.Bottom < rect.Top && core.Top > rect.Bottom);
                 }
             }
-        }, iter: 20, threads: 1);
+        }, cases: 20);
 
     private static bool StandsFree(ElevationRect rect, List<ElevationRect> voids, Length length, Length least) =>
         rect.Left >= least && rect.Right <= length - least

@@ -8,7 +8,7 @@ namespace IfcCourser.Tests.Runs;
 public sealed class HeightLawTests
 {
     [Fact]
-    public void Every_layout_over_a_stepped_slab_keeps_the_laws() => Gen.Select(WallGen.AloneOrBox, Gen.Int[0, 300], Gen.Int[0, 4]).Sample(
+    public void Every_layout_over_a_stepped_slab_keeps_the_laws() => Gen.Select(WallGen.AloneOrBox, Gen.Int[0, 300], Gen.Int[0, 4]).ForAll(
         (given, step, partition) =>
         {
             var model = given.Model with
@@ -24,5 +24,5 @@ public sealed class HeightLawTests
             };
             Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(model, given.Rules)));
         },
-        iter: 40);
+        cases: 40);
 }

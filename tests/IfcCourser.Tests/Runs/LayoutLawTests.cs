@@ -8,30 +8,30 @@ namespace IfcCourser.Tests.Runs;
 public sealed class LayoutLawTests
 {
     [Fact]
-    public void Every_layout_keeps_the_laws() => WallGen.AloneOrBox.Sample(
-        given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 60);
+    public void Every_layout_keeps_the_laws() => WallGen.AloneOrBox.ForAll(
+        given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), cases: 60);
 
     [Fact]
-    public void Every_long_wall_keeps_the_laws_panel_by_panel() => WallGen.Long.Sample(
-        given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 20);
+    public void Every_long_wall_keeps_the_laws_panel_by_panel() => WallGen.Long.ForAll(
+        given => Assert.Empty(LayoutLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), cases: 20);
 
     [Fact]
-    public void Every_bonded_tee_keeps_the_laws() => WallGen.BondedTees.Sample(
+    public void Every_bonded_tee_keeps_the_laws() => WallGen.BondedTees.ForAll(
         given =>
         {
             var layout = WallSketch.LayOut(given.Model, given.Rules);
             Assert.Empty(LayoutLaws.Breaches(layout));
             Assert.Empty(layout.Walls.Length == 2 ? TeeLaws.Breaches(layout, given.Model.Junctions[0].FirstPlace) : []);
         },
-        iter: 60);
+        cases: 60);
 
     [Fact]
-    public void Every_lintel_keeps_the_laws() => WallGen.AloneOrBox.Sample(
-        given => Assert.Empty(LintelLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), iter: 40);
+    public void Every_lintel_keeps_the_laws() => WallGen.AloneOrBox.ForAll(
+        given => Assert.Empty(LintelLaws.Breaches(WallSketch.LayOut(given.Model, given.Rules))), cases: 40);
 
     [Fact]
-    public void The_same_walls_give_the_same_pieces() => WallGen.AloneOrBox.Sample(
-        given => Assert.Equal(Pieces(given), Pieces(given)), iter: 20);
+    public void The_same_walls_give_the_same_pieces() => WallGen.AloneOrBox.ForAll(
+        given => Assert.Equal(Pieces(given), Pieces(given)), cases: 20);
 
     private static List<string> Pieces((WallModel Model, LayoutRules Rules) given) =>
     [

@@ -101,7 +101,7 @@ public sealed class SlabSurveyTests
 
     /// <summary>The fewest units of other heights against every height of the course to a tenth of a millimetre, on random beds of whole millimetres.</summary>
     [Fact]
-    public void No_height_of_the_course_needs_fewer_other_units() => Gen.Select(Gen.Int[-60, 60].Array[5], Gen.Int[1, 80]).Sample(
+    public void No_height_of_the_course_needs_fewer_other_units() => Gen.Select(Gen.Int[-60, 60].Array[5], Gen.Int[1, 80]).ForAll(
         (beds, lower) =>
         {
             var catalog = SlabCase.Metric.Rules.Catalog with { OtherHeights = [SlabCase.Metric.Rules.Catalog.UnitHeight - Length.FromMm(lower)] };
@@ -120,7 +120,7 @@ public sealed class SlabSurveyTests
 
             Assert.Equal(fewest, UnitHeights.Of(field, catalog)?.Blocks);
         },
-        iter: 40,
+        cases: 40,
         seed: "0000000000f6");
 
     [Fact]
@@ -146,7 +146,7 @@ public sealed class SlabSurveyTests
     /// <summary>The level that costs least is no dearer than any of a fine grid.</summary>
     [Fact]
     public void The_datum_costs_least() => Gen.Select(Gen.Double[5, 60], Gen.Double[0, 4000], Gen.Double[0, 3000], Gen.Double[0, 12], Gen.Int[0, 1])
-        .Sample(
+        .ForAll(
             c =>
             {
                 double Shape(Vector2 p) => (c.Item1 * Math.Max(0, 1 - ((p - new Vector2(c.Item2, c.Item3)).Length / 2000))) + (c.Item4 * p.Y / 1000);
@@ -166,7 +166,7 @@ public sealed class SlabSurveyTests
                     Assert.True(best <= Cost(raised) + 1, $"{raised} costs {Cost(raised)}, not {best}");
                 }
             },
-            iter: 20,
+            cases: 20,
             seed: "0000000000c3");
 
     /// <summary>High and low volumes against sums over a fine raster of each block.</summary>
@@ -201,7 +201,7 @@ public sealed class SlabSurveyTests
     /// a block, lies within e of 10 mm, and each bed within 2 e of 10 mm; the same noise everywhere lifts it by just that.
     /// </summary>
     [Fact]
-    public void Noise_moves_the_datum_by_no_more_than_itself() => Gen.Select(Gen.Double[0, 4], Gen.Double[-1, 1].Array[64]).Sample(
+    public void Noise_moves_the_datum_by_no_more_than_itself() => Gen.Select(Gen.Double[0, 4], Gen.Double[-1, 1].Array[64]).ForAll(
         (most, noise) =>
         {
             var next = 0;
@@ -210,13 +210,13 @@ public sealed class SlabSurveyTests
             Assert.All(survey.Beds, bed => Assert.InRange(bed.Mean, 10 - Close, 10 + (2 * most) + Close));
             Assert.Equal(10 + most, SlabCase.Survey(SlabCase.Metric, SlabCase.Csv(SlabCase.Grid(900), _ => most)).Datum, Close);
         },
-        iter: 10,
+        cases: 10,
         seed: "0000000000e5");
 
     /// <summary>Between readings of a plane the surface is the plane, whatever the triangles. Places are to the centimetre: triangles of under a square millimetre are let go.</summary>
     [Fact]
     public void The_surface_is_the_plane_through_readings_of_one() => Gen.Select(Gen.Double[-50, 50], Gen.Double[-0.01, 0.01], Gen.Double[-0.01, 0.01], Gen.Int[0, 500].Array[30])
-        .Sample(
+        .ForAll(
             c =>
             {
                 double Plane(Vector2 p) => c.Item1 + (c.Item2 * p.X) + (c.Item3 * p.Y);
@@ -225,7 +225,7 @@ public sealed class SlabSurveyTests
                 var inside = (places[0] * 0.5) + (places[1] * 0.25) + (places[2] * 0.25);
                 Assert.Equal(Plane(inside), surface.At(inside - surface.Origin), 1e-6);
             },
-            iter: 100,
+            cases: 100,
             seed: "0000000000d4");
 
     [Fact]

@@ -171,6 +171,52 @@ public sealed class StepFileTests
         Assert.Equal("test.ifc", outcome.Fault.File);
     }
 
+    [Theory]
+    [InlineData(true, true)]
+    [InlineData(true, false)]
+    [InlineData(false, true)]
+    [InlineData(false, false)]
+    public void TextInUtf16IsNamed(bool isBigEndian, bool hasMark)
+    {
+        var encoding = new UnicodeEncoding(isBigEndian, hasMark);
+        byte[] bytes = [.. encoding.GetPreamble(), .. encoding.GetBytes(StepSource.Text("#1=WALL('x');"))];
+
+        var fault = StepFile.Read("test.ifc", bytes).Fault!;
+
+        Assert.Contains("UTF-16", fault.What, StringComparison.Ordinal);
+        Assert.Contains("UTF-8", fault.Remedy, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("pipe.ifc")]
+    [InlineData("link.ifc")]
+    [InlineData("link.ifczip")]
+    public void APipeIsAFaultAndNotWaitedFor(string name)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "there are no pipes in folders");
+        var folder = Directory.CreateTempSubdirectory();
+        var pipe = Path.Combine(folder.FullName, "pipe.ifc");
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [pipe]))
+        {
+            made.WaitForExit();
+        }
+
+        File.CreateSymbolicLink(Path.Combine(folder.FullName, "link.ifc"), pipe);
+        File.CreateSymbolicLink(Path.Combine(folder.FullName, "link.ifczip"), "link.ifc");
+
+        Assert.Contains("pipe", IfcCourser.Ifc.IfcModel.Open(Path.Combine(folder.FullName, name)).Fault!.What, StringComparison.Ordinal);
+        folder.Delete(recursive: true);
+    }
+
+    [Theory]
+    [InlineData("/dev/null")]
+    [InlineData("/dev/zero")]
+    public void ADeviceIsAFault(string path)
+    {
+        Assert.SkipUnless(File.Exists(path), "there is no such device");
+        Assert.Contains("device", StepFile.Open(path).Fault!.What, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void EveryTruncationOfAFileIsAFaultOrAFileAndNeverAnException()
     {

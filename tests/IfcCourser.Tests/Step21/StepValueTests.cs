@@ -56,7 +56,7 @@ public sealed class StepValueTests
 
     [Fact]
     public void WrittenRealsReadBackAsTheSameNumber() =>
-        Gen.Double.Where(double.IsFinite).Sample(value =>
+        Gen.Double.Where(double.IsFinite).ForAll(value =>
         {
             var text = StepReal.Encode(value);
             Assert.Contains('.', text);

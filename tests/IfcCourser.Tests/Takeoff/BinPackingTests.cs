@@ -10,7 +10,7 @@ public sealed class BinPackingTests
 
     [Fact]
     public void Short_lists_take_as_few_bins_as_the_best_of_all_fillings() =>
-        Gen.Select(_size.Array[0, 9], Gen.Long[626, 700]).Sample(given => BinPacking.Fill(given.Item1, given.Item2) is var plan
+        Gen.Select(_size.Array[0, 9], Gen.Long[626, 700]).ForAll(given => BinPacking.Fill(given.Item1, given.Item2) is var plan
             && plan.Bins.Length == Fewest(given.Item1, given.Item2) && plan.Least == plan.Bins.Length);
 
     /// <summary>As cut lists are: few lengths, each many times.</summary>
@@ -18,16 +18,16 @@ public sealed class BinPackingTests
     public void Lists_of_few_sizes_take_as_few_bins_as_the_best_of_all_fillings() =>
         Gen.Select(_size.Array[1, 4], Gen.Int[0, 3].Array[1, 11])
             .Select(given => given.Item2.Select(i => given.Item1[i % given.Item1.Length]).ToArray())
-            .Sample(sizes => BinPacking.Fill(sizes, 626) is var plan && plan.Bins.Length == Fewest(sizes, 626) && plan.Least == plan.Bins.Length);
+            .ForAll(sizes => BinPacking.Fill(sizes, 626) is var plan && plan.Bins.Length == Fewest(sizes, 626) && plan.Least == plan.Bins.Length);
 
     [Fact]
-    public void Every_size_lies_in_one_bin_and_no_bin_holds_too_much() => _size.Array[0, 200].Sample(sizes =>
+    public void Every_size_lies_in_one_bin_and_no_bin_holds_too_much() => _size.Array[0, 200].ForAll(sizes =>
     {
         var plan = BinPacking.Fill(sizes, 626);
         Assert.Equal(sizes.Order(), plan.Bins.SelectMany(bin => bin).Order());
         Assert.All(plan.Bins, bin => Assert.True(bin.Sum() <= 626));
         Assert.InRange(plan.Least, (sizes.Sum() + 625) / 626, plan.Bins.Length);
-    }, iter: 30);
+    }, cases: 30);
 
     /// <summary>By hand: 400 + 226 and 313 + 313 fill bins of 626, 300 + 200 + 126 another.</summary>
     [Fact]

@@ -34,7 +34,7 @@ public sealed class DeliveryTests
     }
 
     [Fact]
-    public void Deliveries_add_up_to_what_is_built_in() => WallGen.Short.Sample(
+    public void Deliveries_add_up_to_what_is_built_in() => WallGen.Short.ForAll(
         given =>
         {
             var layout = WallSketch.LayOut(given.Model, given.Rules);
@@ -56,7 +56,7 @@ public sealed class DeliveryTests
                 }
             }
         },
-        seed: "bIuZn7aqDO81", iter: 24);
+        seed: "bIuZn7aqDO81", cases: 24);
 
     /// <summary>A sawn unit comes with the first piece that is sawn from it, whatever the order of the walls in the model.</summary>
     [Fact]

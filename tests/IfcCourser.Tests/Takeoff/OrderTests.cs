@@ -14,7 +14,7 @@ public sealed class OrderTests
     private static readonly OrderItem[] _whole = [OrderItem.FullUnit, OrderItem.PartUnit, OrderItem.TroughUnit, OrderItem.CoredUnit];
 
     [Fact]
-    public void The_order_is_the_layout_to_the_piece() => WallGen.AloneOrBox.Sample(
+    public void The_order_is_the_layout_to_the_piece() => WallGen.AloneOrBox.ForAll(
         given =>
         {
             var layout = Orders.With(WallSketch.LayOut(given.Model, given.Rules), OffcutReuse.Wall);
@@ -31,10 +31,10 @@ public sealed class OrderTests
             Assert.All(order.Walls.Zip(LayingOrder.Of(layout)), pair => Assert.Equal(
                 pair.Second.Quantities.FullUnits, pair.First.Lines.Where(line => _whole.Contains(line.Key.Item)).Sum(line => line.Net)));
         },
-        iter: 15);
+        cases: 15);
 
     [Fact]
-    public void Walls_add_up_to_storeys_and_storeys_to_the_job() => WallGen.AloneOrBox.Sample(
+    public void Walls_add_up_to_storeys_and_storeys_to_the_job() => WallGen.AloneOrBox.ForAll(
         given =>
         {
             var order = Orders.With(WallSketch.LayOut(given.Model, given.Rules), OffcutReuse.Storey).Order!;
@@ -45,7 +45,7 @@ public sealed class OrderTests
                     line => Assert.Equal(line.Net!.Value, groups.SelectMany(group => group.Lines).Where(own => own.Key == line.Key).Sum(own => own.Net!.Value), 6));
             }
         },
-        iter: 8);
+        cases: 8);
 
     [Fact]
     public void What_the_catalog_does_not_say_is_not_known()

@@ -56,7 +56,7 @@ public sealed class SawListTests
     }
 
     [Fact]
-    public void Every_sawn_piece_comes_from_one_unit_that_holds_it_and_no_more_units_go_than_pieces() => WallGen.AloneOrBox.Sample(
+    public void Every_sawn_piece_comes_from_one_unit_that_holds_it_and_no_more_units_go_than_pieces() => WallGen.AloneOrBox.ForAll(
         given =>
         {
             var layout = Orders.With(WallSketch.LayOut(given.Model, given.Rules), OffcutReuse.Job);
@@ -66,7 +66,7 @@ public sealed class SawListTests
             Assert.True(saw.LeastUnits <= saw.Units.Length && saw.Units.Length <= saw.Pieces);
             Assert.All(saw.Units, unit => Assert.True(CanBeSawn(unit, given.Rules.Catalog.Kerf), $"U{unit.Number}"));
         },
-        iter: 12);
+        cases: 12);
 
     /// <summary>Rips first: strips of one height beside each other, pieces along each strip; a kerf between neighbours. Tried over all ways to share pieces among strips.</summary>
     private static bool CanBeSawn(SawnUnit unit, Length kerf)

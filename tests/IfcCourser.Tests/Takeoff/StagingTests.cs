@@ -13,7 +13,7 @@ namespace IfcCourser.Tests.Takeoff;
 public sealed class StagingTests
 {
     [Fact]
-    public void Packs_are_those_of_the_order_and_hold_what_walls_take() => WallGen.Short.Sample(
+    public void Packs_are_those_of_the_order_and_hold_what_walls_take() => WallGen.Short.ForAll(
         given =>
         {
             var order = Orders.With(WallSketch.LayOut(given.Model, given.Rules), OffcutReuse.Wall).Order!;
@@ -26,7 +26,7 @@ public sealed class StagingTests
                 wall.Lines.Where(own => own.Key.IsUnit && own.Key.Pallet == line.Key).Sum(own => own.Net),
                 order.Staging.Where(pack => pack.Product == line.Key).SelectMany(pack => pack.Uses).Where(use => use.Wall == wall.Name).Sum(use => use.Units))));
         },
-        iter: 24);
+        cases: 24);
 
     /// <summary>
     /// A box of 9 x 7 m with a door in its south wall, by coordinates: packs of 1.2 x 1 m stand 750 mm clear of each wall, none in the way through the door or in

@@ -68,7 +68,7 @@ public sealed class LengthTextTests
 
     [Fact]
     public void Whole_sixteenths_survive_a_round_trip() =>
-        Gen.Long[-200_000, 200_000].Sample(sixteenths =>
+        Gen.Long[-200_000, 200_000].ForAll(sixteenths =>
         {
             var length = new Length(sixteenths * (Length.NanometresPerInch / 16));
             return Parsed(LengthText.Format(length, UnitSystem.Inch)) == length;

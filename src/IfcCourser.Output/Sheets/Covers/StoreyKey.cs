@@ -36,7 +36,7 @@ internal static class StoreyKey
         canvas.Take(new Box(-Far, -Far, Far, -height));
         var crowded = facts.Walls.Count(wall => !PlanTag.TryPlace(canvas, Placed(facts.At(wall, wall.Frame.Length / 2, wall.Frame.Thickness / 2)), facts.NumberOf(wall), Pen.Text));
         var more = new PanelRow(LineHeight, [new TextItem(Pen.Text, new Point(1, -LineHeight + 1), CoverText.NotNumbered(crowded), Table.TextHeight)]);
-        return new Panel([Table.Heading(facts.Storey ?? SheetText.UnnamedStorey)], [new PanelRow(height, [.. canvas.Items]), .. crowded > 0 ? [more] : ImmutableArray<PanelRow>.Empty]);
+        return new Panel([Table.Heading(facts.Storey ?? SheetText.UnnamedStorey)], [new PanelRow(height, canvas.Drawn()), .. crowded > 0 ? [more] : ImmutableArray<PanelRow>.Empty]);
 
         Point Placed(Point p) => middle + ((p - real.Middle) * factor);
     }

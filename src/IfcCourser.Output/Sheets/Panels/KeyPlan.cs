@@ -41,22 +41,18 @@ internal static class KeyPlan
         }
 
         var runs = shown.Select(facts => new Run(facts, Placed)).ToArray();
-        if (runs is [var alone])
-        {
-            alone.Draw(canvas);
-        }
-        else if (!Numbered(canvas, walls.Select(wall => Footprint(wall).Select(Placed).ToImmutableArray()), runs))
+        if (!IsMarked(canvas, walls.Select(wall => Footprint(wall).Select(Placed).ToImmutableArray()), runs))
         {
             return null;
         }
 
-        return new Panel([Table.Heading(title)], [new PanelRow(PictureHeight, [.. canvas.Items])]);
+        return new Panel([Table.Heading(title)], [new PanelRow(PictureHeight, canvas.Drawn())]);
 
         Point Placed(Point p) => middle + ((p - real.Middle) * factor);
     }
 
-    /// <summary>Letters stand where they are free, for A is at the viewer's left; false where a number has no room.</summary>
-    private static bool Numbered(Canvas canvas, IEnumerable<ImmutableArray<Point>> loops, Run[] runs)
+    /// <summary>Letters stand where nothing else does, for A is at the viewer's left; false where the number of one of several walls has no room.</summary>
+    private static bool IsMarked(Canvas canvas, IEnumerable<ImmutableArray<Point>> loops, Run[] runs)
     {
         foreach (var loop in loops)
         {
@@ -69,8 +65,8 @@ internal static class KeyPlan
             run.Arrow(canvas);
         }
 
-        var placed = runs.All(run => PlanTag.TryPlace(canvas, run.Tail, SheetText.WallNumber(run.Facts.Number), Pen.Heading));
-        foreach (var letter in runs.SelectMany(run => run.Letters(-1.5, 2.4)).Where(letter => canvas.IsFreeOfText(TextMetrics.BoxOf(letter))))
+        var placed = runs.Length == 1 || runs.All(run => PlanTag.TryPlace(canvas, run.Tail, SheetText.WallNumber(run.Facts.Number), Pen.Heading));
+        foreach (var letter in runs.SelectMany(run => run.Ends).Select(places => places.FirstOrDefault(letter => canvas.IsFree(TextMetrics.BoxOf(letter)))).OfType<TextItem>())
         {
             canvas.Write(letter);
         }
@@ -106,6 +102,7 @@ internal static class KeyPlan
     /// <summary>A wall's run in the plan. The elevation has its start at the left, so the viewer stands on the right of the run.</summary>
     private sealed class Run
     {
+        private static readonly ImmutableArray<(double Before, double Aside)> _places = [(2.5, 1.5), (-1.5, 2.8), (-3, 2.8), (2.8, -2), (-1.5, -4.5), (-4.5, 2.8)];
         private readonly Point _along;
         private readonly Point _away;
         private readonly Point _start;
@@ -129,12 +126,6 @@ internal static class KeyPlan
         /// <summary>Of the arrow.</summary>
         public Point Tail => _tip + (_away * 4);
 
-        public void Draw(Canvas canvas)
-        {
-            Arrow(canvas);
-            canvas.AddRange(Letters(2.5, 1.5));
-        }
-
         public void Arrow(Canvas canvas)
         {
             var line = new LineItem(Pen.Text, _tip, Tail);
@@ -144,13 +135,11 @@ internal static class KeyPlan
                 Pen.Text, [[_tip, _tip + (_away * 1.8) + (_along * 0.7), _tip + (_away * 1.8) - (_along * 0.7)]], HatchKind.Solid));
         }
 
-        /// <param name="before">How far before the run's start and behind its end.</param>
-        /// <param name="aside">How far towards the viewer.</param>
-        public IEnumerable<TextItem> Letters(double before, double aside) =>
-        [
-            new(Pen.Heading, _start - (_along * before) + (_away * aside), "A", 2.5, TextAnchor.Middle),
-            new(Pen.Heading, _end + (_along * before) + (_away * aside), "B", 2.5, TextAnchor.Middle),
-        ];
+        /// <summary>Places for the letter of each end, the best first: before the end or beside it, on the viewer's side, then on the other.</summary>
+        public IEnumerable<IEnumerable<TextItem>> Ends => [Places("A", _start, -1), Places("B", _end, 1)];
+
+        private IEnumerable<TextItem> Places(string letter, Point end, int outwards) =>
+            _places.Select(place => new TextItem(Pen.Heading, end + (_along * (place.Before * outwards)) + (_away * place.Aside), letter, 2.5, TextAnchor.Middle));
 
         private static Point Plan(Vector3 p) => new(p.X, p.Y);
     }

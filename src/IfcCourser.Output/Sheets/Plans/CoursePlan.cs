@@ -112,14 +112,12 @@ internal static class CoursePlan
     {
         foreach (var piece in facts.CourseOf(wall).Pieces.Where(piece => piece.Cut != Layouts.Cuts.None))
         {
-            ImmutableArray<ImmutableArray<Point>> loops = [LoopOf(facts, wall, piece)];
             if (piece.Cut.HasFlag(Layouts.Cuts.Length) && Label(canvas, facts, wall, piece) is { } label)
             {
                 canvas.Write(label);
-                loops = loops.Add(ItemBox.Of(label, canvas.PerPaper).Grown(0.2 * canvas.PerPaper).Corners());
             }
 
-            canvas.Add(new HatchItem(Pen.CutHatch, loops, HatchKind.Cut));
+            canvas.Add(new HatchItem(Pen.CutHatch, [LoopOf(facts, wall, piece)], HatchKind.Cut));
         }
     }
 

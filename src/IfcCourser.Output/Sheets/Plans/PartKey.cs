@@ -32,7 +32,7 @@ internal static class PartKey
             canvas.Write(new TextItem(part == shown ? Pen.Heading : Pen.Text, box.Middle, name, TextHeight, TextAnchor.Middle));
         }
 
-        return new Panel([Table.Heading(SheetText.KeyPlan)], [new PanelRow(Height, [.. canvas.Items])]);
+        return new Panel([Table.Heading(SheetText.KeyPlan)], [new PanelRow(Height, canvas.Drawn())]);
 
         Box Placed(Box box) => box.Moved(real.Middle * -1).Scaled(factor).Moved(middle);
     }

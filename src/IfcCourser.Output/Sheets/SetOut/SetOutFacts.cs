@@ -1,7 +1,9 @@
 using IfcCourser.Comparing;
+using IfcCourser.Findings;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Plans;
+using IfcCourser.SettingOut;
 using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.SetOut;
@@ -21,6 +23,8 @@ internal sealed class SetOutFacts
         Text = new SheetLengths(layout.Rules.Catalog.Units);
         _walls = layout.Walls.GroupBy(wall => wall.Identity.GlobalId, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First(), StringComparer.Ordinal);
         CastIn = [.. Storey.Bars.Where(bar => bar.IsCastIn)];
+        Held = [.. CastIn.Where(bar => HeldBars.IsHeld(WallOf(bar), CoreOf(bar))).Select(bar => bar.Number)];
+        Near = [.. CastIn.Where(bar => WallOf(bar).Findings.Any(finding => finding.Code == FindingCodes.CoreOnJoint && finding.At?.Core == bar.Core)).Select(bar => bar.Number)];
     }
 
     public Layout Layout { get; }
@@ -46,6 +50,12 @@ internal sealed class SetOutFacts
     /// <summary>Bars that are cast into the slab, in walking order.</summary>
     public ImmutableArray<BarSetOut> CastIn { get; }
 
+    /// <summary>Numbers of bars to cast in whose place is right only where the designer agrees to an opening as it is laid out.</summary>
+    public ImmutableSortedSet<int> Held { get; }
+
+    /// <summary>Numbers of bars to cast in that stand nearer to a joint than the clearance, for no place is clear.</summary>
+    public ImmutableSortedSet<int> Near { get; }
+
     /// <summary>Around all edges that the sheet shows, in the storey's axes, mm.</summary>
     public Box Edges
     {
@@ -63,6 +73,9 @@ internal sealed class SetOutFacts
 
     /// <summary>What is cast in for a bar of <see cref="CastIn"/>.</summary>
     public StarterBar StarterOf(BarSetOut bar) => CoreOf(bar).Bars!.Starter!;
+
+    /// <summary>Ends of the block over a bar; null where none stands there.</summary>
+    public BlockEnds? BlockOf(BarSetOut bar) => bar.Block is { } block ? BlockEnds.Of(block, _walls[block.Wall].Frame, Whole.Axes) : null;
 
     /// <summary>The wall's sheet, such as W003.</summary>
     public string WallNumber(string globalId) => WallNumbers.Sheet(Layout, _walls[globalId]);

@@ -1,6 +1,7 @@
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Plans;
+using IfcCourser.Units;
 
 namespace IfcCourser.Output.Sheets.SetOut;
 
@@ -16,8 +17,10 @@ internal static class SetOutLegend
             (true, MarkSamples.Row(SetOutText.LegendZero, [ArcItem.Circle(Pen.Dimension, MarkSamples.Middle, 0.8), MarkSamples.Across(Pen.Dimension)])),
             (true, facts.CastIn.IsEmpty
                 ? MarkSamples.Row(PlanText.LegendRunning, [MarkSamples.Word("W1 1250", 0, Pen.Dimension)])
-                : MarkSamples.Row(SetOutText.LegendRunning, [MarkSamples.Word("3-5   1250", 0, Pen.Dimension)])),
+                : MarkSamples.Row(SetOutText.LegendRunning, [MarkSamples.Word(facts.Text.Units == UnitSystem.Inch ? "3-5 4'-2\"" : "3-5 1250", 0, Pen.Dimension)])),
             (true, MarkSamples.Row(SetOutText.LegendFace, [MarkSamples.Across(Pen.OuterEdge)])),
+            (true, MarkSamples.Row(SetOutText.LegendEnd, [MarkSamples.Across(Pen.Neighbour), new LineItem(Pen.OuterEdge, MarkSamples.Middle - new Point(0, 2), MarkSamples.Middle + new Point(0, 2))])),
+            (true, MarkSamples.Row(SetOutText.LegendWall, [MarkSamples.Word("W001")])),
             (true, MarkSamples.Row(SetOutText.LegendJoint, [MarkSamples.Across(Pen.Neighbour)])),
             (facts.Storey.Outlines.Any(outline => outline.Kind == ControlLineKind.SlabEdge), MarkSamples.Row(SetOutText.LegendSlab, [MarkSamples.Across(Pen.SlabEdge)])),
             (!facts.Storey.Grid.IsEmpty, MarkSamples.Row(SetOutText.LegendGrid, [MarkSamples.Across(Pen.GridLine)])),

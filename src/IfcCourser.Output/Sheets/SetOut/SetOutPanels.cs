@@ -1,4 +1,5 @@
 using System.Globalization;
+using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 
 namespace IfcCourser.Output.Sheets.SetOut;
@@ -13,8 +14,8 @@ internal static class SetOutPanels
     {
         Panel[] panels =
         [
-            Bars(facts), Skew(facts), Checks(facts), Schedule(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(facts),
-            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Clouds.Notes(wall => WallNumbers.Sheet(facts.Layout, wall))).Concat(facts.Storey.Findings.Select(finding => finding.Message))), Cautions.Panel,
+            Bars(facts), Skew(facts), Checks(facts), RunningOn(facts), Schedule(facts), Control(facts), Diagonals(facts), SetOutLegend.Of(facts), SignOff(facts),
+            WordList.Of(SheetText.Notes, SetOutText.Notes(facts).Concat(facts.Clouds.Notes(wall => WallNumbers.Sheet(facts.Layout, wall))).Concat(facts.Storey.Findings.Select(finding => SetOutText.Sentence(finding.Message)))), Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }
@@ -29,21 +30,30 @@ internal static class SetOutPanels
         1,
         facts.CastIn.Select(bar => ImmutableArray.Create(
             Number(bar.Number),
-            string.Join(", ", facts.CoreOf(bar).Why.Select(SheetText.BarReason)),
+            string.Join(", ", facts.CoreOf(bar).Why.Select(SheetText.BarReason).Concat(facts.Held.Contains(bar.Number) ? [SetOutText.Held] : [])),
             facts.Text.Dimension(bar.X),
             facts.Text.Dimension(bar.Y))));
 
     private static Panel Checks(SetOutFacts facts) => Table.Of(
         SetOutText.Checks,
-        ["No", "Wall, core", "End -", "End +", "Up", "dx, dy as built"],
-        5,
-        facts.CastIn.Select(bar => ImmutableArray.Create(
-            Number(bar.Number),
-            $"{facts.WallNumber(bar.Wall)} {bar.Core}",
-            bar.Block is { } before ? facts.Text.Piece(before.Before) : "-",
-            bar.Block is { } after ? facts.Text.Piece(after.After) : "-",
-            facts.Text.Piece(facts.StarterOf(bar).StickUp),
+        ["No", "Wall, core", "In", "Back", "On", "Up", "dx, dy as built"],
+        6,
+        facts.CastIn.Select(bar => (Bar: bar, Block: facts.BlockOf(bar))).Select(row => ImmutableArray.Create(
+            Number(row.Bar.Number),
+            $"{facts.WallNumber(row.Bar.Wall)} {row.Bar.Core}",
+            row.Block is { } block ? SetOutText.Of(block.Way) : "-",
+            row.Block is { } back ? facts.Text.Piece(back.Back) : "-",
+            row.Block is { } on ? facts.Text.Piece(on.On) : "-",
+            facts.Text.Piece(facts.StarterOf(row.Bar).StickUp),
             string.Empty)));
+
+    /// <summary>Bars that stand through this slab, for which nothing is cast into it.</summary>
+    private static Panel RunningOn(SetOutFacts facts) => Table.Of(
+        SetOutText.RunningOn,
+        ["No", "Wall, core", "x", "y"],
+        2,
+        facts.Storey.Bars.Where(bar => bar.Foot == BarFoot.BarBelow).Select(bar => ImmutableArray.Create(
+            Number(bar.Number), $"{facts.WallNumber(bar.Wall)} {bar.Core}", facts.Text.Dimension(bar.X), facts.Text.Dimension(bar.Y))));
 
     private static Panel Skew(SetOutFacts facts) => Table.Of(
         SetOutText.SkewBars,

@@ -16,8 +16,7 @@ internal static class Beams
             var label = Label(canvas, facts, beam, outline);
             if (beam.Kind != BondBeamKind.Trough)
             {
-                ImmutableArray<ImmutableArray<Point>> holes = label is null ? [] : [ItemBox.Of(label, canvas.PerPaper).Grown(0.4 * canvas.PerPaper).Corners()];
-                canvas.Add(new HatchItem(Pen.LintelHatch, [outline, .. holes], HatchKind.Formed));
+                canvas.Add(new HatchItem(Pen.LintelHatch, [outline], HatchKind.Formed));
             }
 
             canvas.Add(new PolylineItem(Pen.Lintel, outline, PathEnd.Closed));

@@ -18,6 +18,9 @@ internal sealed class Canvas(double perPaper)
 
     public IReadOnlyList<SheetItem> Items => _items;
 
+    /// <summary>The items as they are drawn: broken where texts stand on them.</summary>
+    public ImmutableArray<SheetItem> Drawn() => LineBreaks.Around(_items, PerPaper);
+
     /// <summary>Places that texts have taken, real millimetres.</summary>
     public IReadOnlyList<Box> Texts => _texts;
 
@@ -75,16 +78,20 @@ internal sealed class Canvas(double perPaper)
     }
 
     /// <summary>Free of texts and of lines.</summary>
-    public bool IsFree(Box box) => IsFreeOfText(box) && !_lines.Any(line => box.Grown(LineClear * PerPaper).On(line.From, line.To) is not null);
+    public bool IsFree(Box box)
+    {
+        var room = box.Grown(LineClear * PerPaper);
+        return IsFreeOfText(box) && !_lines.Exists(line => room.On(line.From, line.To) is not null);
+    }
 
     /// <summary>Free of texts and of their leaders.</summary>
-    public bool IsFreeOfText(Box box) => !_texts.Any(box.Overlaps) && !_leaders.Any(leader => box.On(leader.From, leader.To) is not null);
+    public bool IsFreeOfText(Box box) => !_texts.Exists(text => box.Overlaps(text)) && !_leaders.Exists(leader => box.On(leader.From, leader.To) is not null);
 
     /// <summary>Whether no text that was written stands on a line.</summary>
-    public bool IsFreeOfText(Point from, Point to) => !_written.Any(text => text.On(from, to) is not null);
+    public bool IsFreeOfText(Point from, Point to) => !_written.Exists(text => text.On(from, to) is not null);
 
     /// <summary>Whether no edge of a block runs through a place.</summary>
-    public bool IsFreeOfJoints(Box box) => !_blocks.Any(block => block.Overlaps(box) && !block.Contains(box));
+    public bool IsFreeOfJoints(Box box) => !_blocks.Exists(block => block.Overlaps(box) && !block.Contains(box));
 
     /// <summary>Whether texts, those of dimensions included, lie over each other.</summary>
     public bool IsCrowded()

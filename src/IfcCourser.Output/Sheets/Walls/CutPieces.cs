@@ -1,5 +1,4 @@
 using IfcCourser.Layouts;
-using IfcCourser.Output.Sheets.Details;
 
 namespace IfcCourser.Output.Sheets.Walls;
 
@@ -27,7 +26,7 @@ internal static class CutPieces
 
         foreach (var (piece, _) in sawn)
         {
-            Hatch(canvas, piece);
+            canvas.Add(new HatchItem(Pen.CutHatch, [CornersOf(piece)], HatchKind.Cut));
         }
     }
 
@@ -65,15 +64,6 @@ internal static class CutPieces
         return Polygon.Contains(corners, box) && isFree(box);
     }
 
-    /// <summary>Clear of every text that stands on the piece.</summary>
-    private static void Hatch(Canvas canvas, Piece piece)
-    {
-        var corners = CornersOf(piece);
-        var box = Box.Around(corners);
-        var texts = canvas.Written.Select(text => text.Grown(0.2 * canvas.PerPaper)).Where(box.Overlaps).Select(text => Clip.Face(corners, text));
-        canvas.Add(new HatchItem(Pen.CutHatch, [corners, .. texts], HatchKind.Cut));
-    }
-
     /// <summary>In a whole block of the same course, as near as there is room; else the mark alone inside the piece.</summary>
     private static void Outside(Canvas canvas, WallFacts facts, Piece piece)
     {
@@ -109,26 +99,33 @@ internal static class CutPieces
             return;
         }
 
-        Beside(canvas, new TextItem(Pen.CutLength, middle, mark, Small, TextAnchor.Middle));
+        Beside(canvas, facts, new TextItem(Pen.CutLength, middle, mark, Small, TextAnchor.Middle));
     }
 
-    /// <summary>A mark at its place, or as near as other texts leave room for it and for its leader, whichever way.</summary>
-    private static void Beside(Canvas canvas, TextItem mark)
+    /// <summary>A mark in a block or in the air near by, on a leader; else at its place, or as near as other texts leave room for it and for its leader, whichever way.</summary>
+    private static void Beside(Canvas canvas, WallFacts facts, TextItem mark)
     {
         const int Farthest = 80;
+        const int Clear = 24;
         const int Ways = 16;
         var mm = canvas.PerPaper;
         var near = (from step in Enumerable.Range(0, Farthest)
                     from way in step == 0 ? [0] : (int[])[0, 8, 1, 15, 7, 9, 2, 14, 6, 10, 3, 13, 5, 11, 4, 12]
                     let turn = Math.SinCos(way * 2 * Math.PI / Ways)
                     select mark with { At = mark.At + (new Point(turn.Cos, turn.Sin) * (step * mm / 2)) }).ToArray();
-        var placed = Array.Find(near, item => IsFree(item) && canvas.IsFreeOfText(mark.At, ItemBox.Of(item, mm).Nearest(mark.At))) ?? Array.Find(near, IsFree) ?? mark;
+        var edges = facts.Whole.Outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToArray();
+        var placed = near.Take(Clear * Ways).FirstOrDefault(item => IsFree(item) && IsLed(item) && IsApart(ItemBox.Of(item, mm)))
+            ?? Array.Find(near, item => IsFree(item) && IsLed(item)) ?? Array.Find(near, IsFree) ?? mark;
         canvas.Write(placed);
         if (!ItemBox.Of(placed, mm).Overlaps(Box.At(mark.At, mm, mm)))
         {
             canvas.AddLeader(new LineItem(Pen.Dimension, mark.At, ItemBox.Of(placed, mm).Nearest(mark.At)));
             canvas.Add(ArcItem.Circle(Pen.Dimension, mark.At, 0.4 * mm));
         }
+
+        bool IsLed(TextItem item) => canvas.IsFreeOfText(mark.At, ItemBox.Of(item, mm).Nearest(mark.At));
+
+        bool IsApart(Box box) => canvas.IsFree(box) && canvas.IsFreeOfJoints(box) && !edges.Where((from, i) => box.On(from, edges[(i + 1) % edges.Length]) is not null).Any();
 
         bool IsFree(TextItem item) => canvas.IsFreeOfText(ItemBox.Of(item, mm).Grown(0.2 * mm));
     }

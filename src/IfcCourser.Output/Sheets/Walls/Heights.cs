@@ -20,13 +20,13 @@ internal static class Heights
         OpeningHeights(canvas, facts);
     }
 
-    /// <summary>Keeps the room of course numbers, pole and heights, so that no mark of a narrow piece is set there.</summary>
+    /// <summary>Keeps the room of course numbers, pole, heights and names of match lines, so that no mark of a narrow piece is set there.</summary>
     public static void Keep(Canvas canvas, WallFacts facts)
     {
         const double Wide = 40;
-        var right = LeftOf(canvas, facts) - (0.5 * canvas.PerPaper);
-        canvas.Take(new Box(right - (Wide * canvas.PerPaper), facts.Bottom, right, facts.Top));
-        var left = RightOf(canvas, facts) - canvas.PerPaper;
+        var right = facts.Left - (0.5 * canvas.PerPaper);
+        canvas.Take(new Box(right - ((Wide + Matches.Room) * canvas.PerPaper), facts.Bottom, right, facts.Top));
+        var left = facts.Stretch?.After is null ? RightOf(canvas, facts) - canvas.PerPaper : facts.Right + (0.5 * canvas.PerPaper);
         canvas.Take(new Box(left, facts.Bottom, left + (Wide * canvas.PerPaper), facts.Top));
     }
 

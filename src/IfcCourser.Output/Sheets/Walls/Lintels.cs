@@ -22,9 +22,7 @@ internal static class Lintels
         var box = new Box(lintel.From.Mm, lintel.Bottom.Mm, lintel.To.Mm, lintel.Top.Mm);
         var labels = Labels(facts, lintel, box, mm);
         var bearings = Bearings(facts, lintel, mm).ToArray();
-        var free = bearings.Select(bearing => ItemBox.Of(bearing, mm)).Concat(labels.Select(label => ItemBox.Of(label, mm))).ToArray();
-        var holes = free.Select(hole => hole.Grown(0.4 * mm).Corners());
-        canvas.Add(new HatchItem(Pen.LintelHatch, [box.Corners(), .. holes], KindOf(lintel)));
+        canvas.Add(new HatchItem(Pen.LintelHatch, [box.Corners()], KindOf(lintel)));
         canvas.Add(PolylineItem.Rectangle(Pen.Lintel, box));
         canvas.AddRange(bearings);
         foreach (var label in labels)
@@ -32,7 +30,7 @@ internal static class Lintels
             canvas.Write(label);
         }
 
-        canvas.Take(box);
+        canvas.Take(bearings.Length == 0 ? box : box.With(box.Moved(new Point(DimensionPicture.Stroke * mm, 0))).With(box.Moved(new Point(-DimensionPicture.Stroke * mm, 0))));
     }
 
     public static HatchKind KindOf(Lintel lintel) => lintel.Kind == LintelKind.Formed ? HatchKind.Formed : HatchKind.Carries;

@@ -23,6 +23,7 @@ public static class GivenPaperTests
             var sheet = entry.Compose();
             Assert.True(paper == sheet.Paper.Name || paper is "A4" or "ANSI A", $"{entry.Number} takes {sheet.Paper.Name}");
             var boxes = Lowering.Lower(sheet).OfType<TextItem>().Select(text => (text.Text, text.Height, Box: TextMetrics.BoxOf(text).Grown(-0.05))).OrderBy(text => text.Box.Left).ToArray();
+            Assert.Empty(TextCrossings.Of(entry.Number, sheet));
             Assert.All(boxes, text => Assert.True(text.Height >= 2.5 - 1e-9 && sheet.Paper.Frame.Contains(text.Box), $"{entry.Number}: {text.Text}"));
             Assert.Empty(boxes.SelectMany((text, i) => boxes.Skip(i + 1).TakeWhile(other => other.Box.Left < text.Box.Right).Where(other => other.Box.Overlaps(text.Box))
                 .Select(other => $"{entry.Number}: {text.Text} / {other.Text}")));
