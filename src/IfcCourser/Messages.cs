@@ -212,6 +212,8 @@ internal static partial class Messages
     public static string NoRoomForBar(string why) =>
         FormattableString.Invariant($"No masonry of this wall has room for the bar that its {why} asks for");
 
+    public const string BondSearchEnded = "The search for this wall's bond reached its limit: what is laid out is the best found until then";
+
     public const string NoCoresInCatalog = "The rules ask for bars and the catalog has no cores, so the wall has no bars";
 
     public static string NoCoreInThinWall(Length thickness, UnitSystem units) =>

@@ -12,7 +12,7 @@ internal sealed class BondSolvers
     public BondSolvers(Length thickness, LayoutRules rules, RestTables tables)
     {
         (Rules, Costs, Laps) = (rules, new PieceCosts(rules), new RowLaps(thickness, rules));
-        Segments = new SegmentSolver(rules, tables);
+        Segments = new SegmentSolver(rules, tables, Effort);
         Pairs = new PairSolver(Laps, Effort, rules);
     }
 
@@ -26,6 +26,6 @@ internal sealed class BondSolvers
 
     public PairSolver Pairs { get; }
 
-    /// <summary>What the searches for pairs may do, all attempts together.</summary>
-    public PairEffort Effort { get; } = new();
+    /// <summary>What the searches may do, all attempts together.</summary>
+    public BondEffort Effort { get; } = new();
 }

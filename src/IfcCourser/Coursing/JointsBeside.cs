@@ -9,6 +9,9 @@ namespace IfcCourser.Coursing;
 /// <param name="Repeated">Centres of joints two courses below and above, each rising.</param>
 internal sealed record JointsBeside(RowLaps Laps, ImmutableArray<Length[]> Near, ImmutableArray<Length[]> Repeated)
 {
+    /// <summary>How many joints there are.</summary>
+    public int Count => Near.Sum(joints => joints.Length) + Repeated.Sum(joints => joints.Length);
+
     /// <summary>What a row with such joints costs here beyond what it costs alone.</summary>
     public long CostOf(Length[] joints)
     {

@@ -48,6 +48,9 @@ internal static class LeastSum
     /// <summary>The entries of the largest table that eliminating such variables with such pairs needs.</summary>
     public static long Largest(int[] sizes, IEnumerable<(int First, int Second)> pairs) => Order(sizes, pairs).Max(step => step.Entries);
 
+    /// <summary>The entries of all tables that eliminating such variables with such pairs needs.</summary>
+    public static long Entries(int[] sizes, IEnumerable<(int First, int Second)> pairs) => Order(sizes, pairs).Sum(step => step.Entries);
+
     private static IEnumerable<(int Variable, long Entries)> Order(int[] sizes, IEnumerable<(int First, int Second)> pairs)
     {
         var graph = new Graph(sizes, pairs);

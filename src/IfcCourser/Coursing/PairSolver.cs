@@ -17,7 +17,7 @@ namespace IfcCourser.Coursing;
 /// done are not counted: they are a least piece long or more, but may be under the preferred lap.
 /// Not for use by several threads at once.
 /// </remarks>
-internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules rules)
+internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules rules)
 {
     /// <summary>Cuts over what the two rows need on their own at which the search ends.</summary>
     private const int MostCutsMore = 8;
@@ -89,7 +89,7 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
         var answer = Sought(known, isWide: false);
-        if (answer.Pieces is not null || effort.IsWideSpent)
+        if (answer.Pieces is not null || effort.AreWidePairsSpent)
         {
             return answer;
         }
@@ -107,11 +107,11 @@ internal sealed class PairSolver(RowLaps laps, PairEffort effort, LayoutRules ru
         _landings.Fill(_rows, [Moves(a.Left, b.Left, widths), Moves(b.Left, a.Left, widths)]);
         var alone = a.Least[0] + b.Least[0];
         var least = Math.Min(alone, known);
-        for (var more = 1; more <= 2 * MostCutsMore && least < known && !(isWide ? effort.IsWideSpent : effort.IsSpent); more *= 2)
+        for (var more = 1; more <= 2 * MostCutsMore && least < known && !(isWide ? effort.AreWidePairsSpent : effort.ArePairsSpent); more *= 2)
         {
             _limit = more > MostCutsMore ? known : Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
-            effort.Spend(_nodes.Count, isWide);
+            effort.SpendPairs(_nodes.Count, isWide);
             var isWhole = _nodes.Count < MostNodes;
             least = isWhole ? _limit : least;
             if (_end >= 0)

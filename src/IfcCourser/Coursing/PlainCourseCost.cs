@@ -9,7 +9,7 @@ namespace IfcCourser.Coursing;
 /// <summary>What an odd and an even course of a wall cost together, openings left out, for given turns at its corners.</summary>
 internal sealed class PlainCourseCost(ImmutableArray<WallLines> walls, ImmutableArray<Junction> junctions, LayoutRules rules, RestTables tables)
 {
-    private readonly SegmentSolver _solver = new(rules, tables);
+    private readonly SegmentSolver _solver = new(rules, tables, new BondEffort());
     private readonly PieceCosts _costs = new(rules);
     private readonly Dictionary<(Interval Odd, Interval Even, Length Length), long> _known = [];
 

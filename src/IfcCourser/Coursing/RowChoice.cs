@@ -5,8 +5,8 @@ namespace IfcCourser.Coursing;
 /// <summary>Chooses of the rows gathered for a wall's segments those that cost least together, exactly where the search does not grow too large.</summary>
 /// <param name="segments">The wall's segments; equal ones share their rows.</param>
 /// <param name="pairs">Segments whose joints may come near each other.</param>
-/// <param name="laps">What laps cost.</param>
-internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, RowLaps laps)
+/// <param name="solvers">What laps cost, and the count of what is compared.</param>
+internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, BondSolvers solvers)
 {
     private readonly Dictionary<(SegmentRows Lower, SegmentRows Upper), List<List<long>>> _known = [];
 
@@ -27,6 +27,7 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
 
         var single = allowed.Select((rows, s) => rows.Select(row => segments[s].Rows[row].Cost).ToArray()).ToList();
         var costs = pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair), allowed[pair.Lower], allowed[pair.Upper])));
+        solvers.Effort.SpendEntries(LeastSum.Entries([.. allowed.Select(rows => rows.Length)], pairs));
         var chosen = LeastSum.Solve(single, costs);
         return [.. chosen.Select((row, s) => allowed[s][row])];
     }
@@ -62,6 +63,7 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
         {
             var costs = LapsOf(pair);
             var least = long.MaxValue;
+            solvers.Effort.SpendComparisons(hopeful[other].Count);
             foreach (var beside in hopeful[other])
             {
                 least = Math.Min(least, pair.Lower == segment ? costs[row][beside] : costs[beside][row]);
@@ -107,7 +109,8 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
         {
             for (var above = costs[below].Count; above < upper.Count; above++)
             {
-                costs[below].Add(laps.Of(lower[below].Joints, upper[above].Joints));
+                solvers.Effort.SpendComparisons(lower[below].Joints.Length + upper[above].Joints.Length);
+                costs[below].Add(solvers.Laps.Of(lower[below].Joints, upper[above].Joints));
             }
         }
 

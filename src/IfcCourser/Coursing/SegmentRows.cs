@@ -7,9 +7,8 @@ namespace IfcCourser.Coursing;
 /// <summary>The rows of pieces considered for a segment, and for all that equal it in other courses of the wall.</summary>
 /// <param name="left">Where the segment starts on the wall.</param>
 /// <param name="alone">The task of filling it, with what joints cost whatever the neighbours' pieces are.</param>
-/// <param name="solver">Finds rows.</param>
-/// <param name="costs">What pieces cost.</param>
-internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver solver, PieceCosts costs)
+/// <param name="solvers">Find rows.</param>
+internal sealed class SegmentRows(Length left, SegmentTask alone, BondSolvers solvers)
 {
     /// <summary>More rows than this are seldom worth the search among them.</summary>
     private const int Most = 200;
@@ -28,7 +27,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
     /// <summary>Whether the wall's top slopes over it.</summary>
     public bool IsRaked => alone.Start.Raked > Length.Zero || alone.End.Raked > Length.Zero;
 
-    /// <summary>The place of the cheapest row beside given joints; rows are added as long as there is room for them.</summary>
+    /// <summary>The place of the cheapest row beside given joints; rows are added as long as there is room for them, whatever effort is left.</summary>
     public int Cheapest(JointsBeside beside)
     {
         if (_rows.Count == 0)
@@ -48,6 +47,11 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
     /// <summary>Adds the cheapest row beside given joints; whether it is new.</summary>
     public bool AddCheapest(JointsBeside beside)
     {
+        if (!solvers.Effort.MaySearch())
+        {
+            return false;
+        }
+
         var known = CheapestKnown(beside).Cost;
         return known > _rows[0].Cost + beside.LeastOfRepeats && Add(TaskBeside(beside), known);
     }
@@ -62,6 +66,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
 
     private (int Place, long Cost) CheapestKnown(JointsBeside beside)
     {
+        solvers.Effort.SpendComparisons(_rows.Count * (long)(beside.Count + _rows[0].Joints.Length));
         var best = (Place: 0, Cost: long.MaxValue);
         for (var i = 0; i < _rows.Count; i++)
         {
@@ -84,7 +89,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
     private bool Add(SegmentTask task, long? known = null)
     {
         var count = _rows.Count;
-        if (count < Most && _solved.Add(task) && (known is { } cost ? solver.Solve(task, cost) : solver.Solve(task)) is { } pieces)
+        if (count < Most && _solved.Add(task) && (known is { } cost ? solvers.Segments.Solve(task, cost) : solvers.Segments.Solve(task)) is { } pieces)
         {
             Add(pieces);
         }
@@ -108,7 +113,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, SegmentSolver 
             joints[i] = left + ((pieces[i].To + pieces[i + 1].From) / 2);
         }
 
-        _rows.Add(new Row(pieces, joints, costs.Of(pieces, alone)));
+        _rows.Add(new Row(pieces, joints, solvers.Costs.Of(pieces, alone)));
         return _rows.Count - 1;
     }
 

@@ -33,6 +33,9 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     private int _rakedFrom;
     private int _firstLeast;
 
+    /// <summary>Pieces that the last search laid.</summary>
+    public long Laid { get; private set; }
+
     /// <summary>Sets the segment for the searches that follow.</summary>
     /// <param name="task">The segment.</param>
     /// <param name="grid">Its cells.</param>
@@ -51,7 +54,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     /// <summary>The pieces of a cheapest filling that costs less than a limit, from the segment's start; null where there is none.</summary>
     public ImmutableArray<Interval>? Cheapest(long limit)
     {
-        (_limit, _lastStart, _cheaper) = (limit, 0, 0);
+        (_limit, _lastStart, _cheaper, Laid) = (limit, 0, 0, 0);
         _gains.Restart();
         Reset();
         Follow(0, 0);
@@ -223,6 +226,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     /// <summary>Notes a way to a cell where a piece may start, the joint before it added, where it can lead on below the limit.</summary>
     private void Arrive(int start, Arrival arrival)
     {
+        Laid++;
         arrival = arrival with { Cost = arrival.Cost + _joints.At(start, arrival.Joint) };
         var left = _grid.Target - start;
         var room = _limit - _gain - arrival.Cost;

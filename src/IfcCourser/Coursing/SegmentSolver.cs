@@ -23,15 +23,17 @@ internal sealed class SegmentSolver
     private readonly CellSizes _sizes;
     private readonly BondAims _aims;
     private readonly SegmentSearch _search;
+    private readonly BondEffort _effort;
 
     /// <summary>What was found for a segment, and below which cost it was sought.</summary>
     private readonly Dictionary<SegmentTask, (ImmutableArray<Interval>? Pieces, long Limit)> _found = [];
 
     /// <param name="rules">Catalog and rules.</param>
     /// <param name="tables">Shared with the solvers of other walls of the run.</param>
-    public SegmentSolver(LayoutRules rules, RestTables tables)
+    /// <param name="effort">Counts what the searches do.</param>
+    public SegmentSolver(LayoutRules rules, RestTables tables, BondEffort effort)
     {
-        (_rules, _tables, _aims) = (rules, tables, rules.Set.Aims);
+        (_rules, _tables, _effort, _aims) = (rules, tables, effort, rules.Set.Aims);
         (_costs, _sizes) = (new PieceCosts(rules), new CellSizes(rules));
         _search = new SegmentSearch(_sizes, _aims);
     }
@@ -73,7 +75,9 @@ internal sealed class SegmentSolver
         foreach (var slack in (ReadOnlySpan<long>)[_aims.Short, 2 * _aims.Cut, BondAims.Breach, RestCosts.Unreachable])
         {
             var tried = Math.Min(limit, least + slack);
-            if (_search.Cheapest(tried) is { } pieces)
+            var found = _search.Cheapest(tried);
+            _effort.SpendPieces(_search.Laid);
+            if (found is { } pieces)
             {
                 return pieces;
             }

@@ -53,7 +53,7 @@ internal sealed class WallBond
                 var alone = new SegmentTask(size, segment.Start, segment.End, Within(zones, left, size));
                 if (!known.TryGetValue((left, alone), out var rows))
                 {
-                    rows = new SegmentRows(left, alone, solvers.Segments, solvers.Costs);
+                    rows = new SegmentRows(left, alone, solvers);
                     known.Add((left, alone), rows);
                 }
 
@@ -64,7 +64,7 @@ internal sealed class WallBond
         _segments = segments.ToImmutable();
         _ofCourse = courses.ToImmutable();
         _pairs = [.. Pairs()];
-        _choice = new RowChoice(_segments, _pairs, _laps);
+        _choice = new RowChoice(_segments, _pairs, solvers);
     }
 
     /// <param name="isDraft">Whether to leave out what takes long and saves little: to tell one attempt from another.</param>
@@ -88,12 +88,12 @@ internal sealed class WallBond
                 segment.AddLeaning(_aims.CutAtJamb);
             }
 
-            _solvers.Effort.Allow(CostOf(best) >= BondAims.Breach);
+            _solvers.Effort.AllowPairs(CostOf(best) >= BondAims.Breach);
             var pairs = new RowPairs(_segments, _pairs, _solvers);
             leastInPairs += pairs.Gather();
             best = Choose(best);
             best = Improve(best, isDraft || HasFewestCuts(best) ? FewRounds : MostRounds, IsBest);
-            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.IsSpent && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost; sweep++)
+            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.ArePairsSpent && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost && _solvers.Effort.MaySearch(); sweep++)
             {
                 cost = CostOf(best);
                 best = Improve(Choose(pairs.Improve(best)), MostRounds, IsBest);
@@ -105,7 +105,7 @@ internal sealed class WallBond
             }
         }
 
-        if (!isDraft && CostOf(best) / BondAims.Breach > leastInPairs / BondAims.Breach)
+        if (!isDraft && CostOf(best) / BondAims.Breach > leastInPairs / BondAims.Breach && _solvers.Effort.MaySearch())
         {
             best = Improve(Choose(Restarted(best)), MostRounds, IsBest);
         }
@@ -123,7 +123,7 @@ internal sealed class WallBond
         foreach (var (course, segment) in Broken(best).Where(place => met.Add(_segments[place.Segment])))
         {
             var rows = _segments[segment].Rows;
-            foreach (var row in Enumerable.Range(0, rows.Count).OrderBy(row => rows[row].Cost).Take(MostRestarts).ToList())
+            foreach (var row in Enumerable.Range(0, rows.Count).OrderBy(row => rows[row].Cost).Take(MostRestarts).TakeWhile(_ => _solvers.Effort.MaySearch()).ToList())
             {
                 best = Better(best, BuildFrom(course, segment, row));
             }
@@ -147,7 +147,7 @@ internal sealed class WallBond
     /// <summary>Gathers rows and chooses of them, in turn.</summary>
     private int[] Improve(int[] best, int rounds, Func<int[], bool> isBest)
     {
-        for (var (round, isNew) = (0, true); isNew && round < rounds && !isBest(best); round++)
+        for (var (round, isNew) = (0, true); isNew && round < rounds && !isBest(best) && _solvers.Effort.MaySearch(); round++)
         {
             isNew = GatherToRows(CostOf(best) < BondAims.Breach ? FewAnswered : MostAnswered) | Gather(best);
             best = Choose(best);

@@ -225,6 +225,10 @@ public static class FindingCodes
         "piece-short", Severity.Warning, "A piece is shorter than the least piece.",
         "Change the length of the pier or wall by the amount named.");
 
+    public static readonly FindingCode BondSearchEnded = Listed(
+        "bond-search-ended", Severity.Note, "The wall's bond is the best found when its search reached its limit: one with fewer cuts or broken rules may exist.",
+        "Check whether the wall's outline is meant; where every course ends elsewhere, split the wall.");
+
     public static readonly FindingCode CoreOnJoint = Listed(
         "core-on-joint", Severity.Warning, "A reinforcement core is too near a head joint of a course.",
         "Move the bar within its range, or let the engineer accept it.");

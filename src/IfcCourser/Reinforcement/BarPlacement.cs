@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using IfcCourser.Coursing;
 using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -15,12 +16,15 @@ internal sealed class BarPlacement
     private readonly BarRule _bars;
     private readonly BarHeights _heights;
     private readonly BarField _field;
+    private readonly BondEffort _effort;
 
     /// <param name="site">The wall.</param>
     /// <param name="rules">Clearance and cut grid.</param>
     /// <param name="bars">What the rule set asks for.</param>
-    public BarPlacement(BarSite site, LayoutRules rules, BarRule bars)
+    /// <param name="effort">What the searches for the wall's bond and bars may do.</param>
+    public BarPlacement(BarSite site, LayoutRules rules, BarRule bars, BondEffort effort)
     {
+        _effort = effort;
         _rules = rules;
         _bars = bars;
         _heights = new BarHeights(site, bars);
@@ -39,7 +43,7 @@ internal sealed class BarPlacement
         var clearance = new BarClearance(courses, _rules.CoreClearance, _rules.CoreClearance + _rules.Catalog.CutGrid);
         ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances =
             [.. _field.Candidates.Select(candidate => candidate.Spots.Select(spot => clearance.At(candidate.At, spot.Heights)).ToImmutableArray())];
-        var best = new BarSearch(_field, clearances, _bars.LargestSpacing).Solve();
+        var best = new BarSearch(_field, clearances, _bars.LargestSpacing, _effort).Solve();
         return [.. (isDraft ? best : new BarSettling(_field, clearances, _bars.LargestSpacing).Settled(best)).Select(Place)];
     }
 

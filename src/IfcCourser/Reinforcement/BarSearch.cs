@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using IfcCourser.Coursing;
 using IfcCourser.Units;
 
 namespace IfcCourser.Reinforcement;
@@ -7,10 +8,14 @@ namespace IfcCourser.Reinforcement;
 /// <summary>
 /// The best bars of a wall, exactly: all demands met, no gap over the largest spacing, clear of joints, then the fewest. Goes from left to right
 /// over every place, which may hold a bar under an opening and one over it; of the beginnings that reach a place only those are kept that no other
-/// one beats in cost, in the places of the last bars (further on leaves more room) and in the demands met.
+/// one beats in cost, in the places of the last bars (further on leaves more room) and in the demands met; where no effort is left, but a few of these.
 /// </summary>
-internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing)
+internal sealed class BarSearch(
+    BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing, BondEffort effort)
 {
+    /// <summary>So many beginnings are kept where no effort is left: from the cheapest to those with the most bars, which leave more room.</summary>
+    private const int FewKept = 16;
+
     private static readonly Length _none = new(long.MaxValue);
 
     /// <returns>Bars from left to right, as candidate and spot.</returns>
@@ -36,7 +41,7 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
                 }
             }
 
-            beginnings = Unbeaten(reached);
+            beginnings = Few(Unbeaten(reached));
         }
 
         var closed = field.Candidates.SelectMany(candidate => candidate.Closes).ToHashSet();
@@ -126,7 +131,11 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
         return new Beginning(cost, last.ToImmutable(), met, new PlacedBar(c, s, beginning.Bars));
     }
 
-    private static List<Beginning> Unbeaten(List<Beginning> beginnings)
+    private List<Beginning> Few(List<Beginning> beginnings) => beginnings.Count <= FewKept || effort.MaySearchBars()
+        ? beginnings
+        : [.. Enumerable.Range(0, FewKept).Select(i => beginnings[i * (beginnings.Count - 1) / (FewKept - 1)])];
+
+    private List<Beginning> Unbeaten(List<Beginning> beginnings)
     {
         var kept = new List<Beginning>();
         beginnings.Sort(CheapestFirst);
@@ -153,16 +162,18 @@ internal sealed class BarSearch(BarField field, ImmutableArray<ImmutableArray<(i
         return order == 0 ? b.Met.CompareTo(a.Met) : order;
     }
 
-    private static bool Beats(Beginning better, Beginning worse)
+    private bool Beats(Beginning better, Beginning worse)
     {
         for (var cell = 0; cell < better.Last.Length; cell++)
         {
             if (better.Last[cell] < worse.Last[cell])
             {
+                effort.SpendBars(cell + 1);
                 return false;
             }
         }
 
+        effort.SpendBars(better.Last.Length);
         return (worse.Met & ~better.Met).IsZero;
     }
 

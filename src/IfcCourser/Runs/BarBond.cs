@@ -28,7 +28,7 @@ internal sealed class BarBond(
         }
 
         var draft = Move(GiveWay(free), free);
-        var best = draft == free ? free : Better(free, Better(draft, Try(draft.Held)));
+        var best = draft == free ? free : Better(free, solvers.Effort.MaySearch() ? Better(draft, Try(draft.Held)) : draft);
         return (best.Laid, best.Bars);
     }
 
@@ -39,7 +39,7 @@ internal sealed class BarBond(
     {
         const int Rounds = 3;
         var (best, last, held) = (free, free, free.Held);
-        for (var round = 0; round <= Rounds && best.Score.Breaches > 0; round++)
+        for (var round = 0; round <= Rounds && best.Score.Breaches > 0 && solvers.Effort.MaySearch(); round++)
         {
             held = held.AddRange(last.Bars.Where(bar => (round == Rounds || OnJoint(bar, last.Laid)) && !held.Any(other => other.At == bar.At && other.Heights == bar.Heights)));
             last = Try(held, isDraft: true);
@@ -62,7 +62,7 @@ internal sealed class BarBond(
             }
 
             var range = RangeOf(free.Bars, i);
-            foreach (var place in Places(range))
+            foreach (var place in Places(range).TakeWhile(_ => solvers.Effort.MaySearch()))
             {
                 best = Better(best, Try([.. best.Held.Where(bar => !range.Contains(bar.At)), placement.At(free.Bars[i], place)], isDraft: true));
             }

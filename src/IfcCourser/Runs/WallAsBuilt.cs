@@ -13,7 +13,7 @@ namespace IfcCourser.Runs;
 /// </summary>
 internal sealed class WallAsBuilt
 {
-    /// <summary>So many sets of bars are tried: all sets of six.</summary>
+    /// <summary>So many sets of bars are tried at most: all sets of six.</summary>
     private const int MostTried = 64;
 
     private readonly WallLayout _wall;
@@ -43,7 +43,7 @@ internal sealed class WallAsBuilt
         var tried = 0;
         for (var count = _near.Length; count > 0; count--)
         {
-            var best = Sets(count).TakeWhile(_ => tried++ < MostTried).Select(set => Attempt(set, limit)).OfType<Answer>().MinBy(answer => answer.Score);
+            var best = Sets(count).TakeWhile(_ => tried++ < MostTried && _solvers.Effort.MaySearch()).Select(set => Attempt(set, limit)).OfType<Answer>().MinBy(answer => answer.Score);
             if (best is not null)
             {
                 return (_bond.With(best.Laid, best.Cores), best.Bars);

@@ -24,6 +24,7 @@ internal sealed class WallRun
     private readonly PlacedOpenings _placed;
     private readonly Wall _wall;
     private readonly RunTables _tables;
+    private readonly BondSolvers _solvers;
 
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
@@ -38,6 +39,7 @@ internal sealed class WallRun
         _rules = rules;
         _tables = tables;
         _wall = lines.Wall;
+        _solvers = new BondSolvers(_wall.Frame.Thickness, rules, tables.Rests);
     }
 
     public WallLayout Solve()
@@ -87,6 +89,7 @@ internal sealed class WallRun
                 .. HeightFindings.Of(_lines, _rules),
                 .. FillFindings.Of(_lines, shaper.LeftOpen),
                 .. BondFindings.Of(laid, courses, cores, _rules),
+                .. CutShort(),
                 .. CornerCores.OnJoints(bars.Where(IsListedByOther), laid, courses, _rules),
                 .. LintelLaps.Of(laid, lintels, _rules),
                 .. beamFindings,
@@ -104,7 +107,7 @@ internal sealed class WallRun
     {
         if (_rules.Set.Bars is not { } rule || CoreFit.In(_wall.Frame.Thickness, _rules) is null)
         {
-            return (new WallBond(shapes, lintels, [], new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve(), [], [], []);
+            return (new WallBond(shapes, lintels, [], _solvers).Solve(), [], [], []);
         }
 
         var site = new BarSite(
@@ -115,8 +118,8 @@ internal sealed class WallRun
             Courses = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))],
             LintelsInCorners = [.. _around.Corners.SelectMany(corner => corner.Lintels)],
         };
-        var placement = new BarPlacement(site, _rules, rule);
-        var (laid, bars) = new BarBond(shapes, lintels, placement, placement.Required, new BondSolvers(_wall.Frame.Thickness, _rules, _tables.Rests)).Solve();
+        var placement = new BarPlacement(site, _rules, rule, _solvers.Effort);
+        var (laid, bars) = new BarBond(shapes, lintels, placement, placement.Required, _solvers).Solve();
         return (laid, bars, [.. placement.Unmet(bars)], [.. placement.Gaps([.. bars.Where(bar => StandsInMasonry(bar, laid))])]);
     }
 
@@ -152,6 +155,14 @@ internal sealed class WallRun
 
     private Finding FarApart(Interval gap) => new(
         FindingCodes.BarsFarApart, Messages.BarsFarApart(gap.From, gap.To, _rules.Set.Bars!.LargestSpacing, _rules.Catalog.Units), new FindingPlace { S = gap.From });
+
+    private IEnumerable<Finding> CutShort()
+    {
+        if (_solvers.Effort.IsCutShort)
+        {
+            yield return new Finding(FindingCodes.BondSearchEnded, Messages.BondSearchEnded);
+        }
+    }
 
     private IEnumerable<Finding> WithoutCores()
     {

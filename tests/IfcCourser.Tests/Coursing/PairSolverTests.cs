@@ -39,7 +39,7 @@ public sealed class PairSolverTests
             var below = new PairTask(Length.Zero, Task(lower, zones), 1);
             var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
             var best = Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min();
-            var found = new PairSolver(_laps, new PairEffort(), _rules).Solve(below, above, BondAims.Breach);
+            var found = new PairSolver(_laps, new BondEffort(), _rules).Solve(below, above, BondAims.Breach);
             Assert.Equal(best < BondAims.Breach, found.Pieces is not null);
             if (found.Pieces is { } rows)
             {
@@ -51,7 +51,7 @@ public sealed class PairSolverTests
     public void What_is_known_already_is_not_found_again()
     {
         var row = new PairTask(Length.Zero, Task(13, []), 1);
-        var solver = new PairSolver(_laps, new PairEffort(), _rules);
+        var solver = new PairSolver(_laps, new BondEffort(), _rules);
         var (a, b) = solver.Solve(row, row, BondAims.Breach).Pieces!.Value;
         Assert.Null(solver.Solve(row, row, Cost(row, a, row, b)).Pieces);
     }
@@ -64,8 +64,8 @@ public sealed class PairSolverTests
             var below = new PairTask(Length.Zero, Task(lower, []), 1);
             var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
             var best = Math.Min(BondAims.Breach, Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min());
-            var effort = new PairEffort();
-            effort.Spend(spent, isWide: false);
+            var effort = new BondEffort();
+            effort.SpendPairs(spent, isWide: false);
             var least = new PairSolver(_laps, effort, _rules).Solve(below, above, BondAims.Breach).Least;
             Assert.True(least <= best, $"{least} over {best}");
             if (spent == 0)

@@ -26,13 +26,15 @@ public sealed class RowChoiceTests
                 + pairs.Sum(pair => _laps.Of(segments[pair.Lower].Rows[rows[pair.Lower]].Joints, segments[pair.Upper].Rows[rows[pair.Upper]].Joints));
 
             var best = All([.. segments.Select(segment => segment.Rows.Count)]).Min(Cost);
-            Assert.Equal(best, Cost(new RowChoice([.. segments], pairs, _laps).Best(given, Cost(given))));
+            Assert.Equal(best, Cost(new RowChoice([.. segments], pairs, Solvers()).Best(given, Cost(given))));
         }, cases: 200);
+
+    private static BondSolvers Solvers() => new(Length.FromMm(175), _rules, new RestTables());
 
     private static SegmentRows Rows(Length left, int size, int[] joints)
     {
         var task = new SegmentTask(Length.FromMm(size), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []);
-        var rows = new SegmentRows(left, task, new SegmentSolver(_rules, new RestTables()), new PieceCosts(_rules));
+        var rows = new SegmentRows(left, task, Solvers());
         foreach (var joint in joints)
         {
             rows.Cheapest(new JointsBeside(_laps, [[Length.FromMm(joint), Length.FromMm(joint + 700)]], []));

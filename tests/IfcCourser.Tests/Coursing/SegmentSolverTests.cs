@@ -42,7 +42,7 @@ public sealed class SegmentSolverTests
                 SegmentEnd.Upright(_aims.CutAtEnd),
                 [.. zones]);
             var rules = isNarrowing ? _narrowing : _toyRules;
-            Assert.Equal(CheapestOfAll(task, cells, rules.Catalog), new PieceCosts(rules).Of(new SegmentSolver(rules, new RestTables()).Solve(task)!.Value, task));
+            Assert.Equal(CheapestOfAll(task, cells, rules.Catalog), new PieceCosts(rules).Of(new SegmentSolver(rules, new RestTables(), new BondEffort()).Solve(task)!.Value, task));
         });
 
     /// <summary>What is known already is not found again; what is cheaper is, whatever is known.</summary>
@@ -53,7 +53,7 @@ public sealed class SegmentSolverTests
         {
             var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(10 * reach), BondAims.Breach));
             var task = new SegmentTask(Length.FromMm(10 * cells), SegmentEnd.Upright(0), SegmentEnd.Upright(0), [.. zones]);
-            var solver = new SegmentSolver(_toyRules, new RestTables());
+            var solver = new SegmentSolver(_toyRules, new RestTables(), new BondEffort());
             var least = new PieceCosts(_toyRules).Of(solver.Solve(task)!.Value, task);
             Assert.Null(solver.Solve(task, least));
             Assert.Equal(least, new PieceCosts(_toyRules).Of(solver.Solve(task, least + 1)!.Value, task));
@@ -67,7 +67,7 @@ public sealed class SegmentSolverTests
             var catalog = BuiltInCatalogs.Get(BuiltInCatalogs.Names[index]);
             var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), catalog, OpeningPolicy.Keep);
             var size = new Length(nanometres);
-            var pieces = new SegmentSolver(rules, new RestTables()).Solve(new SegmentTask(size, SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
+            var pieces = new SegmentSolver(rules, new RestTables(), new BondEffort()).Solve(new SegmentTask(size, SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
             Assert.Equal(Length.Zero, pieces[0].From);
             Assert.Equal(size, pieces[^1].To);
             Assert.All(pieces, piece => Assert.True(piece.Size > Length.Zero && piece.Size <= catalog.UnitLength));
@@ -81,7 +81,7 @@ public sealed class SegmentSolverTests
     public void A_wall_of_exactly_ten_units_has_no_cut(string catalog, double mm)
     {
         var rules = LayoutRules.For(BuiltInRuleSets.Get("none"), BuiltInCatalogs.Get(catalog), OpeningPolicy.Keep);
-        var fill = new SegmentSolver(rules, new RestTables()).Solve(new SegmentTask(Length.FromMm(mm), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
+        var fill = new SegmentSolver(rules, new RestTables(), new BondEffort()).Solve(new SegmentTask(Length.FromMm(mm), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
         Assert.Equal(10, fill.Length);
         Assert.All(fill, piece => Assert.Equal(rules.Catalog.UnitLength, piece.Size));
     }
@@ -90,7 +90,7 @@ public sealed class SegmentSolverTests
     public void Joints_take_up_a_small_remainder_instead_of_a_cut()
     {
         var rules = LayoutRules.For(BuiltInRuleSets.Get("eu"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Keep);
-        var fill = new SegmentSolver(rules, new RestTables()).Solve(new SegmentTask(Length.FromMm(6252.4), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
+        var fill = new SegmentSolver(rules, new RestTables(), new BondEffort()).Solve(new SegmentTask(Length.FromMm(6252.4), SegmentEnd.Upright(0), SegmentEnd.Upright(0), []))!.Value;
         Assert.All(fill, piece => Assert.Equal(Length.FromMm(624), piece.Size));
     }
 
