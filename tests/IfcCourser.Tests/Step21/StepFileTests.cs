@@ -28,6 +28,9 @@ public sealed class StepFileTests
     [InlineData("#1 = wall ( 'x' ) ;")]
     [InlineData("/* #9=WALL('no'); */#1=/*=(*/WALL/*(*/(/*)*/'x'/*;*/)/**/;")]
     [InlineData("#1\n=\nWALL\n(\n'x'\n)\n;")]
+    [InlineData("\t#1\v=\fWALL\r('x'\t)\v;")]
+    [InlineData("#1=WALL(/*/'y',/*/'x');")]
+    [InlineData("#1=WALL/**//**/('x'/**/ /* */)/***/;/**/")]
     [InlineData("#1=WALL('x');#2=WALL('y;#3=(');")]
     public void BlanksCommentsAndLineBreaksMayStandBetweenAllTokens(string data)
     {
@@ -114,6 +117,56 @@ public sealed class StepFileTests
     }
 
     [Fact]
+    public void TheHeadOfAnInstanceReachesBeyondItToTheEndOfTheFile()
+    {
+        const string Tail = ");\n" + StepSource.Footer;
+        using var file = StepSource.Data("#1=WALL('x');\n#2=B();");
+        Assert.Equal("#1=WA", Encoding.ASCII.GetString(file.HeadOf(1, 5)));
+        Assert.Equal("#2=B(" + Tail, Encoding.ASCII.GetString(file.HeadOf(2, 1000)));
+        Assert.True(file.HeadOf(3, 5).IsEmpty);
+        Assert.True(file.TextOf(3).IsEmpty);
+        Assert.Null(file.TypeOf(3));
+    }
+
+    [Fact]
+    public void ASignatureIsTold()
+    {
+        using var signed = StepSource.Read(StepSource.Text("#1=A();") + "SIGNATURE;\nabc\nENDSEC;\n").Value!;
+        using var plain = StepSource.Data("#1=A();");
+        Assert.Equal((true, false), (signed.HasSignature, plain.HasSignature));
+    }
+
+    /// <summary>ISO 10303-21:2016, 10 and 11: a file may name what it takes from others and gives to others, before its data.</summary>
+    [Fact]
+    public void AnchorsAndReferencesArePassedOver()
+    {
+        var text = StepSource.Text("#1=A();").Replace(
+            "DATA;", "ANCHOR;\n<a;b>=#1;\nENDSEC;\nREFERENCE;\n#2=<other.stp#x>;\nENDSEC;\nDATA;", StringComparison.Ordinal);
+        using var file = StepSource.Read(text).Value!;
+        Assert.Equal([1L], file.Ids);
+        Assert.Empty(file.Faults);
+    }
+
+    /// <summary>What the standard asks for in the header may be missing, too short or of another kind; the rest is read.</summary>
+    [Theory]
+    [InlineData("FILE_NAME();", "", "")]
+    [InlineData("FILE_NAME('n');", "n", "")]
+    [InlineData("FILE_NAME('n',$,'a');", "n", "a")]
+    [InlineData("FILE_NAME('n',$,('a',$,'b'));", "n", "a b")]
+    [InlineData("FILE_NAME('n',$,(7));", "n", "")]
+    [InlineData("FILE_NAME 'n';", "", "")]
+    [InlineData("FILE_NAME('n' 't');", "n", "")]
+    [InlineData("FILE_NAME(#,'n');", "", "")]
+    [InlineData("OTHER('n');", "", "")]
+    public void AHeaderIsReadAsFarAsItGoes(string statement, string name, string authors)
+    {
+        using var file = StepSource.Read($"ISO-10303-21;\nHEADER;\n{statement}\nFILE_SCHEMA('IFC4');\nENDSEC;\nDATA;\nENDSEC;\nEND-ISO-10303-21;\n").Value!;
+        Assert.Equal(name, file.Header.FileName);
+        Assert.Equal(authors, string.Join(' ', file.Header.Authors));
+        Assert.Equal(["IFC4"], file.Header.Schemas);
+    }
+
+    [Fact]
     public void SeveralDataSectionsAreOneSetOfInstances()
     {
         const string Text = StepSource.Header + "#1=A();\nENDSEC;\nDATA('two',('IFC4'));\n#2=B();\n" + StepSource.Footer;
@@ -143,8 +196,11 @@ public sealed class StepFileTests
         using var file = StepSource.Read(Text).Value!;
         var header = file.Header;
         Assert.Equal(["a", "b"], header.Description);
+        Assert.Equal("2;1", header.ImplementationLevel);
         Assert.Equal("it's", header.FileName);
+        Assert.Equal("2020-01-02T03:04:05", header.TimeStamp);
         Assert.Equal(["x", "y"], header.Authors);
+        Assert.Equal([string.Empty], header.Organizations);
         Assert.Equal(("pre", "sys", string.Empty), (header.PreprocessorVersion, header.OriginatingSystem, header.Authorization));
         Assert.Equal(["IFC4X3_ADD2"], header.Schemas);
         Assert.Equal("'2020-01-02T03:04:05'", Text[(int)header.TimeStampRange!.Value.Start..(int)header.TimeStampRange.Value.End]);

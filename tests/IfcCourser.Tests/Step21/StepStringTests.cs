@@ -16,6 +16,9 @@ public sealed class StepStringTests
     [InlineData(@"\X2\03B103B2\X0\-", "αβ-")]
     [InlineData(@"\X4\0001F600\X0\", "😀")]
     [InlineData(@"\X2\D83DDE00\X0\", "😀")]
+    [InlineData(@"\PI\\S\p", "ğ")]
+    [InlineData(@"\PE\\S\0\PA\\S\d", "Аä")]
+    [InlineData(@"\X4\000000E40000FFFD0001F600\X0\", "ä\uFFFD😀")]
 
     // Not in the standard, but in files: raw UTF-8, paths with single backslashes, directives cut short.
     [InlineData("Wände", "Wände")]
@@ -23,6 +26,15 @@ public sealed class StepStringTests
     [InlineData(@"\X2\00E4", "ä")]
     [InlineData(@"\X\", @"\X\")]
     [InlineData(@"a\X2\D83D\X0\b", "a\uFFFDb")]
+    [InlineData(@"\X4\00110000FFFFFFFF\X0\", "\uFFFD\uFFFD")]
+    [InlineData(@"\X\E", @"\X\E")]
+    [InlineData(@"\X\GG", @"\X\GG")]
+    [InlineData(@"\X2\00E4 b", "ä b")]
+    [InlineData(@"\S\", @"\S\")]
+    [InlineData(@"\PJ\x", @"\PJ\x")]
+    [InlineData(@"\P@\x", @"\P@\x")]
+    [InlineData(@"\PA", @"\PA")]
+    [InlineData(@"\PAx", @"\PAx")]
     public void DirectivesAreDecoded(string raw, string expected) =>
         Assert.Equal(expected, StepSource.Value($"'{raw}'").AsString);
 
