@@ -35,8 +35,12 @@ public sealed class StepStringTests
     [InlineData(@"\P@\x", @"\P@\x")]
     [InlineData(@"\PA", @"\PA")]
     [InlineData(@"\PAx", @"\PAx")]
+    [InlineData(@"\X2\0000\X0\", "\0")]
     public void DirectivesAreDecoded(string raw, string expected) =>
         Assert.Equal(expected, StepSource.Value($"'{raw}'").AsString);
+
+    [Fact]
+    public void AQuoteThatIsNotDoubledIsTaken() => Assert.Equal("it's'", StepString.Decode("it's'"u8));
 
     [Fact]
     public void RawLatinOneBytesAreTaken() => Assert.Equal("Wände", StepString.Decode([(byte)'W', 0xE4, .. "nde"u8]));
@@ -47,6 +51,7 @@ public sealed class StepStringTests
     [InlineData("Wände 3", @"'W\X2\00E4\X0\nde 3'")]
     [InlineData("αβ", @"'\X2\03B103B2\X0\'")]
     [InlineData("a\nb", @"'a\X2\000A\X0\b'")]
+    [InlineData(" ~\u007F", @"' ~\X2\007F\X0\'")]
     public void TextIsWrittenInBasicCharacters(string text, string expected) => Assert.Equal(expected, StepString.Encode(text));
 
     [Fact]

@@ -9,6 +9,9 @@ public sealed class StepValueTests
     [Theory]
     [InlineData("1.", 1.0)]
     [InlineData("-.5", -0.5)]
+    [InlineData(".5", 0.5)]
+    [InlineData("1/* c */", 1.0)]
+    [InlineData("!MEASURE(1.)", 1.0)]
     [InlineData("+2.5E-3", 0.0025)]
     [InlineData("7", 7.0)]
     [InlineData("IFCLENGTHMEASURE(3.)", 3.0)]
@@ -27,6 +30,7 @@ public sealed class StepValueTests
         Assert.Null(StepSource.Value("99999999999999999999").AsInteger);
         Assert.Equal(1e20, StepSource.Value("100000000000000000000").AsReal);
         Assert.Equal(2, StepSource.Value("2.").AsInteger);
+        Assert.Equal(9_007_199_254_740_993, StepSource.Value("9007199254740993").AsInteger);
     }
 
     [Fact]
