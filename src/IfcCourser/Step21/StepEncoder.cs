@@ -64,7 +64,7 @@ public static class StepEncoder
                 break;
             default:
                 text.Append(value.TypeName).Append('(');
-                Append(text, value.Inner);
+                Append(text, value.Content);
                 text.Append(')');
                 break;
         }

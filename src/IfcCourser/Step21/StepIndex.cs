@@ -73,8 +73,6 @@ internal sealed class StepIndex
         {
             FillSorted();
         }
-
-        Superseded.Sort();
     }
 
     /// <summary>The slot of an id, or -1.</summary>

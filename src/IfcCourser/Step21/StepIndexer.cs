@@ -85,10 +85,10 @@ internal sealed class StepIndexer
         }
 
         var text = NextStatement();
-        if (text.Length >= 12 && StepText.Keyword(text) is "ISO-10303-21")
+        const string Mark = "ISO-10303-21";
+        if (StepText.Keyword(text) is Mark)
         {
-            _at += 12;
-            _at += _bytes.From(_at).StartsWith(";"u8) ? 1 : 0;
+            _at += Mark.Length;
             return null;
         }
 

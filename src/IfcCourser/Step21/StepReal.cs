@@ -13,7 +13,7 @@ public static class StepReal
             throw new ArgumentOutOfRangeException(nameof(value), "STEP has no text for infinities and NaN.");
         }
 
-        var text = value.ToString("R", CultureInfo.InvariantCulture);
+        var text = value.ToString(CultureInfo.InvariantCulture);
         if (text.Contains('.', StringComparison.Ordinal))
         {
             return text;

@@ -87,7 +87,10 @@ internal static class StepText
         return Encoding.ASCII.GetString(end < 0 ? start : start[..end]).ToUpperInvariant();
     }
 
-    /// <summary>The place behind the next semicolon that is in no string and no comment; -1 where there is none.</summary>
+    /// <summary>
+    /// The place behind the next semicolon that is in no string and no comment, or the start of the next instance where a string is not closed
+    /// before it; -1 where there is neither.
+    /// </summary>
     public static int EndOfStatement(ReadOnlySpan<byte> text, int i)
     {
         while (true)
@@ -105,12 +108,12 @@ internal static class StepText
                     return i + 1;
                 case (byte)'\'':
                     var end = EndOfString(text, i + 1);
-                    if (end == -1)
+                    if (end < 0)
                     {
-                        return -1;
+                        return end == -1 ? -1 : ~end;
                     }
 
-                    i = end < 0 ? ~end : end;
+                    i = end;
                     break;
                 default:
                     i = At(text, i + 1) == '*' ? EndOfComment(text, i) : i + 1;

@@ -31,8 +31,11 @@ public readonly struct StepValue
     /// <summary>Name of a typed value's type, upper-case; null for other kinds.</summary>
     public string? TypeName => (_object as TypedContent)?.Name;
 
-    /// <summary>The value inside a typed value; the value itself for other kinds.</summary>
+    /// <summary>The value inside a typed value, however often it is typed; the value itself for other kinds.</summary>
     public StepValue Inner => _object is TypedContent typed ? typed.Value.Inner : this;
+
+    /// <summary>What stands in a typed value's parentheses, which may be typed itself; the value itself for other kinds.</summary>
+    internal StepValue Content => _object is TypedContent typed ? typed.Value : this;
 
     /// <summary>An integer, or a real that is a whole number.</summary>
     public long? AsInteger => Inner switch

@@ -1,5 +1,6 @@
 using IfcCourser.Catalogs;
 using IfcCourser.Findings;
+using IfcCourser.Modules;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
@@ -35,6 +36,47 @@ public sealed class LengthChecksTests
         Assert.Equal(named is null ? 0 : 1, findings.Count);
         Assert.All(findings, finding => Assert.Contains($"off the module: {named} stand on it", finding.Message, StringComparison.Ordinal));
     }
+
+    /// <summary>
+    /// The same limits to the millimetre: 5012 and 5013 are 13 and 14 over 4999, which 7 joints grown by 2 mm take, 15 are too many; 5117 is 7 under 5124, which 7 joints
+    /// of 0 mm take, 8 are too many. Against two faces 5001 is on the module. Under a module there is no length but 0.
+    /// </summary>
+    [Theory]
+    [InlineData(5012, EndKind.Free, EndKind.Free, 4999, 5124, true)]
+    [InlineData(5013, EndKind.Free, EndKind.Corner, 4999, 5124, true)]
+    [InlineData(5014, EndKind.Free, EndKind.Free, 4999, 5124, false)]
+    [InlineData(5117, EndKind.Free, EndKind.Free, 4999, 5124, true)]
+    [InlineData(5116, EndKind.Free, EndKind.Free, 4999, 5124, false)]
+    [InlineData(4999, EndKind.Free, EndKind.Free, 4999, 4999, true)]
+    [InlineData(5000, EndKind.Tee, EndKind.Free, 5000, 5000, true)]
+    [InlineData(5061, EndKind.Free, EndKind.Tee, 5000, 5125, false)]
+    [InlineData(5001, EndKind.Tee, EndKind.Cross, 5001, 5001, true)]
+    [InlineData(100, EndKind.Free, EndKind.Free, 0, 124, false)]
+    public void Both_lengths_on_the_module_are_told_and_whether_joints_take_the_rest(double length, EndKind start, EndKind end, double under, double over, bool isTaken)
+    {
+        var check = LengthChecks.Of(Between(length, start, end), _millimetres)!;
+        Assert.Equal((length, under, over, isTaken), (check.Length.Mm, check.Under.Mm, check.Over.Mm, check.IsTaken));
+    }
+
+    [Theory]
+    [InlineData(EndKind.Continued)]
+    [InlineData(EndKind.MovementJoint)]
+    public void A_wall_that_goes_on_or_ends_on_a_slant_has_no_length_of_its_own(EndKind kind)
+    {
+        var wall = Between(5000, EndKind.Free, EndKind.Free);
+        Wall[] others =
+        [
+            Between(5000, kind, EndKind.Free), Between(5000, EndKind.Free, kind),
+            wall with { Start = wall.Start with { Slant = Length.FromMm(1) } }, wall with { End = wall.End with { Slant = Length.FromMm(-1) } },
+        ];
+        Assert.NotNull(LengthChecks.Of(wall, _millimetres));
+        Assert.All(others, other => Assert.Null(LengthChecks.Of(other, _millimetres)));
+    }
+
+    private static readonly LayoutRules _millimetres = LayoutRules.For(BuiltInRuleSets.Get("none"), BuiltInCatalogs.Get("aac-mm"), OpeningPolicy.Keep);
+
+    private static Wall Between(double length, EndKind start, EndKind end) =>
+        WallSketch.Straight(Length.FromMm(length), Length.FromMm(2519), Length.FromMm(240)) with { Start = new WallEnd(start, []), End = new WallEnd(end, []) };
 
     private static List<Finding> Findings(string catalog, string rules, Length length, EndKind end)
     {

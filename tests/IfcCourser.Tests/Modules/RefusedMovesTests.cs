@@ -10,7 +10,10 @@ namespace IfcCourser.Tests.Modules;
 /// <summary>aac-mm on lines of 125 mm from the wall's start: left jambs on 125 k - 1, right jambs on 125 k; least pier 249 mm. Worked by hand.</summary>
 public sealed class RefusedMovesTests
 {
-    /// <summary>Of widths n 125 + 1 both jambs come onto lines by one shift; others by widening, here by 51 mm, from the nearer line.</summary>
+    /// <summary>
+    /// Of widths n 125 + 1 both jambs come onto lines by one shift; others by widening, here by 51 mm, from the nearer line, or from the other where the jambs move less
+    /// in all: 949 to 1850 needs 50 and 150, or -75 and 25. Widths of 996 and 1005 are off by no more than the tolerance of 5, 995 by 6.
+    /// </summary>
     [Theory]
     [InlineData(OpeningPolicy.Keep, 1009, 2010, -10, -10, nameof(Refusal.Kept))]
     [InlineData(OpeningPolicy.Move, 999, 1950, 0, 50, nameof(Refusal.Widens))]
@@ -19,6 +22,12 @@ public sealed class RefusedMovesTests
     [InlineData(OpeningPolicy.Resize, 1050, 2040, -51, 85, nameof(Refusal.PastLargestShift))]
     [InlineData(OpeningPolicy.Resize, 1009, 2740, -10, 10, nameof(Refusal.PierShort))]
     [InlineData(OpeningPolicy.Move, 1739, 2740, 10, 10, nameof(Refusal.PierShort))]
+    [InlineData(OpeningPolicy.Move, 949, 1850, -75, 25, nameof(Refusal.Widens))]
+    [InlineData(OpeningPolicy.Move, 1049, 1950, -50, 50, nameof(Refusal.Widens))]
+    [InlineData(OpeningPolicy.Move, 1009, 2005, -10, -5, nameof(Refusal.Others))]
+    [InlineData(OpeningPolicy.Move, 1009, 2014, -10, -14, nameof(Refusal.Others))]
+    [InlineData(OpeningPolicy.Move, 1009, 2004, -10, -4, nameof(Refusal.Widens))]
+    [InlineData(OpeningPolicy.Move, 1049, 2050, -50, -50, nameof(Refusal.Others))]
     public void The_nearest_move_is_named_with_why_it_was_not_made(
         OpeningPolicy policy, double left, double right, double leftShift, double rightShift, string why)
     {
@@ -31,6 +40,28 @@ public sealed class RefusedMovesTests
     [Fact]
     public void A_pier_that_would_fall_short_is_named() =>
         Assert.Equal(240, Refused(OpeningPolicy.Move, Placed(0, 1739, 2740), Placed(1, 2990, 4000)).BothJambs(Placed(0, 1739, 2740)).Pier.Mm);
+
+    /// <summary>The wall runs from 0 to 5999: -6 would leave 124 before the opening, +5 as much behind it; of two piers the shorter is named (the other is 2990 - 2750 = 240).</summary>
+    [Theory]
+    [InlineData(OpeningPolicy.Move, 130, 1131)]
+    [InlineData(OpeningPolicy.Move, 4869, 5870)]
+    [InlineData(OpeningPolicy.Resize, 130, 2740)]
+    public void A_pier_at_an_end_of_the_wall_that_would_fall_short_is_named(OpeningPolicy policy, double left, double right)
+    {
+        var move = Refused(policy, Placed(0, left, right), Placed(1, 2990, 4000)).BothJambs(Placed(0, left, right));
+        Assert.Equal((Refusal.PierShort, 124d), (move.Why, move.Pier.Mm));
+    }
+
+    /// <summary>Resized, a left jamb goes to the left only, a right one to the right: 1014 by -15 and 1954 by +46; 1100 by -101 and 1930 by +70.</summary>
+    [Theory]
+    [InlineData(1014, 1954, -15, 0)]
+    [InlineData(1100, 1930, 0, 70)]
+    public void An_opening_that_may_grow_has_its_nearer_jamb_named(double left, double right, double leftShift, double rightShift)
+    {
+        var opening = Placed(0, left, right);
+        var move = Refused(OpeningPolicy.Resize, 10, opening).OneJamb(opening)!;
+        Assert.Equal((leftShift, rightShift, Refusal.PastLargestShift), (move.Shift.Left.Mm, move.Shift.Right.Mm, move.Why));
+    }
 
     /// <summary>940 mm wide, 15 mm from the line on the left and 45 on the right: one jamb needs 15 mm, where the largest shift is 10.</summary>
     [Fact]

@@ -20,6 +20,51 @@ public sealed class StepAppenderTests
         Assert.Empty(file.Faults);
     }
 
+    /// <summary>Every byte of the copy, the hash worked out here: SHA-256 of all that stands before the comment.</summary>
+    [Fact]
+    public void TheWholeCopyIsTheOriginalWithWhatWasAddedAndAFrame()
+    {
+        const string Before = "ISO-10303-21;\nHEADER;\nFILE_NAME('n',{0},(''),(''),{1},'o','');\nENDSEC;\nDATA;\n#1=A();";
+        const string After = "\n#2=LABEL('x',$,(#1,2.5));\nENDSEC;\n";
+        const string End = "\nEND-ISO-10303-21;\n/* kept */";
+        var text = string.Format(null, Before, "'it''s'", "$ /* none */") + " \t\n\nENDSEC ;" + End;
+        var start = string.Format(null, Before, "'2025-01-01'", "'tool' /* none */");
+        var hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(start + After)));
+        var comment = $"/* Tool: instances added from byte {start.Length + 1} on; sha256 of all bytes before this comment: {hash} */";
+        Assert.Equal(start + After + comment + End, Append(text));
+    }
+
+    [Theory]
+    [InlineData("#1=A();\r#9=B();\r#3=C();", "#1=A();\r#3=C();")]
+    [InlineData("#1=A();\r\n#9=B(); \t\r\n#3=C();", "#1=A();\r\n#3=C();")]
+    [InlineData("#1=A(); #9=B(); #3=C();", "#1=A();  #3=C();")]
+    [InlineData("#1=A();\n#9=B(); /* b */\n#3=C();", "#1=A();\n /* b */\n#3=C();")]
+    [InlineData("#1=A();\n#3=C();\n#9=B(); ", "#1=A();\n#3=C();\n")]
+    public void ADroppedInstanceTakesItsLineEndOnlyWhereNothingElseFollows(string data, string kept) =>
+        Assert.Contains("DATA;\n" + kept + "\n#10=LABEL(", Append(StepSource.Text(data), 9), StringComparison.Ordinal);
+
+    [Fact]
+    public void WhatGoesWithAnEarlierFrameIsToldAsDropped()
+    {
+        using var file = StepSource.Read(Append(StepSource.Text(Data))).Value!;
+        Assert.Equal([1L, 8L], new StepAppender(file, "Tool", [1]).Dropped.Order());
+    }
+
+    /// <summary>A comment that tells of a start behind itself, with the right hash: nothing can have been added there.</summary>
+    [Fact]
+    public void AFrameThatStartsBehindItsCommentIsNone()
+    {
+        var body = StepSource.Text(Data)[..^"END-ISO-10303-21;\n".Length];
+        var hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(body)));
+        bool HasFrame(int start)
+        {
+            using var file = StepSource.Read($"{body}/* Tool: instances added from byte {start} on; sha256 of all bytes before this comment: {hash} */\nEND-ISO-10303-21;\n").Value!;
+            return StepFrame.Find(file, "Tool") is not null;
+        }
+
+        Assert.Equal((true, false, false), (HasFrame(body.Length - 1), HasFrame(body.Length), HasFrame(body.Length + 9)));
+    }
+
     [Fact]
     public void OfTheHeaderOnlyTimeStampAndPreprocessorChange()
     {
@@ -98,6 +143,8 @@ public sealed class StepAppenderTests
     [InlineData(2147483647, 1)]
     [InlineData(4294967296, 1)]
     [InlineData(2000000000, 2000000001)]
+    [InlineData(2137483647, 2137483648)]
+    [InlineData(2137483648, 1)]
     public void NewNumbersStayBelowTwoToTheThirtyOne(long largest, long expected)
     {
         var written = Append(StepSource.Text($"#2=WALL('a');\n#{largest}=WALL('b');"));

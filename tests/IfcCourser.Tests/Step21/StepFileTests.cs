@@ -16,6 +16,7 @@ public sealed class StepFileTests
         Assert.Equal("a", file.Find(5)![0].AsString);
         Assert.Equal(7, file.Find(5)![1].AsReference);
         Assert.Equal(StepValueKind.Derived, file.Find(3)![1].Kind);
+        Assert.True(file.Find(3)![2].IsNothing);
         Assert.True(file.Find(3)![9].IsNothing);
         Assert.Null(file.Find(4));
         Assert.False(file.Contains(4));
@@ -28,7 +29,11 @@ public sealed class StepFileTests
     [InlineData("#1 = wall ( 'x' ) ;")]
     [InlineData("/* #9=WALL('no'); */#1=/*=(*/WALL/*(*/(/*)*/'x'/*;*/)/**/;")]
     [InlineData("#1\n=\nWALL\n(\n'x'\n)\n;")]
+    [InlineData("\t#1\v=\fWALL\r('x'\t)\v;")]
+    [InlineData("#1=WALL(/*/'y',/*/'x');")]
+    [InlineData("#1=WALL/**//**/('x'/**/ /* */)/***/;/**/")]
     [InlineData("#1=WALL('x');#2=WALL('y;#3=(');")]
+    [InlineData("#1=WALL('x',7/1);#2=WALL('a\n#3 is none');")]
     public void BlanksCommentsAndLineBreaksMayStandBetweenAllTokens(string data)
     {
         using var file = StepSource.Data(data);
@@ -91,6 +96,17 @@ public sealed class StepFileTests
     [InlineData("#1=;\n#2=WALL('y');", "entity name")]
     [InlineData("#1=('x');\n#2=WALL('y');", "name")]
     [InlineData("#1=WALL('x',#);\n#2=WALL('y');", "number")]
+    [InlineData("#1=WALL 'x');\n#2=WALL('y');", "entity name")]
+    [InlineData("#1=1A('x');\n#2=WALL('y');", "entity name")]
+    [InlineData("#1=A!B('x');\n#2=WALL('y');", "entity name")]
+    [InlineData("#1=WALL('x')('z');\n#2=WALL('y');", "between the parameters and the semicolon")]
+    [InlineData("#1=WALL('x' 'z');\n#2=WALL('y');", "',' is missing")]
+    [InlineData("#1=WALL(.T);\n#2=WALL('y');", "no closing .")]
+    [InlineData("#1=WALL(\"0);\n#2=WALL('y');", "no closing \"")]
+    [InlineData("#1=WALL(.x',.,/*',1);\n#2=WALL('y');", "value is missing")]
+    [InlineData("#1=(A()'x');\n#2=WALL('y');", "part of the complex instance has no name")]
+    [InlineData("#1=(A(#));\n#2=WALL('y');", "number")]
+    [InlineData("#1=(A'x');\n#2=WALL('y');", "'(' is missing")]
     [InlineData("#2=WALL('y');\n#1=WALL('x'", "parenthesis")]
     public void AMalformedInstanceIsSkippedWithARecordAndTheNextIsRead(string data, string what)
     {
@@ -103,6 +119,52 @@ public sealed class StepFileTests
         Assert.Contains(what, fault.What, StringComparison.Ordinal);
     }
 
+    /// <summary>Leading zeros count for nothing; names that begin with ! are a user's own (ISO 10303-21:2016, 6.4 and 7.3).</summary>
+    [Fact]
+    public void NumbersMayHaveLeadingZerosAndNamesOfUsersAMark()
+    {
+        using var file = StepSource.Data("#007=A();\n#0000000000000000000000008=!USERS('x');\n#0=B();");
+        Assert.Equal([7L, 8L, 0L], file.Ids);
+        Assert.Equal(("!USERS", "x", "B"), (file.TypeOf(8), file.Find(8)![0].AsString, file.TypeOf(0)));
+        Assert.Empty(file.Faults);
+    }
+
+    [Theory]
+    [InlineData("#=A();", "has no number")]
+    [InlineData("#9223372036854775808=A();", "larger than 2^63")]
+    [InlineData("#99999999999999999999999999=A();", "larger than 2^63")]
+    [InlineData("FOO(1);", "no instance")]
+    [InlineData("FOO('x", "no instance")]
+    [InlineData("'x;' FOO;", "no instance")]
+    public void WhatIsNoInstanceIsRecordedAndTheNextIsRead(string data, string what)
+    {
+        using var file = StepSource.Data($"#1=WALL('x');\n{data}\n#2=WALL('y');;\n#3=WALL('z');");
+        Assert.Equal([1L, 2L, 3L], file.Ids);
+        var fault = Assert.Single(file.Faults);
+        Assert.Equal((9, null), (fault.Line, fault.StepId));
+        Assert.Contains(what, fault.What, StringComparison.Ordinal);
+        Assert.NotEmpty(fault.Remedy);
+    }
+
+    /// <summary>An equals sign stands in no value: nobody knows where the instance ends, and what follows the sign is no instance.</summary>
+    [Fact]
+    public void AnInstanceWithAnEqualsSignAmongItsValuesIsSkipped()
+    {
+        using var file = StepSource.Data("#1=WALL('x',a=1);\n#2=WALL('y');");
+        Assert.Equal([2L], file.Ids);
+        Assert.Equal([1L, null], file.Faults.Select(fault => fault.StepId));
+    }
+
+    /// <summary>So far apart that they are found by search, and defined so often that no order of sorting puts the last one last by chance.</summary>
+    [Fact]
+    public void OfFarApartIdsDefinedOftenTheLastDefinitionCounts()
+    {
+        var data = string.Concat(Enumerable.Range(0, 200).Select(i => $"#{(i % 2 == 0 ? 1 : 1_000_000)}=WALL({i});\n"));
+        using var file = StepSource.Data(data);
+        Assert.Equal((198L, 199L, 2), (file.Find(1)![0].AsInteger, file.Find(1_000_000)![0].AsInteger, file.Count));
+        Assert.Equal(Enumerable.Range(8, 198), file.Faults.Select(fault => fault.Line!.Value));
+    }
+
     [Fact]
     public void ComplexInstancesHaveParts()
     {
@@ -111,6 +173,56 @@ public sealed class StepFileTests
         Assert.Equal("LENGTH_UNIT NAMED_UNIT SI_UNIT", string.Join(' ', instance.Parts.Select(part => part.Type)));
         Assert.Equal("METRE", instance.Parts[2].Arguments[1].AsEnumeration);
         Assert.Equal(string.Empty, file.TypeOf(1));
+    }
+
+    [Fact]
+    public void TheHeadOfAnInstanceReachesBeyondItToTheEndOfTheFile()
+    {
+        const string Tail = ");\n" + StepSource.Footer;
+        using var file = StepSource.Data("#1=WALL('x');\n#2=B();");
+        Assert.Equal("#1=WA", Encoding.ASCII.GetString(file.HeadOf(1, 5)));
+        Assert.Equal("#2=B(" + Tail, Encoding.ASCII.GetString(file.HeadOf(2, 1000)));
+        Assert.True(file.HeadOf(3, 5).IsEmpty);
+        Assert.True(file.TextOf(3).IsEmpty);
+        Assert.Null(file.TypeOf(3));
+    }
+
+    [Fact]
+    public void ASignatureIsTold()
+    {
+        using var signed = StepSource.Read(StepSource.Text("#1=A();") + "SIGNATURE;\nabc\nENDSEC;\n").Value!;
+        using var plain = StepSource.Data("#1=A();");
+        Assert.Equal((true, false), (signed.HasSignature, plain.HasSignature));
+    }
+
+    /// <summary>ISO 10303-21:2016, 10 and 11: a file may name what it takes from others and gives to others, before its data.</summary>
+    [Fact]
+    public void AnchorsAndReferencesArePassedOver()
+    {
+        var text = StepSource.Text("#1=A();").Replace(
+            "DATA;", "ANCHOR;\n<a;b>=#1;\nENDSEC;\nREFERENCE;\n#2=<other.stp#x>;\nENDSEC;\nDATA;", StringComparison.Ordinal);
+        using var file = StepSource.Read(text).Value!;
+        Assert.Equal([1L], file.Ids);
+        Assert.Empty(file.Faults);
+    }
+
+    /// <summary>What the standard asks for in the header may be missing, too short or of another kind; the rest is read.</summary>
+    [Theory]
+    [InlineData("FILE_NAME();", "", "")]
+    [InlineData("FILE_NAME('n');", "n", "")]
+    [InlineData("FILE_NAME('n',$,'a');", "n", "a")]
+    [InlineData("FILE_NAME('n',$,('a',$,'b'));", "n", "a b")]
+    [InlineData("FILE_NAME('n',$,(7));", "n", "")]
+    [InlineData("FILE_NAME 'n';", "", "")]
+    [InlineData("FILE_NAME('n' 't');", "n", "")]
+    [InlineData("FILE_NAME(#,'n');", "", "")]
+    [InlineData("OTHER('n');", "", "")]
+    public void AHeaderIsReadAsFarAsItGoes(string statement, string name, string authors)
+    {
+        using var file = StepSource.Read($"ISO-10303-21;\nHEADER;\n{statement}\nFILE_SCHEMA('IFC4');\nENDSEC;\nDATA;\nENDSEC;\nEND-ISO-10303-21;\n").Value!;
+        Assert.Equal(name, file.Header.FileName);
+        Assert.Equal(authors, string.Join(' ', file.Header.Authors));
+        Assert.Equal(["IFC4"], file.Header.Schemas);
     }
 
     [Fact]
@@ -143,8 +255,11 @@ public sealed class StepFileTests
         using var file = StepSource.Read(Text).Value!;
         var header = file.Header;
         Assert.Equal(["a", "b"], header.Description);
+        Assert.Equal("2;1", header.ImplementationLevel);
         Assert.Equal("it's", header.FileName);
+        Assert.Equal("2020-01-02T03:04:05", header.TimeStamp);
         Assert.Equal(["x", "y"], header.Authors);
+        Assert.Equal([string.Empty], header.Organizations);
         Assert.Equal(("pre", "sys", string.Empty), (header.PreprocessorVersion, header.OriginatingSystem, header.Authorization));
         Assert.Equal(["IFC4X3_ADD2"], header.Schemas);
         Assert.Equal("'2020-01-02T03:04:05'", Text[(int)header.TimeStampRange!.Value.Start..(int)header.TimeStampRange.Value.End]);
@@ -163,12 +278,52 @@ public sealed class StepFileTests
     [InlineData(StepSource.Header + "#1=WALL('x');\n#2=WALL('", "cut off")]
     [InlineData(StepSource.Header + "#1=WALL('x');\n#2=WALL(/* ", "cut off")]
     [InlineData(StepSource.Header + "#1=WALL('x');\n#2", "cut off")]
+    [InlineData(StepSource.Header + "#1=WALL('x');\nENDSEC", "cut off")]
+    [InlineData("ISO-10303-21;\nHEADER;\nENDSEC;\nANCHOR;\n<a>=#1;\n", "cut off")]
+    [InlineData("ISO-10303-21;\nHEADER;\nENDSEC;\nREFERENCE;\n#1=<a>;\n", "cut off")]
+    [InlineData("ISO-10303-21", "DATA")]
     public void AFileThatCannotBeReadIsOneClearFault(string text, string what)
     {
         var outcome = StepSource.Read(text);
         Assert.False(outcome.IsOk);
         Assert.Contains(what, outcome.Fault.What, StringComparison.Ordinal);
         Assert.Equal("test.ifc", outcome.Fault.File);
+        Assert.NotEmpty(outcome.Fault.Remedy);
+    }
+
+    [Fact]
+    public void OfAFileThatIsCutOffTheLastInstanceIsNamed()
+    {
+        var fault = StepSource.Read(StepSource.Header + "#5=WALL('x');\n#2=WALL('y');\n#3=WALL('").Fault!;
+        Assert.Equal((10, 2L), (fault.Line, fault.StepId));
+        Assert.Null(StepSource.Read(StepSource.Header + "#5=WALL('").Fault!.StepId);
+    }
+
+    [Theory]
+    [InlineData("PK\u0003\u0004", ".ifczip")]
+    [InlineData("<?xml version='1.0'?>", "STEP form")]
+    public void WhoGivesAnotherKindOfFileIsToldWhatToDo(string text, string remedy) =>
+        Assert.Contains(remedy, StepSource.Read(text).Fault!.Remedy, StringComparison.Ordinal);
+
+    [Fact]
+    public void AHeaderWithoutStatementsIsEmpty()
+    {
+        using var file = StepSource.Read("ISO-10303-21;HEADER;ENDSEC;DATA;ENDSEC;END-ISO-10303-21;").Value!;
+        var header = file.Header;
+        Assert.All(
+            [header.ImplementationLevel, header.FileName, header.TimeStamp, header.PreprocessorVersion, header.OriginatingSystem, header.Authorization],
+            text => Assert.Equal(string.Empty, text));
+        Assert.All([header.Description, header.Authors, header.Organizations, header.Schemas], texts => Assert.Empty(texts));
+        Assert.Equal((null, null), (header.TimeStampRange, header.PreprocessorVersionRange));
+    }
+
+    [Fact]
+    public void AFileThatWasDisposedOfIsNotReadAnyMore()
+    {
+        var file = StepSource.Data("#1=WALL('x');");
+        file.Dispose();
+        file.Dispose();
+        Assert.Throws<ObjectDisposedException>(() => file.Find(1));
     }
 
     [Theory]
