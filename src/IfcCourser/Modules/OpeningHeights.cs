@@ -24,21 +24,14 @@ internal sealed class OpeningHeights(Wall wall, ImmutableArray<Interval> courses
     public ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs, ImmutableArray<bool> isFixed)
     {
         var snapped = designs.Select((design, i) => isFixed[i] ? design : Snap(design)).ToArray();
-        var settled = false;
-        while (!settled)
+        while (Touching() is { Length: > 0 } touching)
         {
-            settled = true;
-            for (var i = 0; i < snapped.Length; i++)
-            {
-                if (snapped[i] != designs[i] && Enumerable.Range(0, snapped.Length).Any(j => j != i && Collide(i, j)))
-                {
-                    snapped[i] = designs[i];
-                    settled = false;
-                }
-            }
+            Array.ForEach(touching, i => snapped[i] = designs[i]);
         }
 
         return [.. snapped];
+
+        int[] Touching() => [.. Enumerable.Range(0, snapped.Length).Where(i => snapped[i] != designs[i] && Enumerable.Range(0, snapped.Length).Any(j => j != i && Collide(i, j)))];
 
         bool Collide(int i, int j) => snapped[i].Left < snapped[j].Right && snapped[j].Left < snapped[i].Right
             && snapped[i].StandsBeside(snapped[j]) && !designs[i].StandsBeside(designs[j]);

@@ -53,8 +53,27 @@ public sealed class OpeningHeightsTests
         Assert.True(placed.Top >= design.Top && placed.Top < design.Top + Mm(250) && placed.Height >= design.Height);
     });
 
+    /// <summary>
+    /// Alone, a head at 1965 goes up to 2020 and the sill over it from 1975 to 2019 (its head from 2475 to 2520), a joint lower: they would overlap, so that both stay, in whichever order
+    /// they are given. Beside each other both move, and so does the upper where the lower is fixed.
+    /// </summary>
+    [Fact]
+    public void Of_two_that_would_touch_both_keep_their_heights()
+    {
+        ElevationRect lower = new(Mm(1000), Mm(2000), Mm(1019), Mm(1965)), upper = new(Mm(1000), Mm(2000), Mm(1975), Mm(2475)), beside = upper with { Left = Mm(2000), Right = Mm(3000) };
+        var (up, down) = (lower with { Top = Mm(2020) }, Mm(2019));
+        Assert.Equal((up, down), (Snapped(lower), Snapped(upper).Bottom));
+        Assert.Equal([lower, upper], SnapAll([lower, upper], [false, false]));
+        Assert.Equal([upper, lower], SnapAll([upper, lower], [false, false]));
+        Assert.Equal([up, Snapped(beside)], SnapAll([lower, beside], [false, false]));
+        Assert.Equal([lower, Snapped(upper)], SnapAll([lower, upper], [true, false]));
+    }
+
     private static ElevationRect Snapped(ElevationRect design) =>
-        new OpeningHeights(WallSketch.Straight(Mm(6000), Mm(3019), Mm(240)), _courses, _rules).SnapAll([design], [false])[0];
+        SnapAll([design], [false])[0];
+
+    private static ImmutableArray<ElevationRect> SnapAll(ImmutableArray<ElevationRect> designs, ImmutableArray<bool> isFixed) =>
+        new OpeningHeights(WallSketch.Straight(Mm(6000), Mm(3019), Mm(240)), _courses, _rules).SnapAll(designs, isFixed);
 
     private static Length Mm(double mm) => Length.FromMm(mm);
 }
