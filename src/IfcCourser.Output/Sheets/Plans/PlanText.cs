@@ -27,6 +27,11 @@ internal static class PlanText
 
     public const string LegendOpening = "opening, as on the wall's sheet";
 
+    /// <summary>Where a course begins away from its wall's end.</summary>
+    public const string FirstBlock = "first block";
+
+    public const string LastBlock = "last block";
+
     public static string Course(int index) => index == 0 ? "first course" : "second course";
 
     public const string LegendGone = "wall of the last issue, not laid out now";
