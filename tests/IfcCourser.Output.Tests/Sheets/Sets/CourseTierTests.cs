@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets;
@@ -49,6 +50,28 @@ public static class CourseTierTests
         var layout = FixtureLayouts.Of("sorrel/sorrel", "aac-mm", "eu");
         var plan = DrawingSet.Of(layout, PaperSize.For(layout.Rules.Catalog.Units)).First(entry => entry.Number == "P01").Compose();
         Assert.DoesNotContain(plan.Views.SelectMany(view => view.Items).OfType<DimensionItem>(), d => d.Prefix.Contains("block", StringComparison.Ordinal));
+    }
+
+    /// <summary>No tier measures a wall askew: the ends of the face that its sheet shows stand in a table, as far apart as the face is long, and sloping as 3 to 4, as in the model; the table over it has walls named by the same letters.</summary>
+    [Theory]
+    [InlineData("junctions/corner-obtuse")]
+    [InlineData("junctions/corner-acute")]
+    public static void Walls_askew_have_their_ends_in_a_table(string model)
+    {
+        var layout = FixtureLayouts.Of(model, "aac-mm", "eu");
+        var texts = DrawingSet.Of(layout, PaperSize.For(layout.Rules.Catalog.Units)).First(entry => entry.Number == "P01").Compose().Items.OfType<TextItem>().ToArray();
+        var (a, b) = (End("A"), End("B"));
+        var length = Math.Sqrt(Math.Pow(b.X - a.X, 2) + Math.Pow(b.Y - a.Y, 2));
+        Assert.Contains(layout.Walls, wall => Math.Abs((wall.Wall.RightFace.To - wall.Wall.RightFace.From).Mm - length) < 0.2);
+        Assert.Equal(3.0 / 4, Math.Abs((b.X - a.X) / (b.Y - a.Y)), 1e-3);
+
+        Point End(string letter)
+        {
+            var end = texts.Where(text => text.Text == letter && text.Pen == Pen.Text).MinBy(text => text.At.Y)!;
+            var numbers = texts.Where(text => text.At.Y == end.At.Y && text.At.X > end.At.X).OrderBy(text => text.At.X).Select(text => text.Text).Take(2)
+                .Select(text => double.Parse(text, CultureInfo.InvariantCulture)).ToArray();
+            return new Point(numbers[0], numbers[1]);
+        }
     }
 
     private static DimensionItem[] Dimensions() => [.. _short.Value.Plan.Views.SelectMany(view => view.Items).OfType<DimensionItem>()];
