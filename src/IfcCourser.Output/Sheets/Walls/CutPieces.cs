@@ -109,13 +109,13 @@ internal static class CutPieces
         const int Clear = 24;
         const int Ways = 16;
         var mm = canvas.PerPaper;
-        var near = from step in Enumerable.Range(0, Farthest)
-                   from way in step == 0 ? [0] : (int[])[0, 8, 1, 15, 7, 9, 2, 14, 6, 10, 3, 13, 5, 11, 4, 12]
-                   let turn = Math.SinCos(way * 2 * Math.PI / Ways)
-                   select mark with { At = mark.At + (new Point(turn.Cos, turn.Sin) * (step * mm / 2)) };
+        var near = (from step in Enumerable.Range(0, Farthest)
+                    from way in step == 0 ? [0] : (int[])[0, 8, 1, 15, 7, 9, 2, 14, 6, 10, 3, 13, 5, 11, 4, 12]
+                    let turn = Math.SinCos(way * 2 * Math.PI / Ways)
+                    select mark with { At = mark.At + (new Point(turn.Cos, turn.Sin) * (step * mm / 2)) }).ToArray();
         var edges = facts.Whole.Outline.Select(p => new Point(p.S.Mm, p.Z.Mm)).ToArray();
         var placed = near.Take(Clear * Ways).FirstOrDefault(item => IsFree(item) && IsLed(item) && IsApart(ItemBox.Of(item, mm)))
-            ?? near.FirstOrDefault(item => IsFree(item) && IsLed(item)) ?? near.FirstOrDefault(IsFree) ?? mark;
+            ?? Array.Find(near, item => IsFree(item) && IsLed(item)) ?? Array.Find(near, IsFree) ?? mark;
         canvas.Write(placed);
         if (!ItemBox.Of(placed, mm).Overlaps(Box.At(mark.At, mm, mm)))
         {
