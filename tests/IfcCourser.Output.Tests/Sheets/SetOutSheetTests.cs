@@ -124,7 +124,7 @@ public static partial class SetOutSheetTests
             Assert.Contains(point.Number.ToString(CultureInfo.InvariantCulture), words, StringComparison.Ordinal));
     }
 
-    /// <summary>At 60 degrees to each other, so one of the two is askew to the axes: its bars are also measured along its face.</summary>
+    /// <summary>At 53 degrees to each other, so one of the two is askew to the axes: its bars are also measured along its face.</summary>
     [Theory]
     [InlineData("junctions/corner-obtuse")]
     [InlineData("junctions/corner-acute")]

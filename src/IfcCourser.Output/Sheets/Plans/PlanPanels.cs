@@ -1,3 +1,4 @@
+using IfcCourser.Layouts;
 using IfcCourser.Output.Sheets.Panels;
 using IfcCourser.Output.Sheets.Walls;
 
@@ -10,7 +11,7 @@ internal static class PlanPanels
     {
         Panel[] panels =
         [
-            Walls(facts), Legend(facts), WordList.Of(SheetText.Notes, PlanText.Notes(facts).Concat(facts.Clouds.Notes(facts.NumberOf))), Cautions.Panel,
+            Walls(facts), Askew(facts), Legend(facts), WordList.Of(SheetText.Notes, PlanText.Notes(facts).Concat(facts.Clouds.Notes(facts.NumberOf))), Cautions.Panel,
         ];
         return [.. panels.Where(panel => !panel.Rows.IsEmpty)];
     }
@@ -22,17 +23,29 @@ internal static class PlanPanels
         facts.Walls.Select(wall => ImmutableArray.Create(
             facts.NumberOf(wall), wall.Identity.Name ?? SheetText.UnnamedWall, facts.Text.Dimension(wall.Frame.Length), facts.Text.Piece(wall.Frame.Thickness))));
 
+    /// <summary>Where the faces that their sheets show begin and end: no tier measures them.</summary>
+    private static Panel Askew(PlanFacts facts)
+    {
+        return Table.Of(PlanText.AskewTable, ["Wall", "End", "x", "y"], 1, facts.Walls.Where(wall => facts.AxisOf(wall) is null).SelectMany(Ends));
+
+        IEnumerable<ImmutableArray<string>> Ends(WallLayout wall) => new[] { ("A", wall.Wall.RightFace.From), ("B", wall.Wall.RightFace.To) }.Select(end =>
+        {
+            var at = facts.At(wall, end.Item2, wall.Frame.Thickness);
+            return ImmutableArray.Create(facts.NumberOf(wall), end.Item1, facts.Text.Dimension(at.X), facts.Text.Dimension(at.Y));
+        });
+    }
+
     private static Panel Legend(PlanFacts facts)
     {
         var pieces = facts.Walls.SelectMany(wall => facts.CourseOf(wall).Pieces).ToArray();
         return MarkSamples.Of(
         [
             (true, MarkSamples.Row(SheetText.LegendWhole, PolylineItem.Rectangle(Pen.WholeBlock, MarkSamples.Face))),
-            (pieces.Any(piece => piece.Cut != Layouts.Cuts.None), MarkSamples.Row(
+            (pieces.Any(piece => piece.Cut != Cuts.None), MarkSamples.Row(
                 PlanText.LegendCut,
                 new HatchItem(Pen.CutHatch, [MarkSamples.Face.Corners()], HatchKind.Cut),
                 PolylineItem.Rectangle(Pen.CutBlock, MarkSamples.Face))),
-            (pieces.Any(piece => piece.Cut == Layouts.Cuts.None && !PieceBlock.IsWhole(piece)), MarkSamples.Row(
+            (pieces.Any(piece => piece.Cut == Cuts.None && !PieceBlock.IsWhole(piece)), MarkSamples.Row(
                 PlanText.LegendPart, PolylineItem.Rectangle(Pen.CutBlock, MarkSamples.Face))),
             (facts.Walls.Any(wall => !wall.Cores.IsEmpty), MarkSamples.Row(
                 PlanText.LegendCore, ArcItem.Circle(Pen.Core, MarkSamples.Middle, 1.8), MarkSamples.Across(Pen.Core))),

@@ -20,15 +20,24 @@ internal static class PlanTag
     /// <summary>Free of texts and lines if it can be, else of texts; its leader through no other text if it can be.</summary>
     public static void Place(Canvas canvas, Point at, string text, Pen pen)
     {
-        var candidates = Candidates(canvas, at, text, pen);
-        Func<(double Distance, TextItem Item), bool>[] wishes =
-        [
-            c => canvas.IsFree(Around(canvas, c.Item)) && IsLed(canvas, at, c),
-            c => canvas.IsFreeOfText(Around(canvas, c.Item)) && IsLed(canvas, at, c),
-            c => canvas.IsFreeOfText(Around(canvas, c.Item)),
-        ];
-        var chosen = wishes.Select(wish => candidates.FirstOrDefault(wish)).FirstOrDefault(c => c.Item is not null);
-        Write(canvas, at, chosen.Item is null ? Outside(canvas, at, text, pen) : chosen);
+        (double Distance, TextItem Item)? led = null, free = null;
+        foreach (var candidate in Candidates(canvas, at, text, pen).Where(c => canvas.IsFreeOfText(Around(canvas, c.Item))))
+        {
+            free ??= candidate;
+            if (!IsLed(canvas, at, candidate))
+            {
+                continue;
+            }
+
+            led ??= candidate;
+            if (canvas.IsFree(Around(canvas, candidate.Item)))
+            {
+                Write(canvas, at, candidate);
+                return;
+            }
+        }
+
+        Write(canvas, at, led ?? free ?? Outside(canvas, at, text, pen));
     }
 
     /// <summary>Free of texts and lines; false, and nothing written, where there is no such place near by.</summary>

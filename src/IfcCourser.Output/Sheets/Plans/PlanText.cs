@@ -13,6 +13,8 @@ internal static class PlanText
 
     public const string WallTable = "Walls of this storey, from A to B";
 
+    public const string AskewTable = "Ends of walls askew or curved";
+
     public const string LegendCut = "sawn; length here or on W sheet";
 
     public const string LegendPart = "bought shorter, not sawn";
@@ -26,6 +28,11 @@ internal static class PlanText
     public const string LegendWall = "wall, and its sheet";
 
     public const string LegendOpening = "opening, as on the wall's sheet";
+
+    /// <summary>Where a course begins away from its wall's end.</summary>
+    public const string FirstBlock = "first block";
+
+    public const string LastBlock = "last block";
 
     public static string Course(int index) => index == 0 ? "first course" : "second course";
 
@@ -65,7 +72,7 @@ internal static class PlanText
 
         if (facts.Walls.Any(wall => facts.AxisOf(wall) is null))
         {
-            yield return "Walls askew to the plan or curved have no running dimensions here: measure them from A on their sheets.";
+            yield return "Walls askew to the plan or curved have no running dimensions here: a table has the ends of the face that their sheets show, from the zero lines; the rest is measured from A there.";
         }
     }
 

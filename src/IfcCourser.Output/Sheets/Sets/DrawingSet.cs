@@ -36,10 +36,11 @@ public static class DrawingSet
         }
 
         var pens = PenTable.For(layout.Rules);
-        Draft[] inside =
+        Func<IEnumerable<Draft>>[] sections =
         [
-            .. SetOuts(layout, papers, since), .. StoreyPlans(layout, papers, since), .. Walls(layout, papers, since), .. Details(layout, papers), .. Schedules(layout, papers), .. StagingPlans(layout, papers),
+            () => SetOuts(layout, papers, since), () => StoreyPlans(layout, papers, since), () => Walls(layout, papers, since), () => Details(layout, papers), () => Schedules(layout, papers), () => StagingPlans(layout, papers),
         ];
+        Draft[] inside = [.. sections.AsParallel().AsOrdered().Select(section => section().ToArray()).AsSequential().SelectMany(drafts => drafts)];
         Draft[] drafts = [.. Covers(layout, inside, papers, pens), .. inside];
         return [.. drafts.Select((draft, i) => (Draft: draft, Place: place(i, drafts.Length))).Select(one => Placed(one.Draft, new SheetContext(pens, papers, one.Place.Index, one.Place.Count)))];
     }

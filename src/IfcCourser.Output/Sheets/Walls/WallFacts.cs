@@ -22,6 +22,10 @@ internal sealed class WallFacts
         Schedule = stretch is null ? PieceSchedule.Of(wall) : PieceSchedule.Of(wall).For(Wall.Courses.SelectMany(course => course.Pieces));
         Tags = [.. wall.Openings.Zip(OpeningTags.Of(wall.Openings)).Where(pair => stretch?.Has(pair.First) ?? true).Select(pair => pair.Second)];
         Number = NumberOf(wall);
+        Left = Wall.Outline.Select(p => p.S.Mm).Concat(Wall.Courses.SelectMany(course => course.Pieces).Select(piece => piece.From.Mm)).Min();
+        Right = Wall.Outline.Select(p => p.S.Mm).Concat(Wall.Courses.SelectMany(course => course.Pieces).Select(piece => piece.To.Mm)).Max();
+        Bottom = Wall.Outline.Min(p => p.Z.Mm);
+        Top = Wall.Outline.Max(p => p.Z.Mm);
     }
 
     public Layout Layout { get; }
@@ -59,13 +63,13 @@ internal sealed class WallFacts
     public string Name => Wall.Identity.Name ?? SheetText.UnnamedWall;
 
     /// <summary>Of the outline, or of pieces that run on into a wall that this one is bonded with.</summary>
-    public double Left => Wall.Outline.Select(p => p.S.Mm).Concat(Wall.Courses.SelectMany(course => course.Pieces).Select(piece => piece.From.Mm)).Min();
+    public double Left { get; }
 
-    public double Right => Wall.Outline.Select(p => p.S.Mm).Concat(Wall.Courses.SelectMany(course => course.Pieces).Select(piece => piece.To.Mm)).Max();
+    public double Right { get; }
 
-    public double Bottom => Wall.Outline.Min(p => p.Z.Mm);
+    public double Bottom { get; }
 
-    public double Top => Wall.Outline.Max(p => p.Z.Mm);
+    public double Top { get; }
 
     /// <summary>Those of which the sheet shows something, from end to end.</summary>
     public IEnumerable<BondBeam> Beams => Whole.BondBeams.Where(beam => Wall.BondBeams.Any(shown => shown.Id == beam.Id));

@@ -56,13 +56,22 @@ internal sealed record WallPage(
             return null;
         }
 
-        var panels = WallPanels.Of([.. views.Select(view => view.Facts)]);
         var rows = ViewRows.Of([.. views.Select(view => view.Canvas)]).ToArray();
-        var places = from paper in SheetFit.For(papers, first.Scale)
+        // Most papers are too small for the views alone: then no table is set.
+        var roomy = (from paper in SheetFit.For(papers, first.Scale)
                      from some in rows
-                     let place = Arrangement.TryFit(paper, some.Width, some.Height, panels)
+                     where Arrangement.TryFit(paper, some.Width, some.Height, []) is not null
+                     select (Paper: paper, Rows: some)).ToArray();
+        if (roomy.Length == 0)
+        {
+            return null;
+        }
+
+        var panels = WallPanels.Of([.. views.Select(view => view.Facts)]);
+        var places = from one in roomy
+                     let place = Arrangement.TryFit(one.Paper, one.Rows.Width, one.Rows.Height, panels)
                      where place is not null
-                     select new WallPage(first.Scale, paper, views, [.. some.At.Select(at => place.View + at)], place.Panels, []);
+                     select new WallPage(first.Scale, one.Paper, views, [.. one.Rows.At.Select(at => place.View + at)], place.Panels, []);
         return places.FirstOrDefault();
     }
 }

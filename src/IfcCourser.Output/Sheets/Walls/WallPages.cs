@@ -21,7 +21,8 @@ internal static class WallPages
         [
             .. alone.OrderBy(page => page.Views[0].Facts.Number)
                 .GroupBy(page => page.Views[0].Facts.Wall.Identity.Storey, StringComparer.Ordinal)
-                .SelectMany(storey => Shared(storey, papers))
+                .AsParallel().AsOrdered().Select(storey => Shared(storey, papers).ToArray())
+                .AsSequential().SelectMany(pages => pages)
                 .OrderBy(page => page.Views[0].Facts.Number),
         ];
     }
