@@ -15,6 +15,10 @@ public sealed record Layout
     /// <summary>One for each coursed wall, in the order of their GlobalIds, then of their instance numbers.</summary>
     public required ImmutableArray<WallLayout> Walls { get; init; }
 
+    /// <summary>The coursed walls of each storey, the lowest storey first; those that no storey holds have a null key.</summary>
+    public IEnumerable<IGrouping<string?, WallLayout>> Storeys =>
+        Walls.GroupBy(wall => wall.Identity.Storey, StringComparer.Ordinal).OrderBy(storey => storey.Min(wall => wall.Frame.Origin.Z));
+
     public required ImmutableArray<SkippedWall> Skipped { get; init; }
 
     /// <summary>GlobalIds of the walls, counted as <see cref="WallEnd.With"/> counts them.</summary>

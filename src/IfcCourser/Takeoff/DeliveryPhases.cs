@@ -12,7 +12,7 @@ public static class DeliveryPhases
     {
         if (phases.ByStorey)
         {
-            return Named(LayingOrder.Storeys(layout).Select(storey => (storey.Key ?? Messages.NoStorey, (IEnumerable<WallLayout>)storey)));
+            return Named(layout.Storeys.Select(storey => (storey.Key ?? Messages.NoStorey, (IEnumerable<WallLayout>)storey)));
         }
 
         var walls = LayingOrder.Of(layout).ToLookup(wall => phases.Listed.FirstOrDefault(phase => phase.Includes(wall.Identity)));

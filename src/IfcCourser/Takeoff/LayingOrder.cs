@@ -6,7 +6,7 @@ namespace IfcCourser.Takeoff;
 /// <summary>The order in which walls go up: storey by storey from below, in each as the layout lists them.</summary>
 internal static class LayingOrder
 {
-    public static IEnumerable<WallLayout> Of(Layout layout) => Storeys(layout).SelectMany(storey => storey);
+    public static IEnumerable<WallLayout> Of(Layout layout) => layout.Storeys.SelectMany(storey => storey);
 
     /// <summary>The same, delivery by delivery.</summary>
     public static IEnumerable<WallLayout> Of(Layout layout, ImmutableArray<DeliveryPhase> phases)
@@ -14,9 +14,4 @@ internal static class LayingOrder
         var places = phases.SelectMany((phase, place) => phase.Walls.Select(wall => (wall, place))).ToDictionary(wall => wall.wall, wall => wall.place, StringComparer.Ordinal);
         return Of(layout).OrderBy(wall => places.GetValueOrDefault(wall.Identity.GlobalId));
     }
-
-    /// <summary>The walls of each storey, the lowest storey first; those that no storey holds have a null key.</summary>
-    public static IEnumerable<IGrouping<string?, WallLayout>> Storeys(Layout layout) => layout.Walls
-        .GroupBy(wall => wall.Identity.Storey, StringComparer.Ordinal)
-        .OrderBy(storey => storey.Min(wall => wall.Frame.Origin.Z));
 }

@@ -21,7 +21,7 @@ public static class Orders
         var ofWalls = new WallLines(layout, saw);
         var walls = layout.Walls.Select(wall => (wall.Identity.GlobalId, Joints: Joints.Of(wall, layout.Rules), Lines: Summed(ofWalls.Of(wall))))
             .ToDictionary(wall => wall.GlobalId, wall => new OrderGroup(wall.GlobalId, wall.Joints, WithMortar(wall.Lines, wall.Joints)), StringComparer.Ordinal);
-        ImmutableArray<OrderGroup> storeys = [.. LayingOrder.Storeys(layout).Select(storey => Group(storey.Key, [.. storey.Select(wall => walls[wall.Identity.GlobalId])]))];
+        ImmutableArray<OrderGroup> storeys = [.. layout.Storeys.Select(storey => Group(storey.Key, [.. storey.Select(wall => walls[wall.Identity.GlobalId])]))];
         var job = Group(null, [.. storeys]);
         var totals = new OrderTotals(layout.Rules);
         ImmutableArray<Delivery> deliveries = [.. phases.Select(phase => Delivered(phase, Group(phase.Name, [.. phase.Walls.Select(wall => walls[wall])]), totals))];

@@ -16,7 +16,7 @@ internal static class StagedPacks
             return [];
         }
 
-        var storeys = LayingOrder.Storeys(layout).ToList();
+        var storeys = layout.Storeys.ToList();
         ImmutableArray<WallLayout> sequence = [.. storeys.SelectMany(storey => WallSequence.Of(storey))];
         var packs = deliveries.SelectMany(delivery => Packs(delivery, sequence, walls)).ToImmutableArray();
         var places = new Dictionary<int, StagedPlace?>();

@@ -18,7 +18,7 @@ internal sealed class WallLines
     {
         _layout = layout;
         _sawn = saw.Units.ToLookup(unit => unit.Pieces[0].Wall, StringComparer.Ordinal);
-        _lowest = LayingOrder.Storeys(layout).FirstOrDefault()?.ToHashSet<WallLayout>(ReferenceEqualityComparer.Instance) ?? [];
+        _lowest = layout.Storeys.FirstOrDefault()?.ToHashSet<WallLayout>(ReferenceEqualityComparer.Instance) ?? [];
         _bars = layout.BarSchedule.ToLookup(row => row.Wall, StringComparer.Ordinal);
         var coursed = layout.Walls.Select(wall => wall.Identity.GlobalId).ToHashSet(StringComparer.Ordinal);
         _ties = layout.Junctions.Where(junction => !junction.Ties.IsEmpty)

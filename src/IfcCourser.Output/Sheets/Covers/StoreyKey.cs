@@ -13,7 +13,7 @@ internal static class StoreyKey
     private const double LineHeight = 5;
 
     public static IEnumerable<Panel> Of(Layout layout) =>
-        layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal).Select(storey => Of(new PlanFacts(layout, storey, 0)));
+        layout.Storeys.Select(storey => Of(new PlanFacts(layout, storey.Key, 0)));
 
     private static Panel Of(PlanFacts facts)
     {

@@ -11,10 +11,10 @@ internal sealed record Pole(int Number, WallLayout Tallest, ImmutableArray<WallL
 {
     public string? Storey => Tallest.Identity.Storey;
 
-    /// <summary>Storey by storey, in the order of their walls.</summary>
+    /// <summary>Storey by storey from below.</summary>
     public static ImmutableArray<Pole> Of(Layout layout)
     {
-        var storeys = layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal).ToList();
+        var storeys = layout.Storeys.Select(storey => storey.Key).ToList();
         var poles = new List<(WallLayout Tallest, List<WallLayout> Walls)>();
         foreach (var wall in layout.Walls.OrderByDescending(wall => wall.Courses.Length))
         {

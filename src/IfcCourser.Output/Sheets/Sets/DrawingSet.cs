@@ -73,10 +73,10 @@ public static class DrawingSet
 
     private static IEnumerable<Draft> StoreyPlans(Layout layout, ImmutableArray<PaperSize> papers, Reissue? since)
     {
-        var courses = from storey in layout.Walls.Select(wall => wall.Identity.Storey).Distinct(StringComparer.Ordinal)
+        var courses = from storey in layout.Storeys
                       from index in Enumerable.Range(0, 2)
-                      where layout.Walls.Any(wall => string.Equals(wall.Identity.Storey, storey, StringComparison.Ordinal) && wall.Courses.Length > index)
-                      select (Storey: storey, Index: index);
+                      where storey.Any(wall => wall.Courses.Length > index)
+                      select (Storey: storey.Key, Index: index);
         return Plans(
             courses.Select((course, i) => (course.Storey, course.Index, Number: i + 1)),
             course => PlanSheet.Pages(layout, course.Storey, course.Index, course.Number, papers, since),

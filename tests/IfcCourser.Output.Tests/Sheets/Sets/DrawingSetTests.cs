@@ -61,6 +61,19 @@ public static class DrawingSetTests
         Assert.All(set, sheet => Assert.Contains(sheet.Entry.Number, cover));
     }
 
+    /// <summary>As they are built, in whichever order the layout has its walls.</summary>
+    [Fact]
+    public static void Plans_come_storey_by_storey_from_below()
+    {
+        var layout = FixtureLayouts.Of("sorrel/sorrel", "aac-mm", "eu");
+        string[][] storeys =
+        [
+            .. new[] { layout, layout with { Walls = [.. layout.Walls.Reverse()] } }.Select(given =>
+                DrawingSet.Of(given, PaperSize.For(layout.Rules.Catalog.Units)).Where(sheet => sheet.Number.StartsWith('P')).Select(sheet => sheet.Section!).ToArray()),
+        ];
+        Assert.All(storeys, plans => Assert.Equal(["Ground floor", "Ground floor", "Upper floor", "Upper floor"], plans));
+    }
+
     [Theory]
     [MemberData(nameof(Houses))]
     public static void Every_title_block_bears_the_job_and_its_latest_revision(string house) => Assert.All(
