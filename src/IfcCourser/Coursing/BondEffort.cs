@@ -1,18 +1,15 @@
 namespace IfcCourser.Coursing;
 
 /// <summary>
-/// How much the searches for a wall's bond and bars may still do, all attempts together, counted in what they do: the same on every machine. Laying a
+/// How much the searches for a wall's bond may still do, all attempts together, counted in what they do: the same on every machine. Laying a
 /// wall course by course is counted but never refused, so that any wall gets a bond; what would better it is.
-/// Searches for bars have a share of their own, and those for pairs of rows, counted in states. A broken rule is worth more of it than a cut; those that try joints of all
+/// Searches for pairs of rows have a share of their own, counted in states. A broken rule is worth more of it than a cut; those that try joints of all
 /// widths have a share of that, so that they leave enough to the others.
 /// </summary>
 internal sealed class BondEffort
 {
     /// <summary>In pieces that searches lay: more than the hardest wall of the fixtures takes, a gable of octametric units.</summary>
     public const long Most = 500_000_000;
-
-    /// <summary>In beginnings of rows of bars that are held against others.</summary>
-    public const long MostForBars = 1_000_000_000;
 
     /// <summary>So many comparisons take as long as laying a piece.</summary>
     private const long ComparisonsOfPiece = 64;
@@ -27,7 +24,6 @@ internal sealed class BondEffort
     /// <summary>The part of the states that searches with joints of all widths may do beside the others.</summary>
     private const long Wide = 2;
 
-    private long _bars;
     private long _comparisons;
     private long _mostPairs = PairsForCuts;
     private long _pairs;
@@ -50,14 +46,6 @@ internal sealed class BondEffort
         return !isSpent;
     }
 
-    /// <summary>Whether bars may be searched among all that can be best; notes where they may not.</summary>
-    public bool MaySearchBars()
-    {
-        var isSpent = _bars >= MostForBars;
-        IsCutShort |= isSpent;
-        return !isSpent;
-    }
-
     /// <summary>Counts pieces that searches laid.</summary>
     public void SpendPieces(long pieces) => _comparisons += pieces * ComparisonsOfPiece;
 
@@ -66,9 +54,6 @@ internal sealed class BondEffort
 
     /// <summary>Counts joints, or costs of rows, that were held against others.</summary>
     public void SpendComparisons(long comparisons) => _comparisons += comparisons;
-
-    /// <summary>Counts places of bars that were held against others.</summary>
-    public void SpendBars(long comparisons) => _bars += comparisons;
 
     /// <summary>Sets what searches for pairs may do from now on, by whether the best wall known breaks a rule.</summary>
     public void AllowPairs(bool isBroken) => _mostPairs = isBroken ? PairsForRules : PairsForCuts;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using IfcCourser.Coursing;
 using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Units;
@@ -16,13 +15,13 @@ internal sealed class BarPlacement
     private readonly BarRule _bars;
     private readonly BarHeights _heights;
     private readonly BarField _field;
-    private readonly BondEffort _effort;
+    private readonly BarEffort _effort;
 
     /// <param name="site">The wall.</param>
     /// <param name="rules">Clearance and cut grid.</param>
     /// <param name="bars">What the rule set asks for.</param>
-    /// <param name="effort">What the searches for the wall's bond and bars may do.</param>
-    public BarPlacement(BarSite site, LayoutRules rules, BarRule bars, BondEffort effort)
+    /// <param name="effort">What the searches for the wall's bars may do.</param>
+    public BarPlacement(BarSite site, LayoutRules rules, BarRule bars, BarEffort effort)
     {
         _effort = effort;
         _rules = rules;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Numerics;
-using IfcCourser.Coursing;
 using IfcCourser.Units;
 
 namespace IfcCourser.Reinforcement;
@@ -11,7 +10,7 @@ namespace IfcCourser.Reinforcement;
 /// one beats in cost, in the places of the last bars (further on leaves more room) and in the demands met; where no effort is left, but a few of these.
 /// </summary>
 internal sealed class BarSearch(
-    BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing, BondEffort effort)
+    BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing, BarEffort effort)
 {
     /// <summary>So many beginnings are kept where no effort is left: from the cheapest to those with the most bars, which leave more room.</summary>
     private const int FewKept = 16;
@@ -131,7 +130,7 @@ internal sealed class BarSearch(
         return new Beginning(cost, last.ToImmutable(), met, new PlacedBar(c, s, beginning.Bars));
     }
 
-    private List<Beginning> Few(List<Beginning> beginnings) => beginnings.Count <= FewKept || effort.MaySearchBars()
+    private List<Beginning> Few(List<Beginning> beginnings) => beginnings.Count <= FewKept || effort.MaySearch()
         ? beginnings
         : [.. Enumerable.Range(0, FewKept).Select(i => beginnings[i * (beginnings.Count - 1) / (FewKept - 1)])];
 
@@ -168,12 +167,12 @@ internal sealed class BarSearch(
         {
             if (better.Last[cell] < worse.Last[cell])
             {
-                effort.SpendBars(cell + 1);
+                effort.Spend(cell + 1);
                 return false;
             }
         }
 
-        effort.SpendBars(better.Last.Length);
+        effort.Spend(better.Last.Length);
         return (worse.Met & ~better.Met).IsZero;
     }
 

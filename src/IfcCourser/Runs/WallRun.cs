@@ -25,6 +25,7 @@ internal sealed class WallRun
     private readonly Wall _wall;
     private readonly RunTables _tables;
     private readonly BondSolvers _solvers;
+    private readonly BarEffort _barEffort = new();
 
     /// <param name="lines">The wall and its courses.</param>
     /// <param name="placed">Its openings and module lines.</param>
@@ -118,7 +119,7 @@ internal sealed class WallRun
             Courses = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))],
             LintelsInCorners = [.. _around.Corners.SelectMany(corner => corner.Lintels)],
         };
-        var placement = new BarPlacement(site, _rules, rule, _solvers.Effort);
+        var placement = new BarPlacement(site, _rules, rule, _barEffort);
         var (laid, bars) = new BarBond(shapes, lintels, placement, placement.Required, _solvers).Solve();
         return (laid, bars, [.. placement.Unmet(bars)], [.. placement.Gaps([.. bars.Where(bar => StandsInMasonry(bar, laid))])]);
     }
@@ -158,7 +159,7 @@ internal sealed class WallRun
 
     private IEnumerable<Finding> CutShort()
     {
-        if (_solvers.Effort.IsCutShort)
+        if (_solvers.Effort.IsCutShort || _barEffort.IsCutShort)
         {
             yield return new Finding(FindingCodes.BondSearchEnded, Messages.BondSearchEnded);
         }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
 using IfcCourser.Catalogs;
-using IfcCourser.Coursing;
 using IfcCourser.Geometry;
 using IfcCourser.Layouts;
 using IfcCourser.Reinforcement;
@@ -42,7 +41,7 @@ public sealed class BarPlacementTests
             var site = Site(wall);
             ImmutableArray<BarDemand> demands = [.. new BarDemands(site, rules, bars).All()];
             var courses = joints.Select((row, i) => (new Interval(Length.FromMm(i * 600), Length.FromMm((i + 1) * 600)), row.Select(joint => _grid * joint).ToImmutableArray())).ToList();
-            var placed = new BarPlacement(site, rules, bars, new BondEffort()).SettleAll(courses);
+            var placed = new BarPlacement(site, rules, bars, new BarEffort()).SettleAll(courses);
             var all = new AllBars(site, demands, courses, rules);
             var ours = all.Cost([.. placed.Select(bar => (bar.At, bar.Heights))]);
             var best = all.Least(_grid);
@@ -58,7 +57,7 @@ public sealed class BarPlacementTests
         var wall = WallSketch.Straight(Length.FromInches(360), Length.FromInches(96), Length.FromInches(7.875));
         var eight = new Interval<Length>(Length.FromInches(8), Length.FromInches(8));
         var bars = _rules.Set.Bars! with { LargestSpacing = Length.FromInches(spacing), FromEnd = eight };
-        var placed = new BarPlacement(Site(wall), Rules(BuiltInCatalogs.Get("aac-in"), bars, Length.FromInches(0.0625)), bars, new BondEffort()).SettleAll([]);
+        var placed = new BarPlacement(Site(wall), Rules(BuiltInCatalogs.Get("aac-in"), bars, Length.FromInches(0.0625)), bars, new BarEffort()).SettleAll([]);
         Assert.Equal(count, placed.Length);
         Assert.All(placed.Zip(placed.Skip(1)), pair => Assert.InRange((pair.Second.At - pair.First.At).Inches, gap - 1, Math.Min(spacing, gap + 1)));
     }
@@ -71,12 +70,12 @@ public sealed class BarPlacementTests
         {
             Openings = [.. Enumerable.Range(0, 11).Select(i => WallSketch.Opening(i, 600 + (750 * i), 950 + (750 * i), 100 + (180 * i), 450 + (180 * i)))],
         };
-        var (site, bars, spent) = (Site(wall), _rules.Set.Bars! with { LargestSpacing = Length.FromInches(48), SpacingFromHeight = Length.Zero }, new BondEffort());
-        spent.SpendBars(BondEffort.MostForBars);
+        var (site, bars, spent) = (Site(wall), _rules.Set.Bars! with { LargestSpacing = Length.FromInches(48), SpacingFromHeight = Length.Zero }, new BarEffort());
+        spent.Spend(BarEffort.Most);
         ImmutableArray<BarDemand> demands = [.. new BarDemands(site, _rules, bars).All()];
         var placed = new BarPlacement(site, _rules, bars, spent).SettleAll([]);
         var all = new AllBars(site, demands, [], _rules);
-        var (least, ours) = (all.Cost([.. new BarPlacement(site, _rules, bars, new BondEffort()).SettleAll([]).Select(bar => (bar.At, bar.Heights))]), all.Cost([.. placed.Select(bar => (bar.At, bar.Heights))]));
+        var (least, ours) = (all.Cost([.. new BarPlacement(site, _rules, bars, new BarEffort()).SettleAll([]).Select(bar => (bar.At, bar.Heights))]), all.Cost([.. placed.Select(bar => (bar.At, bar.Heights))]));
         Assert.True(spent.IsCutShort);
         Assert.Equal((least.Unmet, least.Gaps), (ours.Unmet, ours.Gaps));
     }
@@ -86,7 +85,7 @@ public sealed class BarPlacementTests
     {
         var wall = WallSketch.Straight(Length.FromInches(360), Length.FromInches(96), Length.FromInches(7.875));
         ImmutableArray<Length> below = [.. new[] { 5.1, 50.3, 95.2, 140, 185, 230, 275, 317, 355 }.Select(Length.FromInches)];
-        var placed = new BarPlacement(Site(wall) with { InLine = below }, _rules, _rules.Set.Bars!, new BondEffort()).SettleAll([]);
+        var placed = new BarPlacement(Site(wall) with { InLine = below }, _rules, _rules.Set.Bars!, new BarEffort()).SettleAll([]);
         Assert.Equal(below, placed.Select(bar => bar.At));
     }
 
@@ -99,7 +98,7 @@ public sealed class BarPlacementTests
     {
         var wall = WallSketch.Straight(_grid * 6, Length.FromMm(2400), Length.FromMm(200)) with { Openings = [WallSketch.Opening(0, 400, 800, 1200, 2000)] };
         var bars = _rules.Set.Bars! with { LargestSpacing = _grid * 3, SpacingFromHeight = Length.Zero };
-        var placed = new BarPlacement(Site(wall), Rules(_rules.Catalog, bars), bars, new BondEffort()).SettleAll([]);
+        var placed = new BarPlacement(Site(wall), Rules(_rules.Catalog, bars), bars, new BarEffort()).SettleAll([]);
         Assert.Equal([(0, 1200), (2200, 2400)], placed.Where(bar => bar.At == Length.FromMm(600)).Select(bar => (bar.Heights.From.Mm, bar.Heights.To.Mm)));
         Assert.Equal(4, placed.Length);
     }

@@ -62,7 +62,7 @@ internal static class BarReader
         var tees = model.Junctions.Where(junction => junction.Kind == JunctionKind.Tee && model.Walls[junction.First].Identity == wall.Identity)
             .Select(junction => new Interval(junction.FirstPlace.From, junction.FirstPlace.To));
         var site = new BarSite(wall.Wall, wall.Openings, wall.Lintels, wall.MovementJoints, Corners(wall, model), [.. tees], []);
-        var required = new BarPlacement(site, layout.Rules, rule, new BondEffort()).Required;
+        var required = new BarPlacement(site, layout.Rules, rule, new BarEffort()).Required;
         return [.. cores.Select((core, i) => core.IsSpacing
             ? Play(i)
             : required.Where(bar => bar.Range.Contains(core.At)).Select(bar => bar.Range).DefaultIfEmpty(new Interval(core.At, core.At)).MinBy(range => range.Size))];
