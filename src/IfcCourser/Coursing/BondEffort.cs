@@ -15,7 +15,7 @@ internal sealed class BondEffort
     private const long ComparisonsOfPiece = 64;
 
     /// <summary>So many comparisons take as long as an entry of a table of sums.</summary>
-    private const long ComparisonsOfEntry = 8;
+    private const long ComparisonsOfEntry = 40;
 
     private const long PairsForRules = 800_000;
 
