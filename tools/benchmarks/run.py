@@ -4,6 +4,10 @@
     dotnet build -c Release tools/benchmarks/Read
     run.py --read tools/benchmarks/Read/bin/Release/net10.0/Read.dll --node FOLDER [--runs N] MODEL.ifc ...
 
+or, compiled ahead as the single file for Linux is, --read NATIVE/Read after
+
+    dotnet publish -c Release -r linux-x64 -p:PublishAot=true -p:RuntimeIdentifiers=linux-x64 -p:NuGetLockFilePath=obj/native.lock.json -o NATIVE tools/benchmarks/Read
+
 FOLDER has web-ifc and @ifc-lite/wasm installed (npm install with tools/crosscheck/package.json). Compared are
     ours      Read: index, every wall with its openings, and junctions
     ourlist   Read: index, every wall with its openings, property sets and path connections, without shapes
@@ -40,7 +44,8 @@ def main():
 
 def print_rows(model, arguments):
     here, node = Path(__file__).parent, arguments.node.resolve()
-    commands = {"ours": ["dotnet", arguments.read.resolve(), model], "ourlist": ["dotnet", arguments.read.resolve(), model, "list"], "list": ["node", here / "read_walls.mjs", node, model, "list"],
+    read = [*(["dotnet"] if arguments.read.suffix == ".dll" else []), arguments.read.resolve()]
+    commands = {"ours": [*read, model], "ourlist": [*read, model, "list"], "list": ["node", here / "read_walls.mjs", node, model, "list"],
                 "meshes": ["node", here / "read_walls.mjs", node, model], "second": ["node", here / "read_walls_second.mjs", node, model]}
     commands = {name: command for name, command in commands.items() if name in (arguments.ours, *arguments.peers.split(","))}
     rounds = [{name: timed(command) for name, command in commands.items()} for _ in range(arguments.runs + 1)][1:]

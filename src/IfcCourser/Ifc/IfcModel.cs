@@ -13,10 +13,9 @@ public sealed class IfcModel : IDisposable
     private readonly IfcPlacements _placements;
     private readonly IfcWallReader _reader;
 
-    private IfcModel(string path, string sha256, StepFile file, IfcSchema schema)
+    private IfcModel(string path, Task<string> sha256, StepFile file, IfcSchema schema)
     {
         FileName = Path.GetFileName(path);
-        Sha256 = sha256;
         Instances = new IfcInstances(file, schema);
         var project = Instances.All("IFCPROJECT").Select(entity => (IfcEntity?)entity).FirstOrDefault();
         ProjectId = project?.Label("GlobalId");
@@ -31,6 +30,7 @@ public sealed class IfcModel : IDisposable
         GridAxes = site.GridAxes();
         Map = site.Map();
         TrueNorth = site.TrueNorth();
+        Sha256 = sha256.Result;
     }
 
     /// <summary>Without folders.</summary>
@@ -89,11 +89,11 @@ public sealed class IfcModel : IDisposable
         if (IfcZip.IsZip(path))
         {
             var unzipped = IfcZip.Read(path);
-            return unzipped.IsOk ? Read(path, unzipped.Value.Sha256, StepFile.Read(path, unzipped.Value.Bytes)) : unzipped.Fault;
+            return unzipped.IsOk ? Read(path, _ => unzipped.Value.Sha256, StepFile.Read(path, unzipped.Value.Bytes)) : unzipped.Fault;
         }
 
         var file = StepFile.Open(path);
-        return file.IsOk ? Read(path, Hash(file.Value), file) : file.Fault;
+        return file.IsOk ? Read(path, Hash, file) : file.Fault;
     }
 
     /// <summary>Reads a .ifc file in memory.</summary>
@@ -101,7 +101,7 @@ public sealed class IfcModel : IDisposable
     public static Outcome<IfcModel> Read(string name, ReadOnlyMemory<byte> bytes)
     {
         var file = StepFile.Read(name, bytes);
-        return file.IsOk ? Read(name, Hash(file.Value), file) : file.Fault;
+        return file.IsOk ? Read(name, Hash, file) : file.Fault;
     }
 
     /// <summary>The instance with a number; null where there is none or it is malformed.</summary>
@@ -128,7 +128,8 @@ public sealed class IfcModel : IDisposable
 
     public void Dispose() => File.Dispose();
 
-    private static Outcome<IfcModel> Read(string path, string sha256, Outcome<StepFile> file)
+    /// <param name="hash">Of the file as opened; while the model is read.</param>
+    private static Outcome<IfcModel> Read(string path, Func<StepFile, string> hash, Outcome<StepFile> file)
     {
         if (!file.IsOk)
         {
@@ -137,7 +138,7 @@ public sealed class IfcModel : IDisposable
 
         if (SchemaOf(file.Value.Header.Schemas) is { } schema)
         {
-            return new IfcModel(path, sha256, file.Value, schema);
+            return new IfcModel(path, Task.Run(() => hash(file.Value)), file.Value, schema);
         }
 
         var named = IfcEntity.Shortened(string.Join(", ", file.Value.Header.Schemas));

@@ -8,16 +8,25 @@ internal sealed class IfcRelations
 {
     private static readonly List<long> _none = [];
 
+    private static readonly (string Relation, string From, string To)[] _read =
+    [
+        // The one of which models have most comes first: they are read side by side.
+        ("IFCRELDEFINESBYPROPERTIES", "RelatedObjects", "RelatingPropertyDefinition"),
+        ("IFCRELVOIDSELEMENT", "RelatingBuildingElement", "RelatedOpeningElement"),
+        ("IFCRELFILLSELEMENT", "RelatingOpeningElement", "RelatedBuildingElement"),
+        ("IFCRELAGGREGATES", "RelatingObject", "RelatedObjects"),
+        ("IFCRELAGGREGATES", "RelatedObjects", "RelatingObject"),
+        ("IFCRELCONTAINEDINSPATIALSTRUCTURE", "RelatedElements", "RelatingStructure"),
+        ("IFCRELDEFINESBYTYPE", "RelatedObjects", "RelatingType"),
+        ("IFCRELASSOCIATESMATERIAL", "RelatedObjects", "RelatingMaterial"),
+    ];
+
     public IfcRelations(IfcInstances instances)
     {
-        Openings = Map(instances, "IFCRELVOIDSELEMENT", "RelatingBuildingElement", "RelatedOpeningElement");
-        Fillings = Map(instances, "IFCRELFILLSELEMENT", "RelatingOpeningElement", "RelatedBuildingElement");
-        Parts = Map(instances, "IFCRELAGGREGATES", "RelatingObject", "RelatedObjects");
-        Wholes = Map(instances, "IFCRELAGGREGATES", "RelatedObjects", "RelatingObject");
-        Structures = Map(instances, "IFCRELCONTAINEDINSPATIALSTRUCTURE", "RelatedElements", "RelatingStructure");
-        PropertySets = Map(instances, "IFCRELDEFINESBYPROPERTIES", "RelatedObjects", "RelatingPropertyDefinition");
-        Types = Map(instances, "IFCRELDEFINESBYTYPE", "RelatedObjects", "RelatingType");
-        Materials = Map(instances, "IFCRELASSOCIATESMATERIAL", "RelatedObjects", "RelatingMaterial");
+        var maps = new Dictionary<long, List<long>>[_read.Length];
+        Parallel.For(0, maps.Length, i => maps[i] = Map(instances, _read[i].Relation, _read[i].From, _read[i].To));
+        (PropertySets, Openings, Fillings, Parts) = (maps[0], maps[1], maps[2], maps[3]);
+        (Wholes, Structures, Types, Materials) = (maps[4], maps[5], maps[6], maps[7]);
         Connections = PathConnections(instances);
     }
 

@@ -18,10 +18,12 @@ using var model = opened.Value;
 if (args is [_, "list"])
 {
     var (sets, values) = (0, 0);
-    foreach (var set in model.Walls.SelectMany(wall => model.PropertySets(wall.StepId)))
+    Parallel.ForEach(model.Walls, wall =>
     {
-        (sets, values) = (sets + 1, values + set.Values.Length);
-    }
+        var ofWall = model.PropertySets(wall.StepId);
+        Interlocked.Add(ref sets, ofWall.Length);
+        Interlocked.Add(ref values, ofWall.Sum(set => set.Values.Length));
+    });
 
     var openings = model.Walls.SelectMany(wall => wall.Openings).ToList();
     Console.WriteLine($"{model.Walls.Length} walls, {openings.Count} openings, {openings.Sum(opening => opening.Fillings.Length)} fillings, "
