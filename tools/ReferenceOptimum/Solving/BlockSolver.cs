@@ -77,17 +77,13 @@ internal sealed class BlockSolver(double effort)
         }
 
         var forced = breaches == 0 ? null : _windows.Forced(block);
-        var (least, windows) = _windows.Cuts(block, best.Found);
+        var (least, limits) = _windows.Cuts(block, best.Found);
         foreach (var breadth in Enum.GetValues<Breadth>().Reverse())
         {
             if (least < best.Found.Cuts)
             {
                 var model = new BlockModel(block, new BondLimits(breaches, bearings, best.Found.Cuts), breadth, forced);
-                foreach (var window in windows)
-                {
-                    model.Model.Add(model.CutsIn(window.First, window.Last) >= window.Least);
-                }
-
+                limits.Hold(model.Model, block.FirstCourse, block.LastCourse, model.CutsIn);
                 var (better, bound) = Better(best, block, model, m => m.Cuts);
                 best = better;
                 least = breadth != Breadth.All ? least : Math.Max(least, bound);

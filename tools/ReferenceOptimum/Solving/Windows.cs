@@ -10,41 +10,40 @@ namespace ReferenceOptimum.Solving;
 /// <param name="effort">Deterministic time for one window.</param>
 internal sealed class Windows(double effort)
 {
-    public const int Widest = 3;
+    private const int Widest = 6;
+    private const int WidestOfBreaches = 3;
 
-    private readonly Dictionary<(string Block, BondLimits Limits, bool IsOfCuts), int> _known = [];
+    private readonly Dictionary<(string Block, BondLimits Limits, string? Known), int> _known = [];
     private readonly Dictionary<(string Block, bool MayBear), CutPairs> _knownPairs = [];
 
     /// <summary>No bond of the block has fewer breaches.</summary>
     /// <param name="enough">No more is asked for.</param>
     public int Breaches(Block block, int enough) => Packed(BreachWindows(block, enough), block.FirstCourse, block.LastCourse);
 
-    /// <summary>No bond with the given breaches and bearings has fewer cuts.</summary>
-    public (int Least, List<Window> Windows) Cuts(Block block, BondCount given)
+    /// <summary>No bond with the given breaches and bearings has fewer cuts; and what is known of its courses' cuts.</summary>
+    public (int Least, CutLimits Limits) Cuts(Block block, BondCount given)
     {
         var breaches = given.Breaches == 0 ? [] : BreachWindows(block, given.Breaches);
-        var chain = new ChainBound(block.FirstCourse, block.LastCourse, given.Cuts);
-        var windows = new List<Window>();
+        var limits = new CutLimits();
         var least = 0;
-        for (var width = 1; width <= Widest && least < given.Cuts; width++)
+        for (var width = 1; width <= Math.Min(Widest, block.LastCourse - block.FirstCourse + 1) && least < given.Cuts; width++)
         {
             for (var first = block.FirstCourse; first + width - 1 <= block.LastCourse; first++)
             {
                 var last = first + width - 1;
-                var window = new Window(first, last, Least(block.Window(first, last), new BondLimits(given.Breaches - Elsewhere(first, last), given.Bearings, null), isOfCuts: true));
-                windows.Add(window);
-                chain.Add(window);
+                var most = new BondLimits(given.Breaches - Elsewhere(first, last), given.Bearings, null);
+                limits.Add(new Window(first, last, Least(block.Window(first, last), most, limits)));
             }
 
-            least = chain.Least();
+            least = limits.Least(block.FirstCourse, block.LastCourse, given.Cuts);
             if (width == 2 && least < given.Cuts)
             {
-                AddPairs(block, given, chain, first => given.Breaches == Elsewhere(first, first + 1));
-                least = chain.Least();
+                AddPairs(block, given, limits, first => given.Breaches == Elsewhere(first, first + 1));
+                least = limits.Least(block.FirstCourse, block.LastCourse, given.Cuts);
             }
         }
 
-        return (least, windows);
+        return (least, limits);
 
         int Elsewhere(int first, int last) => Packed(breaches, block.FirstCourse, first - 1) + Packed(breaches, last + 1, block.LastCourse);
     }
@@ -53,10 +52,10 @@ internal sealed class Windows(double effort)
     public HashSet<int> Forced(Block block) =>
     [
         .. Enumerable.Range(0, block.Stretches.Length)
-            .Where(i => Least(block with { Stretches = [block.Stretches[i]], Bars = [] }, BondLimits.None, isOfCuts: false) > 0),
+            .Where(i => Least(block with { Stretches = [block.Stretches[i]], Bars = [] }, BondLimits.None, null) > 0),
     ];
 
-    private void AddPairs(Block block, BondCount given, ChainBound chain, Func<int, bool> isWhole)
+    private void AddPairs(Block block, BondCount given, CutLimits limits, Func<int, bool> isWhole)
     {
         for (var first = block.FirstCourse; first < block.LastCourse; first++)
         {
@@ -70,7 +69,7 @@ internal sealed class Windows(double effort)
                     _knownPairs.Add(key, pairs);
                 }
 
-                chain.Add(first, pairs);
+                limits.Add(first, pairs);
             }
         }
     }
@@ -78,11 +77,11 @@ internal sealed class Windows(double effort)
     private List<Window> BreachWindows(Block block, int enough)
     {
         var windows = new List<Window>();
-        for (var width = 1; width <= Widest && Packed(windows, block.FirstCourse, block.LastCourse) < enough; width++)
+        for (var width = 1; width <= WidestOfBreaches && Packed(windows, block.FirstCourse, block.LastCourse) < enough; width++)
         {
             for (var first = block.FirstCourse; first + width - 1 <= block.LastCourse; first++)
             {
-                windows.Add(new Window(first, first + width - 1, Least(block.Window(first, first + width - 1), BondLimits.None, isOfCuts: false)));
+                windows.Add(new Window(first, first + width - 1, Least(block.Window(first, first + width - 1), BondLimits.None, null)));
             }
         }
 
@@ -102,18 +101,20 @@ internal sealed class Windows(double effort)
         return most[^1];
     }
 
-    private int Least(Block window, BondLimits limits, bool isOfCuts)
+    /// <param name="known">What is known of the cuts, where these are counted; null: breaches are.</param>
+    private int Least(Block window, BondLimits limits, CutLimits? known)
     {
         if (window.Stretches.IsEmpty)
         {
             return 0;
         }
 
-        var key = (window.Key(), limits, isOfCuts);
+        var key = (window.Key(), limits, known?.Key(window.FirstCourse, window.LastCourse));
         if (!_known.TryGetValue(key, out var least))
         {
             var model = new BlockModel(window, limits, Breadth.All);
-            least = Search.Minimise(model, isOfCuts ? model.Cuts : model.Breaches, effort).Bound ?? 0;
+            known?.Hold(model.Model, window.FirstCourse, window.LastCourse, model.CutsIn);
+            least = Search.Minimise(model, known is null ? model.Breaches : model.Cuts, effort).Bound ?? 0;
             _known.Add(key, least);
         }
 
