@@ -32,12 +32,14 @@ public sealed class PairSolverTests
 
     [Fact]
     public void Two_rows_have_as_few_cuts_as_the_best_of_all_pairs_without_a_breach() => Gen.Select(
-        Gen.Int[8, 16], Gen.Int[8, 16], Gen.Int[-4, 4], Gen.Int[0, 15].Array[0, 2])
-        .ForAll((lower, upper, shift, joints) =>
+        Gen.Int[8, 16], Gen.Int[8, 16], Gen.Int[-4, 4], Gen.Int[0, 15].Array[0, 2], Gen.Bool.Array[4])
+        .ForAll((lower, upper, shift, joints, jambs) =>
         {
+            // Cut pieces at some of the four ends cost three cuts more.
+            var ends = jambs.Select(isJamb => SegmentEnd.Upright(isJamb ? 3 * _rules.Set.Aims.Cut : 0)).ToList();
             var zones = joints.Select(joint => new JointZone(Length.FromMm(10 * joint), Length.FromMm(20), BondAims.Breach)).ToImmutableArray();
-            var below = new PairTask(Length.Zero, Task(lower, zones), 1);
-            var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
+            var below = new PairTask(Length.Zero, Task(lower, zones) with { Start = ends[0], End = ends[1] }, 1);
+            var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []) with { Start = ends[2], End = ends[3] }, 1);
             var best = Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min();
             var found = new PairSolver(_laps, new BondEffort(), _rules).Solve(below, above, BondAims.Breach);
             Assert.Equal(best < BondAims.Breach, found.Pieces is not null);
