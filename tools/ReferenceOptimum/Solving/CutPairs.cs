@@ -13,9 +13,9 @@ internal readonly record struct CutPairs(ushort Bits)
     /// <summary>Whether some bond has no more cuts than these in either course.</summary>
     public bool Allow(int lower, int upper)
     {
-        for (var a = 0; a <= lower; a++)
+        for (var a = 0; a <= Math.Min(lower, Most); a++)
         {
-            for (var b = 0; b <= upper; b++)
+            for (var b = 0; b <= Math.Min(upper, Most); b++)
             {
                 if ((Bits >> (a + (4 * b)) & 1) != 0)
                 {
