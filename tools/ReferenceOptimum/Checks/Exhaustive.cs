@@ -28,6 +28,30 @@ internal static class Exhaustive
         return best;
     }
 
+    /// <summary>The fewest breaches of a pair of courses, and whether a joint stands under a bearing, by cuts of either course.</summary>
+    public static Dictionary<(int Lower, int Upper, bool Bears), int> Pairs(Block pair)
+    {
+        var fewest = new Dictionary<(int, int, bool), int>();
+        var lower = pair.Window(pair.FirstCourse, pair.FirstCourse);
+        var upper = pair.Window(pair.LastCourse, pair.LastCourse);
+        foreach (var bars in Places(pair))
+        {
+            foreach (var below in Fillings(lower))
+            {
+                foreach (var above in Fillings(upper))
+                {
+                    var count = BlockCount.Of(pair, new BlockBond([.. below, .. above], bars));
+                    var key = (Cuts(below), Cuts(above), count.Bearings > 0);
+                    fewest[key] = Math.Min(count.Breaches, fewest.GetValueOrDefault(key, int.MaxValue));
+                }
+            }
+        }
+
+        return fewest;
+
+        int Cuts(ImmutableArray<ImmutableArray<Stretch>> runs) => runs.Sum(run => run.Count(piece => !pair.Sizes.IsUncut(piece.Size)));
+    }
+
     private static BondCount Least(
         List<(ImmutableArray<ImmutableArray<Stretch>> Runs, BondCount Count)> below, ImmutableArray<ImmutableArray<Stretch>> runs, BondSizes sizes)
     {

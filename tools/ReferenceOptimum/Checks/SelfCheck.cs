@@ -26,14 +26,32 @@ internal static class SelfCheck
                 yield return $"toy wall {number}: the reference's bond is none: {fault}";
             }
 
-            if (block.IsPair && best is { Breaches: 0, Bearings: 0 } && !Allows(PairBound.Of(block, mayBear: false), best.Cuts))
+            if (block.IsPair && PairFault(block) is { } excluded)
             {
-                yield return $"toy wall {number}: the pair's bound excludes the best bond, {best}";
+                yield return $"toy wall {number}: {excluded}";
             }
         }
     }
 
-    private static bool Allows(CutPairs pairs, int cuts) => Enumerable.Range(0, cuts + 1).Any(lower => pairs.Allow(lower, cuts - lower));
+    /// <summary>A count that some bond of a pair has and its bound excludes.</summary>
+    private static string? PairFault(Block pair)
+    {
+        var bounds = new Dictionary<(bool MayBear, byte Most), PairCounts>();
+        foreach (var ((lower, upper, bears), breaches) in Exhaustive.Pairs(pair))
+        {
+            foreach (var most in new[] { 0, breaches, breaches + 2 }.Where(most => most >= breaches).Distinct())
+            {
+                var key = (bears, (byte)most);
+                var bound = bounds.TryGetValue(key, out var known) ? known : bounds[key] = PairBound.Of(pair, bears, key.Item2);
+                if (bound.Fewest(lower, upper) > breaches)
+                {
+                    return $"{lower} and {upper} cuts are possible with {breaches} breaches, the pair's bound says {bound.Fewest(lower, upper)}";
+                }
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>A bond to start from: every stretch in pieces as short as fit.</summary>
     private static BlockBond Worst(Block block) => new(

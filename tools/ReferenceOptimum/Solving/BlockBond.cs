@@ -11,6 +11,11 @@ internal sealed record BlockBond(ImmutableArray<ImmutableArray<Stretch>> Runs, I
         [.. block.Stretches.Select(stretch => bond.Courses[stretch.Course][stretch.Index])],
         [.. block.Bars.Select(bar => bond.Bars2[bar.Number])]);
 
+    /// <summary>What of a block's bond lies within a window of it.</summary>
+    public BlockBond Within(Block block, Block window) => new(
+        [.. Runs.Where((_, i) => block.Stretches[i].Course >= window.FirstCourse && block.Stretches[i].Course <= window.LastCourse)],
+        [.. window.Bars.Select(bar => Bars2[block.Bars.IndexOf(block.Bars.First(other => other.Number == bar.Number))])]);
+
     /// <summary>The same bond in another place.</summary>
     public BlockBond Shifted(long by) => new(
         [.. Runs.Select(run => run.Select(piece => new Stretch(piece.From + by, piece.To + by)).ToImmutableArray())],

@@ -52,6 +52,11 @@ internal static class BlockCount
                 return $"course {stretch.Course + 1} has a piece that is none";
             }
 
+            if (run.Length > 1 && run.Any(piece => !block.Sizes.IsUncut(piece.Size) && piece.Size % block.Sizes.Grid != 0))
+            {
+                return $"course {stretch.Course + 1} has a piece off the cut grid";
+            }
+
             if (run.Zip(run.Skip(1), (left, right) => right.From - left.To).Any(joint => joint < block.Sizes.JointMin || joint > block.Sizes.JointMax))
             {
                 return $"course {stretch.Course + 1} has a gap that is no joint";

@@ -6,8 +6,7 @@ namespace ReferenceOptimum.Solving;
 
 /// <summary>
 /// A block as a constraint program. Each stretch has slots, filled from its start; a slot holds a full unit, a part or a cut
-/// piece of any length. Joints are as wide as the limits allow. Cut lengths and joints are free, off the cut grid too: the
-/// optimum is a bound for every bond on the grid.
+/// piece whose length lies on the cut grid. Joints are as wide as the limits allow, off the grid too where lengths of the block are.
 /// </summary>
 internal sealed class BlockModel
 {
@@ -15,7 +14,7 @@ internal sealed class BlockModel
     private readonly CpModel _model = new();
     private readonly ImmutableArray<StretchModel> _stretches;
     private readonly ImmutableArray<IntVar> _bars;
-    private readonly List<BoolVar> _breaches = [];
+    private readonly List<(BoolVar Broken, int First, int Last)> _breaches = [];
     private readonly List<BoolVar> _bearings = [];
     private readonly bool _mayBreak;
     private readonly Scale _scale;
@@ -31,7 +30,7 @@ internal sealed class BlockModel
         (_block, _scale, _mayBreak) = (block, Scale.Of(block), limits.MayBreak);
         _stretches = [.. block.Stretches.Select((stretch, i) => new StretchModel(_model, _scale, block.Sizes, stretch, limits, MayBreak(i), breadth, $"s{i}"))];
         _bars = [.. block.Bars.Select((bar, b) => _model.NewIntVar(_scale.Before(bar.Least2), _scale.Before(bar.Most2), $"b{b}"))];
-        _breaches.AddRange(_stretches.SelectMany(stretch => stretch.Short));
+        _breaches.AddRange(_stretches.SelectMany((stretch, s) => stretch.Short.Select(broken => (broken, CourseOf(s), CourseOf(s)))));
         if (breadth == Breadth.Repeating)
         {
             RepeatCourses();
@@ -49,7 +48,7 @@ internal sealed class BlockModel
 
     public CpModel Model => _model;
 
-    public LinearExpr Breaches => LinearExpr.Sum(_breaches);
+    public LinearExpr Breaches => LinearExpr.Sum(_breaches.Select(breach => breach.Broken));
 
     public LinearExpr Bearings => LinearExpr.Sum(_bearings);
 
@@ -59,6 +58,10 @@ internal sealed class BlockModel
     public LinearExpr CutsIn(int first, int last) => LinearExpr.Sum(_stretches
         .Where((_, i) => _block.Stretches[i].Course >= first && _block.Stretches[i].Course <= last)
         .SelectMany(stretch => stretch.Cut));
+
+    /// <summary>Breaches that concern no course but those from first to last.</summary>
+    public LinearExpr BreachesIn(int first, int last) =>
+        LinearExpr.Sum(_breaches.Where(breach => breach.First >= first && breach.Last <= last).Select(breach => breach.Broken));
 
     public void Hint(BlockBond bond)
     {
@@ -76,6 +79,8 @@ internal sealed class BlockModel
     public BlockBond Bond(CpSolver solver) => new(
         [.. _stretches.Select(stretch => stretch.Pieces(solver))],
         [.. _block.Bars.Select((bar, b) => Math.Clamp(_scale.Back2(solver.Value(_bars[b])), bar.Least2, bar.Most2))]);
+
+    private int CourseOf(int stretch) => _block.Stretches[stretch].Course;
 
     private bool MayBreak(int stretch) => _mayBreak && (_forced is null || _forced.Contains(stretch));
 
@@ -110,13 +115,13 @@ internal sealed class BlockModel
             {
                 if (_block.Stretches[b].Course == _block.Stretches[a].Course + 1)
                 {
-                    KeepLaps(_stretches[a].Joints, _stretches[b].Joints, least, MayBreak(a) || MayBreak(b));
+                    KeepLaps(_stretches[a].Joints, _stretches[b].Joints, least, MayBreak(a) || MayBreak(b) ? CourseOf(a) : null);
                 }
             }
         }
     }
 
-    private void KeepLaps(ImmutableArray<JointModel> lower, ImmutableArray<JointModel> upper, long least, bool mayBreak)
+    private void KeepLaps(ImmutableArray<JointModel> lower, ImmutableArray<JointModel> upper, long least, int? breaksOver)
     {
         var left = new BoolVar?[lower.Length + 1, upper.Length + 1];
         for (var i = 0; i < lower.Length; i++)
@@ -133,7 +138,9 @@ internal sealed class BlockModel
                 left[i + 1, j + 1] = isLeft;
                 Follows(isLeft, left[i, j + 1]);
                 Follows(left[i + 1, j], isLeft);
-                ILiteral[] apart = mayBreak ? [a.Stands, b.Stands, NewBreach($"lap {a.Name} {b.Name}").Not()] : [a.Stands, b.Stands];
+                ILiteral[] apart = breaksOver is { } course
+                    ? [a.Stands, b.Stands, NewBreach($"lap {a.Name} {b.Name}", course, course + 1).Not()]
+                    : [a.Stands, b.Stands];
                 _model.Add(b.Centre2 - a.Centre2 >= least).OnlyEnforceIf([.. apart, isLeft]);
                 _model.Add(a.Centre2 - b.Centre2 >= least).OnlyEnforceIf([.. apart, isLeft.Not()]);
             }
@@ -159,7 +166,7 @@ internal sealed class BlockModel
             {
                 foreach (var joint in _stretches[s].Joints)
                 {
-                    KeepApart(joint, near, least, () => MayBreak(s) ? NewBreach($"lap {joint.Name} {near}") : null);
+                    KeepApart(joint, near, least, () => MayBreak(s) ? NewBreach($"lap {joint.Name} {near}", CourseOf(s), CourseOf(s)) : null);
                 }
             }
         }
@@ -178,7 +185,7 @@ internal sealed class BlockModel
             foreach (var (course, fixed2) in bar.Courses)
             {
                 BoolVar? breach = null;
-                BoolVar? Breach() => _mayBreak ? breach ??= NewBreach($"bar {b} course {course}") : null;
+                BoolVar? Breach() => _mayBreak ? breach ??= NewBreach($"bar {b} course {course}", course, course) : null;
                 foreach (var joint in _stretches.Where((_, s) => _block.Stretches[s].Course == course).SelectMany(stretch => stretch.Joints))
                 {
                     if (bar.Least2 == bar.Most2)
@@ -262,10 +269,10 @@ internal sealed class BlockModel
         _model.Add(joint.Centre2 >= after).OnlyEnforceIf([.. apart, isLeft.Not()]);
     }
 
-    private BoolVar NewBreach(string name)
+    private BoolVar NewBreach(string name, int first, int last)
     {
         var breach = _model.NewBoolVar(name);
-        _breaches.Add(breach);
+        _breaches.Add((breach, first, last));
         return breach;
     }
 

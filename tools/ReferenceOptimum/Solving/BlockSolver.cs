@@ -42,7 +42,7 @@ internal sealed class BlockSolver(double effort)
         }
 
         var forced = _windows.Forced(block);
-        var least = _windows.Breaches(block, best.Found.Breaches);
+        var least = _windows.Breaches(block, best.Bond);
         foreach (var breadth in Enum.GetValues<Breadth>().Reverse())
         {
             if (least < best.Found.Breaches)
@@ -77,13 +77,13 @@ internal sealed class BlockSolver(double effort)
         }
 
         var forced = breaches == 0 ? null : _windows.Forced(block);
-        var (least, limits) = _windows.Cuts(block, best.Found);
+        var (least, limits) = _windows.Cuts(block, best.Bond);
         foreach (var breadth in Enum.GetValues<Breadth>().Reverse())
         {
             if (least < best.Found.Cuts)
             {
                 var model = new BlockModel(block, new BondLimits(breaches, bearings, best.Found.Cuts), breadth, forced);
-                limits.Hold(model.Model, block.FirstCourse, block.LastCourse, model.CutsIn);
+                limits.Hold(model.Model, block.FirstCourse, block.LastCourse, model.CutsIn, model.BreachesIn);
                 var (better, bound) = Better(best, block, model, m => m.Cuts);
                 best = better;
                 least = breadth != Breadth.All ? least : Math.Max(least, bound);

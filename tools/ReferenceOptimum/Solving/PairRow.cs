@@ -5,11 +5,12 @@ namespace ReferenceOptimum.Solving;
 /// <summary>
 /// A course of a pair in whole cells of the cut grid. Every place of a real bond is rounded down, pieces' starts and ends alike:
 /// whole pieces keep their length, joints stay within limits that are whole cells, and a joint's doubled centre moves
-/// down by less than two cells. What is forbidden here is forbidden for every real bond that rounds to it.
+/// down by less than two cells, not at all where all is on the grid. What is forbidden here is forbidden for every real bond that rounds to it.
 /// </summary>
 internal sealed class PairRow
 {
     private readonly List<(int From, int To, long Size)> _stretches = [];
+    private readonly byte[] _near;
     private readonly bool[] _forbidden;
     private readonly int[] _stretchAt;
     private readonly int[] _next;
@@ -18,10 +19,13 @@ internal sealed class PairRow
     /// <param name="course">Which course of it.</param>
     /// <param name="origin">Place of cell 0, in nanometres.</param>
     /// <param name="cells">Cells in the pair's run.</param>
+    /// <param name="slack">By how much less than so many cells rounding may move a doubled centre down.</param>
     /// <param name="mayBear">Whether joints may stand under bearings.</param>
-    public PairRow(Block block, int course, long origin, int cells, bool mayBear)
+    /// <param name="mayBreak">Whether joints may stand near others and near bars.</param>
+    public PairRow(Block block, int course, long origin, int cells, int slack, bool mayBear, bool mayBreak)
     {
         var cell = block.Sizes.Grid;
+        _near = new byte[(2 * cells) + 4];
         _forbidden = new bool[(2 * cells) + 4];
         _stretchAt = new int[cells + 1];
         _next = new int[cells + 1];
@@ -33,18 +37,21 @@ internal sealed class PairRow
             _stretches.Add((from, to, stretch.Size));
             foreach (var near in stretch.Near2)
             {
-                Forbid(near - (2 * block.Sizes.Lap), near + (2 * block.Sizes.Lap), from, to);
+                foreach (var centre in Between(near - (2 * block.Sizes.Lap), near + (2 * block.Sizes.Lap), from, to))
+                {
+                    _near[centre]++;
+                }
             }
 
             foreach (var bearing in stretch.Bearings.Where(_ => !mayBear))
             {
-                Forbid(bearing.From2, bearing.To2, from, to);
+                Forbid(Between(bearing.From2, bearing.To2, from, to));
             }
         }
 
-        foreach (var bar in block.Bars.Where(bar => bar.Least2 == bar.Most2 && bar.Courses.Any(c => c.Course == course)))
+        foreach (var bar in block.Bars.Where(bar => !mayBreak && bar.Least2 == bar.Most2 && bar.Courses.Any(c => c.Course == course)))
         {
-            Forbid(bar.Least2 - (2 * block.Sizes.Clearance), bar.Least2 + (2 * block.Sizes.Clearance), 0, cells);
+            Forbid(Between(bar.Least2 - (2 * block.Sizes.Clearance), bar.Least2 + (2 * block.Sizes.Clearance), 0, cells));
         }
 
         for (var place = cells; place >= 0; place--)
@@ -52,15 +59,21 @@ internal sealed class PairRow
             _next[place] = place == cells || _stretchAt[place] >= 0 ? place : _next[place + 1];
         }
 
-        // Joints are forbidden between doubled places lo and hi: the real centre lies in [centre, centre + 2) cells.
-        void Forbid(long lo, long hi, int from, int to)
+        // Cells at which a real centre, that lies in [centre, centre + slack) cells, is between doubled places lo and hi.
+        IEnumerable<int> Between(long lo, long hi, int from, int to) => Enumerable.Range(2 * from, (2 * (to - from)) + 1)
+            .Where(centre => (2 * origin) + (centre * cell) > lo && (2 * origin) + ((centre + slack) * cell) - (slack > 0 ? 1 : 0) < hi);
+
+        void Forbid(IEnumerable<int> centres)
         {
-            for (var centre = 2 * from; centre <= 2 * to; centre++)
+            foreach (var centre in centres)
             {
-                _forbidden[centre] |= (2 * origin) + (centre * cell) > lo && (2 * origin) + ((centre + 2) * cell) <= hi;
+                _forbidden[centre] = true;
             }
         }
     }
+
+    /// <summary>How many joints that stand whatever is laid are nearer than the lap.</summary>
+    public int Near(int centre2) => _near[centre2];
 
     public bool MayStand(int centre2) => !_forbidden[centre2];
 

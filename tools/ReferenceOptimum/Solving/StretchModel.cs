@@ -29,6 +29,7 @@ internal sealed class StretchModel
         }
 
         FillFromEndToEnd();
+        CutOnTheGrid();
         JoinWhatMayBeOne();
         Joints = [.. Enumerable.Range(1, count - 1).Select(i => JointBefore(i, name))];
     }
@@ -52,6 +53,7 @@ internal sealed class StretchModel
             _model.AddHint(slot.Stands, i < pieces.Length);
             _model.AddHint(slot.Cut, isCut);
             _model.AddHint(slot.CutLength, isCut ? length : 0);
+            _model.AddHint(slot.OffGrid, isCut ? length % _scale.Of(_sizes.Grid) : 0);
             _model.AddHint(slot.JointBefore, joint);
             _model.AddHint(slot.End, _scale.Place(i < pieces.Length ? pieces[i].To : _stretch.To));
             foreach (var (size, isOfSize) in slot.Sizes)
@@ -137,6 +139,9 @@ internal sealed class StretchModel
         _model.Add(LinearExpr.Sum(sizes.Select(size => size.Is).Append(cut)) == stands);
         var cutLength = _model.NewIntVar(0, unit - 1, $"{name} cut length");
         var isShort = mayBreak ? _model.NewBoolVar($"{name} short") : null;
+        var (grid, steps) = (_scale.Of(_sizes.Grid), _model.NewIntVar(0, _sizes.Unit / _sizes.Grid, $"{name} steps"));
+        var rest = _model.NewIntVar(0, grid - 1, $"{name} off the grid");
+        _model.Add(cutLength == (steps * grid) + rest);
         _model.Add(cutLength <= cut * (unit - 1));
         _model.Add(isShort is null ? cutLength >= cut * least : cutLength >= (cut * least) - (isShort * (least - 1)));
         if (isShort is not null)
@@ -146,7 +151,7 @@ internal sealed class StretchModel
 
         var joint = _model.NewIntVar(0, _scale.Of(_sizes.JointMax), $"{name} joint");
         var end = _model.NewIntVar(_scale.Place(_stretch.From), _scale.Place(_stretch.To), $"{name} end");
-        return new Slot(stands, cut, cutLength, isShort, sizes, joint, end, cutLength + LinearExpr.Sum(sizes.Select(size => size.Is * _scale.Of(size.Size))));
+        return new Slot(stands, cut, cutLength, rest, isShort, sizes, joint, end, cutLength + LinearExpr.Sum(sizes.Select(size => size.Is * _scale.Of(size.Size))));
     }
 
     /// <summary>Each slot starts a joint after the one before it; slots without a piece stand at the stretch's end.</summary>
@@ -165,6 +170,20 @@ internal sealed class StretchModel
         _model.Add(LinearExpr.Sum(_slots.Select(slot => slot.Length)) + joints == _scale.Of(_stretch.Size));
         _model.Add(joints >= pieces * _scale.Of(_sizes.JointMin));
         _model.Add(joints <= pieces * _scale.Of(_sizes.JointMax));
+    }
+
+    /// <summary>Cut lengths lie on the grid and joints take the rest; a piece that has a stretch to itself is as long as that.</summary>
+    private void CutOnTheGrid()
+    {
+        foreach (var slot in _slots.Skip(1))
+        {
+            _model.Add(slot.OffGrid == 0);
+        }
+
+        if (_slots.Length > 1)
+        {
+            _model.Add(_slots[0].OffGrid == 0).OnlyEnforceIf(_slots[1].Stands);
+        }
     }
 
     private JointModel JointBefore(int i, string name)
@@ -194,5 +213,5 @@ internal sealed class StretchModel
     }
 
     private sealed record Slot(
-        BoolVar Stands, BoolVar Cut, IntVar CutLength, BoolVar? Short, ImmutableArray<(long Size, BoolVar Is)> Sizes, IntVar JointBefore, IntVar End, LinearExpr Length);
+        BoolVar Stands, BoolVar Cut, IntVar CutLength, IntVar OffGrid, BoolVar? Short, ImmutableArray<(long Size, BoolVar Is)> Sizes, IntVar JointBefore, IntVar End, LinearExpr Length);
 }

@@ -13,108 +13,118 @@ internal sealed class Windows(double effort)
     private const int Widest = 6;
     private const int WidestOfBreaches = 3;
 
-    private readonly Dictionary<(string Block, BondLimits Limits, string? Known), int> _known = [];
-    private readonly Dictionary<(string Block, bool MayBear), CutPairs> _knownPairs = [];
+    private readonly Dictionary<(string Block, BondLimits Limits, bool IsOfCuts, string Known), int> _known = [];
+    private readonly Dictionary<(string Block, bool MayBear, byte Most), PairCounts> _knownCounts = [];
 
     /// <summary>No bond of the block has fewer breaches.</summary>
-    /// <param name="enough">No more is asked for.</param>
-    public int Breaches(Block block, int enough) => Packed(BreachWindows(block, enough), block.FirstCourse, block.LastCourse);
-
-    /// <summary>No bond with the given breaches and bearings has fewer cuts; and what is known of its courses' cuts.</summary>
-    public (int Least, CutLimits Limits) Cuts(Block block, BondCount given)
+    /// <param name="block">What to bond.</param>
+    /// <param name="given">Some bond of it.</param>
+    public int Breaches(Block block, BlockBond given)
     {
-        var breaches = given.Breaches == 0 ? [] : BreachWindows(block, given.Breaches);
-        var limits = new CutLimits();
-        var least = 0;
+        var limits = new CourseLimits();
+        AddCounts(block, BlockCount.Of(block, given) with { Bearings = 1 }, limits);
+        AddBreaches(block, given, limits);
+        return limits.LeastBreaches(block.FirstCourse, block.LastCourse);
+    }
+
+    /// <summary>No bond with the breaches and bearings of a given one has fewer cuts; and what is known of its courses.</summary>
+    public (int Least, CourseLimits Limits) Cuts(Block block, BlockBond bond)
+    {
+        var given = BlockCount.Of(block, bond);
+        var limits = new CourseLimits();
+        AddCounts(block, given, limits);
+        AddBreaches(block, bond, limits);
+        var least = limits.LeastCuts(block.FirstCourse, block.LastCourse, given.Cuts, given.Breaches);
         for (var width = 1; width <= Math.Min(Widest, block.LastCourse - block.FirstCourse + 1) && least < given.Cuts; width++)
         {
             for (var first = block.FirstCourse; first + width - 1 <= block.LastCourse; first++)
             {
                 var last = first + width - 1;
-                var most = new BondLimits(given.Breaches - Elsewhere(first, last), given.Bearings, null);
-                limits.Add(new Window(first, last, Least(block.Window(first, last), most, limits)));
+                var elsewhere = limits.LeastBreaches(block.FirstCourse, first - 1) + limits.LeastBreaches(last + 1, block.LastCourse);
+                var most = new BondLimits(given.Breaches - elsewhere, given.Bearings, null);
+                limits.AddCuts(new Window(first, last, Least(block, bond, first, last, most, limits, isOfCuts: true)));
             }
 
-            least = limits.Least(block.FirstCourse, block.LastCourse, given.Cuts);
-            if (width == 2 && least < given.Cuts)
-            {
-                AddPairs(block, given, limits, first => given.Breaches == Elsewhere(first, first + 1));
-                least = limits.Least(block.FirstCourse, block.LastCourse, given.Cuts);
-            }
+            least = limits.LeastCuts(block.FirstCourse, block.LastCourse, given.Cuts, given.Breaches);
         }
 
         return (least, limits);
-
-        int Elsewhere(int first, int last) => Packed(breaches, block.FirstCourse, first - 1) + Packed(breaches, last + 1, block.LastCourse);
     }
 
     /// <summary>Stretches that can't be filled without a broken rule whatever their neighbours are.</summary>
     public HashSet<int> Forced(Block block) =>
     [
         .. Enumerable.Range(0, block.Stretches.Length)
-            .Where(i => Least(block with { Stretches = [block.Stretches[i]], Bars = [] }, BondLimits.None, null) > 0),
+            .Where(i => IsForced(block with { Stretches = [block.Stretches[i]], Bars = [] })),
     ];
 
-    private void AddPairs(Block block, BondCount given, CutLimits limits, Func<int, bool> isWhole)
+    private bool IsForced(Block stretch)
     {
-        for (var first = block.FirstCourse; first < block.LastCourse; first++)
-        {
-            var pair = block.Window(first, first + 1);
-            if (!pair.Stretches.IsEmpty && pair.IsPair && isWhole(first))
-            {
-                var key = (pair.Key(), given.Bearings > 0);
-                if (!_knownPairs.TryGetValue(key, out var pairs))
-                {
-                    pairs = PairBound.Of(pair, given.Bearings > 0);
-                    _knownPairs.Add(key, pairs);
-                }
+        var model = new BlockModel(stretch, BondLimits.None, Breadth.All);
+        return Search.Minimise(model, model.Breaches, effort).Bound > 0;
+    }
 
-                limits.Add(first, pairs);
+    /// <summary>Counts of single courses and of pairs, without the constraint solver.</summary>
+    private void AddCounts(Block block, BondCount given, CourseLimits limits)
+    {
+        for (var first = block.FirstCourse; first <= block.LastCourse; first++)
+        {
+            for (var last = first; last <= Math.Min(first + 1, block.LastCourse); last++)
+            {
+                var window = block.Window(first, last);
+                if (!window.Stretches.IsEmpty && window.LastCourse - window.FirstCourse == last - first)
+                {
+                    var key = (window.Key(), given.Bearings > 0, (byte)Math.Min(given.Breaches, PairCounts.None - 1));
+                    if (!_knownCounts.TryGetValue(key, out var counts))
+                    {
+                        counts = PairBound.Of(window, key.Item2, key.Item3);
+                        _knownCounts.Add(key, counts);
+                    }
+
+                    limits.Add(first, last, counts);
+                }
             }
         }
     }
 
-    private List<Window> BreachWindows(Block block, int enough)
+    /// <summary>Breaches of some neighbouring courses, as long as fewer than enough are known to be needed.</summary>
+    private void AddBreaches(Block block, BlockBond given, CourseLimits limits)
     {
-        var windows = new List<Window>();
-        for (var width = 1; width <= WidestOfBreaches && Packed(windows, block.FirstCourse, block.LastCourse) < enough; width++)
+        var enough = BlockCount.Of(block, given).Breaches;
+        for (var width = 1; width <= WidestOfBreaches && limits.LeastBreaches(block.FirstCourse, block.LastCourse) < enough; width++)
         {
             for (var first = block.FirstCourse; first + width - 1 <= block.LastCourse; first++)
             {
-                windows.Add(new Window(first, first + width - 1, Least(block.Window(first, first + width - 1), BondLimits.None, null)));
+                var last = first + width - 1;
+                limits.AddBreaches(new Window(first, last, Least(block, given, first, last, BondLimits.None, limits, isOfCuts: false)));
             }
         }
-
-        return windows;
     }
 
-    /// <summary>The most that windows which share no course ask for together.</summary>
-    private static int Packed(List<Window> windows, int first, int last)
+    /// <summary>What some courses need; not searched where the given bond has no more than is known to be needed.</summary>
+    private int Least(Block block, BlockBond given, int first, int last, BondLimits limits, CourseLimits known, bool isOfCuts)
     {
-        var most = new int[Math.Max(0, last - first + 1) + 1];
-        for (var course = first; course <= last; course++)
-        {
-            most[course - first + 1] = windows.Where(window => window.Last == course && window.First >= first)
-                .Select(window => most[window.First - first] + window.Least).Append(most[course - first]).Max();
-        }
-
-        return most[^1];
-    }
-
-    /// <param name="known">What is known of the cuts, where these are counted; null: breaches are.</param>
-    private int Least(Block window, BondLimits limits, CutLimits? known)
-    {
+        var window = block.Window(first, last);
         if (window.Stretches.IsEmpty)
         {
             return 0;
         }
 
-        var key = (window.Key(), limits, known?.Key(window.FirstCourse, window.LastCourse));
+        var bond = given.Within(block, window);
+        var count = BlockCount.Of(window, bond);
+        var needed = isOfCuts ? known.LeastCuts(first, last, count.Cuts, limits.Breaches ?? count.Breaches) : known.LeastBreaches(first, last);
+        if (needed == (isOfCuts ? count.Cuts : count.Breaches))
+        {
+            return needed;
+        }
+
+        var key = (window.Key(), limits, isOfCuts, known.Key(first, last));
         if (!_known.TryGetValue(key, out var least))
         {
             var model = new BlockModel(window, limits, Breadth.All);
-            known?.Hold(model.Model, window.FirstCourse, window.LastCourse, model.CutsIn);
-            least = Search.Minimise(model, known is null ? model.Breaches : model.Cuts, effort).Bound ?? 0;
+            known.Hold(model.Model, first, last, model.CutsIn, model.BreachesIn);
+            model.Hint(bond);
+            least = Search.Minimise(model, isOfCuts ? model.Cuts : model.Breaches, effort).Bound ?? 0;
             _known.Add(key, least);
         }
 
