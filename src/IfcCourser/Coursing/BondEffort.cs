@@ -17,26 +17,26 @@ internal sealed class BondEffort
     /// <summary>So many comparisons take as long as an entry of a table of sums.</summary>
     private const long ComparisonsOfEntry = 40;
 
-    private const long PairsForRules = 800_000;
+    private const long PairsForRules = 3_000_000;
 
-    private const long PairsForCuts = 200_000;
+    private const long PairsForCuts = 400_000;
 
-    /// <summary>The part of the states that searches with joints of all widths may do beside the others.</summary>
-    private const long Wide = 2;
+    /// <summary>Pieces that searches of a segment may lay with joints of all widths after cut ones.</summary>
+    private const long Widened = 10_000_000;
 
+    /// <summary>By the widths of joints, the part of the states that such searches for pairs may do beside the others.</summary>
+    private static readonly int[] _shares = [1, 2, 16];
+
+    private readonly long[] _pairs = new long[_shares.Length];
     private long _comparisons;
+    private long _widened;
     private long _mostPairs = PairsForCuts;
-    private long _pairs;
-    private long _widePairs;
 
     /// <summary>Whether a search was refused, so that a better bond may exist.</summary>
     public bool IsCutShort { get; private set; }
 
-    /// <summary>Whether nothing is left for pairs.</summary>
-    public bool ArePairsSpent => _pairs >= _mostPairs;
-
-    /// <summary>Whether nothing is left for pairs with joints of all widths.</summary>
-    public bool AreWidePairsSpent => _widePairs >= _mostPairs / Wide;
+    /// <summary>Whether nothing is left for pairs with such joints.</summary>
+    public bool ArePairsSpent(JointWidths widths) => _pairs[(int)widths] >= _mostPairs / _shares[(int)widths];
 
     /// <summary>Whether a search for something better may begin; notes where it may not.</summary>
     public bool MaySearch()
@@ -45,6 +45,12 @@ internal sealed class BondEffort
         IsCutShort |= isSpent;
         return !isSpent;
     }
+
+    /// <summary>Whether searches of a segment may still try joints of all widths after cut pieces.</summary>
+    public bool MayWiden => _widened < Widened;
+
+    /// <summary>Counts pieces that such searches laid.</summary>
+    public void SpendWide(long pieces) => _widened += pieces;
 
     /// <summary>Counts pieces that searches laid.</summary>
     public void SpendPieces(long pieces) => _comparisons += pieces * ComparisonsOfPiece;
@@ -58,9 +64,5 @@ internal sealed class BondEffort
     /// <summary>Sets what searches for pairs may do from now on, by whether the best wall known breaks a rule.</summary>
     public void AllowPairs(bool isBroken) => _mostPairs = isBroken ? PairsForRules : PairsForCuts;
 
-    public void SpendPairs(int states, bool isWide)
-    {
-        _pairs += isWide ? 0 : states;
-        _widePairs += isWide ? states : 0;
-    }
+    public void SpendPairs(int states, JointWidths widths) => _pairs[(int)widths] += states;
 }

@@ -30,7 +30,8 @@ internal sealed class Landings
     /// <param name="rest">What its rests cost.</param>
     /// <param name="target">Its cells.</param>
     /// <param name="rakedTo">Pieces that start before this cell are cut by a slope.</param>
-    public void Fill(JointCosts joints, RestCosts.Table rest, int target, int rakedTo)
+    /// <param name="isWide">Whether joints after cut pieces have any width, not the nominal one alone.</param>
+    public void Fill(JointCosts joints, RestCosts.Table rest, int target, int rakedTo, bool isWide)
     {
         for (var i = 0; i < _held.Length; i++)
         {
@@ -50,6 +51,12 @@ internal sealed class Landings
 
         Cells.Reset(target);
         Cells.AddLeadingTo(_steps, _afterStep);
-        Cells.AddMoved(_held[_sizes.Joint - _sizes.JointMin], 0);
+        for (var i = 0; i < _held.Length; i++)
+        {
+            if (isWide || i == _sizes.Joint - _sizes.JointMin)
+            {
+                Cells.AddMoved(_held[i], 0);
+            }
+        }
     }
 }

@@ -30,12 +30,13 @@ internal sealed class PairLandings
 
     /// <param name="rows">The two rows.</param>
     /// <param name="moves">By row, how many cells after the cell of the other row's joint its own joint laps that one as it must: one for each width of that joint.</param>
-    public void Fill(ReadOnlySpan<PairRow> rows, ReadOnlySpan<int[]> moves)
+    /// <param name="isAny">Whether joints after cut pieces have any width, not the nominal one alone.</param>
+    public void Fill(ReadOnlySpan<PairRow> rows, ReadOnlySpan<int[]> moves, bool isAny)
     {
         for (var row = 0; row < rows.Length; row++)
         {
             _held[row].Reset(rows[row].Cells);
-            _held[row].AddMoved(rows[row].Held, 0);
+            _held[row].AddMoved(isAny ? rows[row].HeldByAny : rows[row].Held, 0);
             Lead(row);
         }
 

@@ -37,10 +37,19 @@ internal sealed class PairRow
         ];
         FirstCuts = [.. _sizes.CutClasses.Select(cuts => new Step(cuts.Shortest + _sizes.Joint, cuts.Longest + _sizes.Joint, _sizes.Joint, _weight * cuts.Weight))];
         Cuts = [.. FirstCuts.Where((_, i) => _sizes.CutClasses[i].Weight < BondAims.Breach)];
+        FirstWideCuts =
+        [
+            .. from joint in Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1)
+               where joint != _sizes.Joint
+               from cuts in _sizes.CutClasses
+               select new Step(cuts.Shortest + joint, cuts.Longest + joint, joint, _weight * (cuts.Weight + (Math.Abs(joint - _sizes.Joint) * rules.Set.Aims.JointStep))),
+        ];
+        WideCuts = [.. FirstWideCuts.Where((_, i) => _sizes.CutClasses[i % _sizes.CutClasses.Length].Weight < BondAims.Breach)];
         FirstTightCuts = [.. _sizes.TightCuts.Select(cut => new Step(cut.Length + cut.Joint, cut.Length + cut.Joint, cut.Joint, _weight * cut.Weight))];
         TightCuts = [.. FirstTightCuts.Where((_, i) => _sizes.TightCuts[i].Weight < BondAims.Breach)];
         (_least, _leastAfterCut) = LeastFrom();
-        Held = HeldCells();
+        Held = HeldCells([_sizes.Joint]);
+        HeldByAny = HeldCells(Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1));
     }
 
     public Length Left { get; }
@@ -57,6 +66,12 @@ internal sealed class PairRow
     /// <summary>The same at the segment's start.</summary>
     public ImmutableArray<Step> FirstCuts { get; }
 
+    /// <summary>Cut pieces with a joint after them that is not of nominal width: those too short are left to the ends.</summary>
+    public ImmutableArray<Step> WideCuts { get; }
+
+    /// <summary>The same at the segment's start.</summary>
+    public ImmutableArray<Step> FirstWideCuts { get; }
+
     /// <summary>Cut pieces with a narrower joint after them: those too short are left to the ends.</summary>
     public ImmutableArray<Step> TightCuts { get; }
 
@@ -65,6 +80,9 @@ internal sealed class PairRow
 
     /// <summary>Cells where a piece after a joint of nominal width costs more a cell nearer to the start, or its joint does.</summary>
     public CellSet Held { get; }
+
+    /// <summary>The same for a joint of any width.</summary>
+    public CellSet HeldByAny { get; }
 
     /// <summary>What the first piece costs more than another where it is cut.</summary>
     public long FirstCutCost => _weight * _task.Start.CutCost;
@@ -104,13 +122,13 @@ internal sealed class PairRow
         return whole.Joint == _sizes.Joint || nominal >= Cells || _least[end] + whole.Cost + _savedCut < _least[nominal];
     }
 
-    private CellSet HeldCells()
+    private CellSet HeldCells(IEnumerable<int> joints)
     {
         var held = new CellSet();
         held.Reset(Cells);
-        foreach (var drop in _joints.Drops)
+        foreach (var (drop, joint) in _joints.Drops.SelectMany(drop => joints.Select(joint => (drop, joint))))
         {
-            held.Add((drop + _sizes.Joint + 1) / 2);
+            held.Add((drop + joint + 1) / 2);
         }
 
         for (var left = 1; left <= _sizes.Unit && left < Cells; left++)

@@ -8,11 +8,11 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// Fills two segments that lie above each other together, laps between them counted. A state is the cells that both rows have come to; the
 /// row that is behind lays the next piece, so that its joint meets but one of the other row's. States that can't end below the limit by
-/// what each row needs at least on its own are dropped; the limit rises from few cuts to all that is known. Where that finds nothing, whole
-/// pieces have joints of every width after them, so that joints can dodge those of the other row.
+/// what each row needs at least on its own are dropped; the limit rises from few cuts to all that is known. Where that finds nothing,
+/// joints have more widths (<see cref="JointWidths"/>).
 /// </summary>
 /// <remarks>
-/// Of two ways to a state that end with joints of different widths the cheaper is kept, and pieces that are too short are tried at the ends
+/// Of two ways to a state that end with joints of different widths the cheaper is kept but in the widest search, and pieces that are too short are tried at the ends
 /// alone: a better pair may be missed, but what is returned costs less than what was known. Laps past the last joint of a row that is
 /// done are not counted: they are a least piece long or more, but may be under the preferred lap.
 /// Not for use by several threads at once.
@@ -40,12 +40,12 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     /// <summary>Nodes that wait, by the cell of the row behind (as a ring) and which row that is.</summary>
     private readonly List<int>[] _waiting = [.. Enumerable.Range(0, 2 * Reach(rules)).Select(_ => new List<int>())];
 
-    /// <summary>The node of a state, by the cells of both rows.</summary>
-    private readonly Dictionary<(int First, int Second), int> _known = [];
+    /// <summary>The node of a state, by the cells of both rows and, where joints after cut pieces have all widths too, that of the row ahead.</summary>
+    private readonly Dictionary<(int First, int Second, int Joint), int> _known = [];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
     private PairLandings _landings = null!;
-    private bool _isWide;
+    private JointWidths _widths;
     private long _limit;
     private int _count;
     private int _end;
@@ -88,30 +88,35 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
 
         _rows = [a, b];
         _offsets = [(int)((a.Left - origin) / _cell), (int)((b.Left - origin) / _cell)];
-        var answer = Sought(known, isWide: false);
-        if (answer.Pieces is not null || effort.AreWidePairsSpent)
+        var answer = Sought(known, JointWidths.Useful);
+        foreach (var widths in (ReadOnlySpan<JointWidths>)[JointWidths.AfterWhole, JointWidths.All])
         {
-            return answer;
+            if (answer.Pieces is null && !effort.ArePairsSpent(widths))
+            {
+                var wider = Sought(known, widths);
+                answer = wider.Pieces is null ? wider with { Least = Math.Max(answer.Least, wider.Least) } : wider;
+            }
         }
 
-        var wide = Sought(known, isWide: true);
-        return wide.Pieces is null ? wide with { Least = Math.Max(answer.Least, wide.Least) } : wide;
+        return answer;
     }
 
-    private Answer Sought(long known, bool isWide)
+    private Answer Sought(long known, JointWidths joints)
     {
         var (a, b) = (_rows[0], _rows[1]);
-        int[] widths = isWide ? [.. Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1)] : [_sizes.Joint];
-        _isWide = isWide;
+        int[] widths = joints == JointWidths.Useful ? [_sizes.Joint] : [.. Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1)];
+        _widths = joints;
         _landings = new PairLandings(_sizes, widths);
-        _landings.Fill(_rows, [Moves(a.Left, b.Left, widths), Moves(b.Left, a.Left, widths)]);
+        var isAny = joints == JointWidths.All;
+        int[] own = isAny ? widths : [_sizes.Joint];
+        _landings.Fill(_rows, [Moves(a.Left, b.Left, own, widths), Moves(b.Left, a.Left, own, widths)], isAny);
         var alone = a.Least[0] + b.Least[0];
         var least = Math.Min(alone, known);
-        for (var more = 1; more <= 2 * MostCutsMore && least < known && !(isWide ? effort.AreWidePairsSpent : effort.ArePairsSpent); more *= 2)
+        for (var more = 1; more <= 2 * MostCutsMore && least < known && !effort.ArePairsSpent(joints); more *= 2)
         {
             _limit = more > MostCutsMore ? known : Math.Min(known, alone + (more * rules.Set.Aims.Cut));
             Run();
-            effort.SpendPairs(_nodes.Count, isWide);
+            effort.SpendPairs(_nodes.Count, joints);
             var isWhole = _nodes.Count < MostNodes;
             least = isWhole ? _limit : least;
             if (_end >= 0)
@@ -128,12 +133,12 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         return new Answer(null, least);
     }
 
-    /// <summary>How many cells after the cell of another row's joint, of one width or another, a nominal joint laps that one as it must.</summary>
-    private int[] Moves(Length left, Length other, IEnumerable<int> widths) =>
+    /// <summary>How many cells after the cell of another row's joint, of one width or another, a joint laps that one as it must.</summary>
+    private int[] Moves(Length left, Length other, int[] own, int[] widths) =>
     [
-        .. widths.Select(width => (int)Math.Ceiling(
-            (double)(rules.MinOverlap + other - left + (_cell * (_sizes.Joint - width) / 2) - new Length(PieceCosts.DustNanometres)).Nanometres
-            / _cell.Nanometres)).Distinct(),
+        .. own.SelectMany(joint => widths.Select(width => (int)Math.Ceiling(
+            (double)(rules.MinOverlap + other - left + (_cell * (joint - width) / 2) - new Length(PieceCosts.DustNanometres)).Nanometres
+            / _cell.Nanometres))).Distinct(),
     ];
 
     private static int Reach(LayoutRules rules) => (int)((rules.Catalog.UnitLength + rules.Catalog.HeadJoint.Max) / rules.Catalog.CutGrid) + 2;
@@ -170,22 +175,13 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
             Offer(node, number, behind, Done, 0, node.Cost + row.LastCost(from));
         }
 
-        Length? joint = ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind));
-        void Lay(int end, int width, long cost)
-        {
-            var total = node.Cost + cost + (joint is { } near ? laps.Of(near, row.Centre(end, width)) : 0);
-            if (total - node.Cost + spent + row.Least[end] < _limit)
-            {
-                Offer(node, number, behind, end, width, total);
-            }
-        }
-
+        var turn = new Turn(node, number, behind, spent, ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind)));
         foreach (var whole in row.Wholes)
         {
             var end = from + whole.Shortest;
-            if (end < row.Cells && (_isWide || row.IsOfUse(end, whole)))
+            if (end < row.Cells && (_widths != JointWidths.Useful || row.IsOfUse(end, whole)))
             {
-                Lay(end, whole.Joint, whole.Cost + row.JointCost(end, whole.Joint));
+                Lay(turn, end, whole, whole.Cost);
             }
         }
 
@@ -194,22 +190,47 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         {
             if (from + cut.Shortest < row.Cells)
             {
-                Lay(from + cut.Shortest, cut.Joint, cut.Cost + firstCutCost + row.JointCost(from + cut.Shortest, cut.Joint));
+                Lay(turn, from + cut.Shortest, cut, cut.Cost + firstCutCost);
             }
         }
 
-        var least = row.LeastAfterCut;
-        foreach (var cut in from == 0 ? row.FirstCuts : row.Cuts)
+        LayCuts(turn, from == 0 ? row.FirstCuts : row.Cuts, firstCutCost, row.LeastAfterCut);
+        if (_widths == JointWidths.All)
+        {
+            LayCuts(turn, from == 0 ? row.FirstWideCuts : row.WideCuts, firstCutCost, row.Least);
+        }
+    }
+
+    /// <summary>Lays cut pieces.</summary>
+    /// <param name="turn">Where.</param>
+    /// <param name="cuts">Of which lengths, and with which joints after them.</param>
+    /// <param name="firstCutCost">What a cut costs more here.</param>
+    /// <param name="least">By the cell after the joint, what is still to come at least.</param>
+    private void LayCuts(in Turn turn, ImmutableArray<PairRow.Step> cuts, long firstCutCost, ReadOnlySpan<long> least)
+    {
+        var (from, cells) = (turn.Node.Cell(turn.Behind), _rows[turn.Behind].Cells);
+        var landings = _landings.Of(turn.Behind);
+        foreach (var cut in cuts)
         {
             var cost = cut.Cost + firstCutCost;
-            var last = Math.Min(from + cut.Longest, row.Cells - 1);
-            for (var end = from + cut.Shortest; end <= last && spent + cost < _limit; end = _landings.Of(behind).Next(end + 1))
+            var last = Math.Min(from + cut.Longest, cells - 1);
+            for (var end = from + cut.Shortest; end <= last && turn.Spent + cost < _limit; end = landings.Next(end + 1))
             {
-                if (spent + cost + least[end] < _limit)
+                if (turn.Spent + cost + least[end] < _limit)
                 {
-                    Lay(end, cut.Joint, cost + row.JointCost(end, cut.Joint));
+                    Lay(turn, end, cut, cost);
                 }
             }
+        }
+    }
+
+    private void Lay(in Turn turn, int end, in PairRow.Step step, long cost)
+    {
+        var row = _rows[turn.Behind];
+        var total = cost + row.JointCost(end, step.Joint) + (turn.Joint is { } near ? laps.Of(near, row.Centre(end, step.Joint)) : 0);
+        if (total + turn.Spent + row.Least[end] < _limit)
+        {
+            Offer(turn.Node, turn.Number, turn.Behind, end, step.Joint, turn.Node.Cost + total);
         }
     }
 
@@ -225,13 +246,14 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         }
 
         var after = from.After(number, row, cell, joint, cost);
-        if (_known.TryGetValue((after.First, after.Second), out var known))
+        var key = (after.First, after.Second, _widths == JointWidths.All ? JointAhead(after) : 0);
+        if (_known.TryGetValue(key, out var known))
         {
             _nodes[known] = cost < _nodes[known].Cost ? after : _nodes[known];
             return;
         }
 
-        _known.Add((after.First, after.Second), _nodes.Count);
+        _known.Add(key, _nodes.Count);
         _waiting[PlaceOf(after)].Add(_nodes.Count);
         _nodes.Add(after);
         _count++;
@@ -239,10 +261,22 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
 
     private int PlaceOf(in Node node)
     {
+        var (behind, cell) = Behind(node);
+        return (cell % _reach * 2) + behind;
+    }
+
+    private int JointAhead(in Node node)
+    {
+        var ahead = 1 - Behind(node).Row;
+        return node.Cell(ahead) == Done ? 0 : node.Joint(ahead);
+    }
+
+    /// <summary>The row that is behind, and the cell that it has come to.</summary>
+    private (int Row, int Cell) Behind(in Node node)
+    {
         var first = node.First == Done ? Done : node.First + _offsets[0];
         var second = node.Second == Done ? Done : node.Second + _offsets[1];
-        var (behind, cell) = second < first ? (1, second) : (0, first);
-        return (cell % _reach * 2) + behind;
+        return second < first ? (1, second) : (0, first);
     }
 
     /// <summary>Where the pieces of a row start, with the joints before them.</summary>
@@ -267,6 +301,14 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     /// <param name="Pieces">The rows' pieces, each from its segment's start; null where none cost less than what was known.</param>
     /// <param name="Least">No pair costs less, but for what the search leaves out (see its remarks); under what was found where it ended early.</param>
     public readonly record struct Answer((ImmutableArray<Interval> Lower, ImmutableArray<Interval> Upper)? Pieces, long Least);
+
+    /// <summary>A state from which the row that is behind goes on.</summary>
+    /// <param name="Node">How far both rows have come.</param>
+    /// <param name="Number">Of the node.</param>
+    /// <param name="Behind">The row that is behind.</param>
+    /// <param name="Spent">What was spent, with what the other row still needs at least.</param>
+    /// <param name="Joint">The other row's last joint, if it has one that can be near.</param>
+    private readonly record struct Turn(Node Node, int Number, int Behind, long Spent, Length? Joint);
 
     /// <summary>How far both rows have come.</summary>
     /// <param name="First">The cell where the first row's next piece starts.</param>

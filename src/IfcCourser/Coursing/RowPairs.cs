@@ -80,6 +80,27 @@ internal sealed class RowPairs
         return rows;
     }
 
+    /// <summary>Gathers pairs of rows beside the rows of a wall below them, and beside those above them: the other side is left to the next choice.</summary>
+    public void GatherBeside(int[] wall)
+    {
+        var none = new JointsBeside(_laps, [], []);
+        foreach (var pair in _pairs)
+        {
+            var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
+            Gather(lower, Beside(pair.Lower, pair.Upper, wall), upper, none);
+            Gather(lower, none, upper, Beside(pair.Upper, pair.Lower, wall));
+        }
+    }
+
+    private void Gather(SegmentRows lower, JointsBeside besideLower, SegmentRows upper, JointsBeside besideUpper)
+    {
+        var below = lower.Rows.Select(row => row.Cost + besideLower.CostOf(row.Joints)).ToList();
+        var above = upper.Rows.Select(row => row.Cost + besideUpper.CostOf(row.Joints)).ToList();
+        var known = Enumerable.Range(0, below.Count)
+            .Min(a => Enumerable.Range(0, above.Count).Min(b => below[a] + above[b] + _laps.Of(lower.Rows[a].Joints, upper.Rows[b].Joints)));
+        Solve(lower, besideLower, 1, upper, besideUpper, 1, known);
+    }
+
     /// <summary>Gathers the segments' answers to cheap rows below them together with cheap rows above: those of a wall and some others.</summary>
     public void GatherBetween(int[] wall)
     {

@@ -32,6 +32,7 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     private int _rakedTo;
     private int _rakedFrom;
     private int _firstLeast;
+    private bool _isWide;
 
     /// <summary>Pieces that the last search laid.</summary>
     public long Laid { get; private set; }
@@ -40,15 +41,16 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     /// <param name="task">The segment.</param>
     /// <param name="grid">Its cells.</param>
     /// <param name="rest">What its rest costs at least.</param>
-    public void Prepare(SegmentTask task, SegmentGrid grid, RestCosts.Table rest)
+    /// <param name="isWide">Whether joints after cut pieces are tried in all widths.</param>
+    public void Prepare(SegmentTask task, SegmentGrid grid, RestCosts.Table rest, bool isWide = false)
     {
-        (_task, _grid, _rest) = (task, grid, rest);
+        (_task, _grid, _rest, _isWide) = (task, grid, rest, isWide);
         _gains.Fill(task.Zones, sizes.Cell);
         _joints.Fill(task, sizes.Cell, grid.Target, Length.Abs(grid.Slide));
         _rakedTo = sizes.UpOf(task.Start.Raked);
         _rakedFrom = grid.Target - sizes.UpOf(task.End.Raked);
         _firstLeast = sizes.UpOf(task.Start.Least);
-        _landings.Fill(_joints, rest, grid.Target, _rakedTo);
+        _landings.Fill(_joints, rest, grid.Target, _rakedTo, isWide);
     }
 
     /// <summary>The pieces of a cheapest filling that costs less than a limit, from the segment's start; null where there is none.</summary>
@@ -133,7 +135,14 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
         var covered = start == 0 ? -1 : Cover(start, cost);
         foreach (var cuts in sizes.CutClasses)
         {
-            Cuts(start, cost, cuts, covered);
+            Cuts(start, cost, cuts, sizes.Joint, covered);
+            for (var joint = sizes.JointMin; _isWide && joint <= sizes.JointMax; joint++)
+            {
+                if (joint != sizes.Joint)
+                {
+                    Cuts(start, cost, cuts, joint, covered);
+                }
+            }
         }
     }
 
@@ -164,29 +173,29 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
     }
 
     /// <summary>
-    /// Cut pieces of one class, with the nominal joint after them, to where a cheapest filling may go on: but those whose rest leaves
+    /// Cut pieces of one class, with a joint of one width after them, to where a cheapest filling may go on: but those whose rest leaves
     /// room below the limit, and that no start before this one reaches as cheaply.
     /// </summary>
-    private void Cuts(int start, long cost, CellSizes.CutClass cuts, int covered)
+    private void Cuts(int start, long cost, CellSizes.CutClass cuts, int joint, int covered)
     {
-        cost += cuts.Weight + (start == 0 ? _task.Start.CutCost : 0);
+        cost += cuts.Weight + (start == 0 ? _task.Start.CutCost : 0) + (Math.Abs(joint - sizes.Joint) * aims.JointStep);
         var room = _limit - _gain - cost;
-        var shortest = start + cuts.Shortest + sizes.Joint;
-        var first = Math.Max(shortest, covered < 0 ? 0 : covered + cuts.Longest + 1 + sizes.Joint);
-        var last = Math.Min(start + cuts.Longest + sizes.Joint, _grid.Target - 1);
+        var shortest = start + cuts.Shortest + joint;
+        var first = Math.Max(shortest, covered < 0 ? 0 : covered + cuts.Longest + 1 + joint);
+        var last = Math.Min(start + cuts.Longest + joint, _grid.Target - 1);
         if (first == shortest && first <= last)
         {
-            Cut(start, cost, first, room);
+            Cut(start, cost, first, joint, room);
         }
 
-        if (start == 0 && _firstLeast + sizes.Joint is var least && least > first && least <= last)
+        if (start == 0 && _firstLeast + joint is var least && least > first && least <= last)
         {
-            Cut(start, cost, least, room);
+            Cut(start, cost, least, joint, room);
         }
 
         for (var next = _landings.Cells.Next(first); next <= last; next = _landings.Cells.Next(next + 1))
         {
-            Cut(start, cost, next, room);
+            Cut(start, cost, next, joint, room);
         }
     }
 
@@ -214,12 +223,12 @@ internal sealed class SegmentSearch(CellSizes sizes, BondAims aims)
         Arrive(start + length + joint, new Arrival(cost, start, joint));
     }
 
-    private void Cut(int start, long cost, int next, long room)
+    private void Cut(int start, long cost, int next, int joint, long room)
     {
         if (_rest.Least(_grid.Target - next) < room)
         {
-            var isShort = start == 0 && next - sizes.Joint < _firstLeast;
-            Arrive(next, new Arrival(isShort ? cost + aims.ShortAtRake : cost, start, sizes.Joint));
+            var isShort = start == 0 && next - joint < _firstLeast;
+            Arrive(next, new Arrival(isShort ? cost + aims.ShortAtRake : cost, start, joint));
         }
     }
 

@@ -7,7 +7,8 @@ namespace IfcCourser.Coursing;
 
 /// <summary>
 /// Fills one segment of a course exactly: the cheapest sequence of pieces and head joints. Full units take any joint width within
-/// the limits, cut pieces the nominal one. What the rest of a segment costs at least is known from tables, so that only those
+/// the limits, cut pieces the nominal one, which any length before it does as well with, but where a joint stands between others that leave it
+/// less than a cell or two: where cuts are left, joints of all widths after them are tried. What the rest of a segment costs at least is known from tables, so that only those
 /// beginnings are followed that can end below a limit; the limit is raised until something does.
 /// Not for use by several threads at once.
 /// </summary>
@@ -72,6 +73,21 @@ internal sealed class SegmentSolver
         var rest = _tables.Of(_rules, _sizes, task.End, grid).UpTo(grid.Target);
         var least = rest.More[grid.Target];
         _search.Prepare(task, grid, rest);
+        var nominal = Cheapest(limit, least);
+        var saving = (nominal is { } known ? _costs.Of(known, task) : limit) - (_aims.Cut / 2);
+        if (task.Zones.IsEmpty || least >= saving || !_effort.MayWiden || (nominal is null && limit == RestCosts.Unreachable))
+        {
+            return nominal;
+        }
+
+        _search.Prepare(task, grid, rest, isWide: true);
+        var wide = Cheapest(saving, least);
+        _effort.SpendWide(_search.Laid);
+        return wide ?? nominal;
+    }
+
+    private ImmutableArray<Interval>? Cheapest(long limit, long least)
+    {
         foreach (var slack in (ReadOnlySpan<long>)[_aims.Short, 2 * _aims.Cut, BondAims.Breach, RestCosts.Unreachable])
         {
             var tried = Math.Min(limit, least + slack);

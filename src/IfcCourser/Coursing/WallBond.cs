@@ -19,10 +19,8 @@ internal sealed class WallBond
     private const int FewRounds = 1;
     private const int MostSweeps = 4;
 
-    /// <summary>How many rows of a neighbour are answered one by one: where a rule is broken, the way out may lead over rows that help but later.</summary>
-    private const int MostAnswered = 24;
-
-    private const int FewAnswered = 2;
+    /// <summary>How many rows of a neighbour, the cheapest first, are answered one by one: the way to a better wall may lead over rows that help but later.</summary>
+    private const int MostAnswered = 48;
 
     /// <summary>How many rows of a segment where a rule is broken a wall is built from anew.</summary>
     private const int MostRestarts = 24;
@@ -93,13 +91,14 @@ internal sealed class WallBond
             leastInPairs += pairs.Gather();
             best = Choose(best);
             best = Improve(best, isDraft || HasFewestCuts(best) ? FewRounds : MostRounds, IsBest);
-            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.ArePairsSpent && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost && _solvers.Effort.MaySearch(); sweep++)
+            for (var (sweep, cost) = (0, long.MaxValue); !isDraft && !_solvers.Effort.ArePairsSpent(JointWidths.Useful) && sweep < MostSweeps && !HasFewestCuts(best) && CostOf(best) < cost && _solvers.Effort.MaySearch(); sweep++)
             {
                 cost = CostOf(best);
                 best = Improve(Choose(pairs.Improve(best)), MostRounds, IsBest);
                 if (!HasFewestCuts(best))
                 {
                     pairs.GatherBetween(best);
+                    pairs.GatherBeside(new int[_segments.Length]);
                     best = Improve(Choose(best), MostRounds, IsBest);
                 }
             }
@@ -149,7 +148,7 @@ internal sealed class WallBond
     {
         for (var (round, isNew) = (0, true); isNew && round < rounds && !isBest(best) && _solvers.Effort.MaySearch(); round++)
         {
-            isNew = GatherToRows(CostOf(best) < BondAims.Breach ? FewAnswered : MostAnswered) | Gather(best);
+            isNew = GatherToRows() | Gather(best);
             best = Choose(best);
         }
 
@@ -184,23 +183,23 @@ internal sealed class WallBond
     }
 
     /// <summary>Gathers the segments' answers to single rows below and above them; whether any is new.</summary>
-    private bool GatherToRows(int most)
+    private bool GatherToRows()
     {
         var isNew = false;
         foreach (var (lower, upper) in _pairs.Select(pair => (_segments[pair.Lower], _segments[pair.Upper])).Distinct())
         {
-            isNew |= AddAnswers(lower, upper, most) | AddAnswers(upper, lower, most);
+            isNew |= AddAnswers(lower, upper) | AddAnswers(upper, lower);
         }
 
         return isNew;
     }
 
-    private bool AddAnswers(SegmentRows segment, SegmentRows other, int most)
+    private bool AddAnswers(SegmentRows segment, SegmentRows other)
     {
         var isNew = false;
-        for (var row = 0; row < Math.Min(most, other.Rows.Count); row++)
+        foreach (var row in other.Rows.OrderBy(row => row.Cost).Take(MostAnswered).ToList())
         {
-            isNew |= segment.AddCheapest(new JointsBeside(_laps, [other.Rows[row].Joints], []));
+            isNew |= segment.AddCheapest(new JointsBeside(_laps, [row.Joints], []));
         }
 
         return isNew;

@@ -67,7 +67,7 @@ public sealed class PairSolverTests
             var above = new PairTask(Length.FromMm(10 * shift), Task(upper, []), 1);
             var best = Math.Min(BondAims.Breach, Fillings(lower).SelectMany(a => Fillings(upper).Select(b => Cost(below, a, above, b))).Min());
             var effort = new BondEffort();
-            effort.SpendPairs(spent, isWide: false);
+            effort.SpendPairs(spent, JointWidths.Useful);
             var least = new PairSolver(_laps, effort, _rules).Solve(below, above, BondAims.Breach).Least;
             Assert.True(least <= best, $"{least} over {best}");
             if (spent == 0)
