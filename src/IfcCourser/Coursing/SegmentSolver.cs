@@ -75,7 +75,7 @@ internal sealed class SegmentSolver
         _search.Prepare(task, grid, rest);
         var nominal = Cheapest(limit, least);
         var saving = (nominal is { } known ? _costs.Of(known, task) : limit) - (_aims.Cut / 2);
-        if (task.Zones.IsEmpty || least >= saving || !_effort.MayWiden || (nominal is null && limit == RestCosts.Unreachable))
+        if (least >= saving || !_effort.MayWiden || (nominal is null && limit == RestCosts.Unreachable))
         {
             return nominal;
         }

@@ -20,7 +20,7 @@ internal sealed class WallBond
     private const int MostSweeps = 4;
 
     /// <summary>How many rows of a neighbour, the cheapest first, are answered one by one: the way to a better wall may lead over rows that help but later.</summary>
-    private const int MostAnswered = 48;
+    private const int MostAnswered = 24;
 
     /// <summary>How many rows of a segment where a rule is broken a wall is built from anew.</summary>
     private const int MostRestarts = 24;
