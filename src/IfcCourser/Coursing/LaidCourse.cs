@@ -13,6 +13,10 @@ internal sealed record LaidCourse(ShapedCourse Shape, ImmutableArray<ImmutableAr
     /// <summary>All head joints of the course, those against walls and lintels included.</summary>
     public IEnumerable<Length> Joints => PieceJoints.Concat(Shape.EdgeJoints);
 
+    /// <summary>All its pieces along the wall, each segment's from left to right.</summary>
+    public IEnumerable<Interval> Pieces => Shape.Segments.Zip(Rows).SelectMany(segment =>
+        segment.Second.Select(piece => new Interval(segment.First.Box.Left + piece.From, segment.First.Box.Left + piece.To)));
+
     public static LaidCourse Of(ShapedCourse shape, ImmutableArray<ImmutableArray<Interval>> rows)
     {
         var joints = new List<Length>(shape.JambJoints);

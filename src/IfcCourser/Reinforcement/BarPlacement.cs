@@ -35,12 +35,12 @@ internal sealed class BarPlacement
     public ImmutableArray<BarPlace> Required { get; }
 
     /// <summary>All bars, where the courses let them stand.</summary>
-    /// <param name="courses">Height and joints of every course.</param>
+    /// <param name="courses">Every course; none where only the spacing counts.</param>
     /// <param name="isDraft">Whether to leave bars where the search puts them, not evenly: to tell one bond from another.</param>
-    public ImmutableArray<BarPlace> SettleAll(IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses, bool isDraft = false)
+    public ImmutableArray<BarPlace> SettleAll(IReadOnlyList<CourseMasonry> courses, bool isDraft = false)
     {
         var clearance = new BarClearance(courses, _rules.CoreClearance, _rules.CoreClearance + _rules.Catalog.CutGrid);
-        ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances =
+        ImmutableArray<ImmutableArray<Clearance>> clearances =
             [.. _field.Candidates.Select(candidate => candidate.Spots.Select(spot => clearance.At(candidate.At, spot.Heights)).ToImmutableArray())];
         var best = new BarSearch(_field, clearances, _bars.LargestSpacing, _effort).Solve();
         return [.. (isDraft ? best : new BarSettling(_field, clearances, _bars.LargestSpacing).Settled(best)).Select(Place)];

@@ -10,7 +10,7 @@ namespace IfcCourser.Reinforcement;
 /// one beats in cost, in the places of the last bars (further on leaves more room) and in the demands met; where no effort is left, but a few of these.
 /// </summary>
 internal sealed class BarSearch(
-    BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing, BarEffort effort)
+    BarField field, ImmutableArray<ImmutableArray<Clearance>> clearances, Length largestSpacing, BarEffort effort)
 {
     /// <summary>So many beginnings are kept where no effort is left: from the cheapest to those with the most bars, which leave more room.</summary>
     private const int FewKept = 16;
@@ -34,7 +34,7 @@ internal sealed class BarSearch(
             var reached = beginnings.ToList();
             for (var spot = 0; spot < candidate.Spots.Length; spot++)
             {
-                if (candidate.Spots[spot].MayStand)
+                if (MayStand(field, candidate.Spots[spot], clearances[c][spot]))
                 {
                     reached.AddRange(reached.ConvertAll(beginning => With(beginning, c, spot)));
                 }
@@ -47,6 +47,10 @@ internal sealed class BarSearch(
         var open = Enumerable.Range(0, field.Demands.Length).Where(demand => !closed.Contains(demand)).ToList();
         return Bars(beginnings.MinBy(beginning => Closed(beginning, open).Cost)!);
     }
+
+    /// <summary>Whether a bar may stand: where the elevation lets it, in a piece; at a corner the wall that crosses has one around it.</summary>
+    public static bool MayStand(BarField field, BarSpot spot, Clearance clearance) =>
+        spot.MayStand && (clearance.IsInPiece || spot.Serves.Any(demand => field.Demands[demand].Junction is not null));
 
     /// <summary>
     /// The places that best bars take when each stands as far on as it can: the last of those that are alike, and as far from such a
@@ -83,7 +87,7 @@ internal sealed class BarSearch(
     {
         var (first, second) = (field.Candidates[a], field.Candidates[b]);
         return first.Spots == second.Spots && first.Closes.IsEmpty && second.Closes.IsEmpty && first.IsInLine == second.IsInLine
-            && clearances[a].Zip(clearances[b]).All(pair => pair.First.OnJoint == pair.Second.OnJoint);
+            && clearances[a].Zip(clearances[b]).All(pair => pair.First.OnJoint == pair.Second.OnJoint && pair.First.IsInPiece == pair.Second.IsInPiece);
     }
 
     /// <summary>Demands that no bar can meet any more cost where they are unmet, and are forgotten where they are met.</summary>

@@ -13,11 +13,11 @@ internal sealed class BarSettling
     private const int MostRounds = 4;
 
     private readonly BarField _field;
-    private readonly ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> _clearances;
+    private readonly ImmutableArray<ImmutableArray<Clearance>> _clearances;
     private readonly Length _largestSpacing;
     private readonly int[][] _endings;
 
-    public BarSettling(BarField field, ImmutableArray<ImmutableArray<(int OnJoint, Length Distance)>> clearances, Length largestSpacing)
+    public BarSettling(BarField field, ImmutableArray<ImmutableArray<Clearance>> clearances, Length largestSpacing)
     {
         _field = field;
         _clearances = clearances;
@@ -77,8 +77,8 @@ internal sealed class BarSettling
         return Enumerable.Range(from.Candidate, to.Candidate - from.Candidate + 1)
             .SelectMany(c => Enumerable.Range(0, _field.Candidates[c].Spots.Length).Select(s => (Candidate: c, Spot: s)))
             .Where(place => place.CompareTo(from) > 0 && place.CompareTo(to) < 0)
-            .Where(place => Spot(place).MayStand && Clearance(place).OnJoint <= Clearance(bars[i]).OnJoint && needed.TrueForAll(Spot(place).Serves.Contains))
-            .OrderByDescending(place => Clearance(place).Distance)
+            .Where(place => BarSearch.MayStand(_field, Spot(place), ClearanceOf(place)) && ClearanceOf(place).OnJoint <= ClearanceOf(bars[i]).OnJoint && needed.TrueForAll(Spot(place).Serves.Contains))
+            .OrderByDescending(place => ClearanceOf(place).Distance)
             .ThenBy(place => Length.Abs(_field.Candidates[place.Candidate].At - middle))
             .ThenBy(place => place)
             .Where(place => place == bars[i] || Cost(bars.SetItem(i, place)).CompareTo(cost) <= 0)
@@ -127,5 +127,5 @@ internal sealed class BarSettling
 
     private BarSpot Spot(int candidate, int spot) => _field.Candidates[candidate].Spots[spot];
 
-    private (int OnJoint, Length Distance) Clearance((int Candidate, int Spot) bar) => _clearances[bar.Candidate][bar.Spot];
+    private Clearance ClearanceOf((int Candidate, int Spot) bar) => _clearances[bar.Candidate][bar.Spot];
 }

@@ -97,7 +97,7 @@ internal sealed class BarBond(
     private Attempt Try(ImmutableArray<BarPlace> held, bool isDraft = false)
     {
         var laid = new WallBond(shapes, lintels, [.. held.Select(AsBar)], solvers).Solve(isDraft);
-        var courses = laid.Select(course => (new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), course.Joints.ToImmutableArray())).ToList();
+        var courses = laid.Select(course => new CourseMasonry(new Interval(course.Shape.Band.Bottom, course.Shape.Band.Top), [.. course.Joints], [.. course.Pieces])).ToList();
         var bars = placement.SettleAll(courses, isDraft);
         return new Attempt(held, laid, bars, BondScore.Of(laid, [.. bars.Select(AsBar)], lintels, solvers.Rules));
     }

@@ -55,7 +55,7 @@ internal sealed class WallRun
         var shaped = _lines.Bands.Select(band => shaper.Shape(band, _around.Taken(band), _around.Beyond(band)).OnSlants(start, end, _rules)).ToImmutableArray();
         var shapes = shaped.Select(shape => BondBeams.IsFormed(shape.Band, _wall, _rules) ? shape.LeftOut() : shape).ToImmutableArray();
         var (laid, bars, unmet, farApart) = Bond(shapes, openings, lintels, joints);
-        var cores = Cores([.. bars.Where(bar => StandsInMasonry(bar, laid))], laid);
+        var cores = Cores(bars, laid);
         var maker = new PieceMaker(_lines.Outline, lintels, _rules);
         ImmutableArray<Interval> heights = [.. _lines.Bands.Select(band => new Interval(band.Bottom, band.Top))];
         var checks = new OpeningChecks(_wall, _placed, heights, _rules);
@@ -95,7 +95,6 @@ internal sealed class WallRun
                 .. LintelLaps.Of(laid, lintels, _rules),
                 .. beamFindings,
                 .. WithoutCores(),
-                .. bars.Where(bar => !StandsInMasonry(bar, laid)).Select(NoRoomFor),
                 .. unmet.Select(NoRoomFor),
                 .. farApart.Select(FarApart),
                 .. Crossings(),
@@ -121,7 +120,7 @@ internal sealed class WallRun
         };
         var placement = new BarPlacement(site, _rules, rule, _barEffort);
         var (laid, bars) = new BarBond(shapes, lintels, placement, placement.Required, _solvers).Solve();
-        return (laid, bars, [.. placement.Unmet(bars)], [.. placement.Gaps([.. bars.Where(bar => StandsInMasonry(bar, laid))])]);
+        return (laid, bars, [.. placement.Unmet(bars)], [.. placement.Gaps(bars)]);
     }
 
     private (ImmutableArray<Course> Courses, ImmutableArray<BondBeam> Beams, ImmutableArray<Finding> Findings) Beams(
@@ -139,17 +138,7 @@ internal sealed class WallRun
             .Lay(courses, new BeamRequests(_lines, openings, lintels, _rules).Of(rule), formed, openings);
     }
 
-    /// <summary>Whether a bar meets a piece at all: a pier of a few centimetres holds none. Bars of corners stand in blocks of the other wall too.</summary>
-    private static bool StandsInMasonry(BarPlace bar, ImmutableArray<LaidCourse> laid) => bar.Junction is not null || laid
-        .Where(course => BarBond.AsBar(bar).Passes(course.Shape.Band))
-        .SelectMany(course => course.Shape.Segments.Zip(course.Rows, (segment, row) => row.Select(piece => (From: segment.Box.Left + piece.From, To: segment.Box.Left + piece.To))))
-        .SelectMany(pieces => pieces)
-        .Any(piece => piece.From < bar.At && piece.To > bar.At);
-
     private bool IsListedByOther(BarPlace bar) => bar.Junction is { } junction && _around.Corners.Any(corner => corner.Junction == junction && !corner.IsOwner);
-
-    private static Finding NoRoomFor(BarPlace bar) => new(
-        FindingCodes.CoreNotPossible, Messages.NoRoomForBar(string.Join(" and ", bar.Why)), new FindingPlace { S = bar.At, Z = bar.Heights.From });
 
     private static Finding NoRoomFor(BarDemand demand) => new(
         FindingCodes.CoreNotPossible, Messages.NoRoomForBar(demand.Why), new FindingPlace { S = demand.Range.From + (demand.Range.Size / 2), Z = demand.Heights.From });

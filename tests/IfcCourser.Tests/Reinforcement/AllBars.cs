@@ -8,7 +8,7 @@ namespace IfcCourser.Tests.Reinforcement;
 
 /// <summary>Every set of bars of a small wall with an upright outline, each judged from the elevation alone, height by height.</summary>
 internal sealed class AllBars(
-    BarSite site, ImmutableArray<BarDemand> demands, IReadOnlyList<(Interval Height, ImmutableArray<Length> Joints)> courses, LayoutRules rules)
+    BarSite site, ImmutableArray<BarDemand> demands, IReadOnlyList<CourseMasonry> courses, LayoutRules rules)
 {
     private const int MostBars = 5;
 
@@ -57,11 +57,18 @@ internal sealed class AllBars(
         }
     }
 
-    private bool MayStand((Length At, Interval Heights) spot, BarRule bars) =>
+    /// <summary>Whether a course that a bar passes has a piece around it; so too where it passes none.</summary>
+    public bool IsInPiece((Length At, Interval Heights) spot)
+    {
+        var passed = courses.Where(course => course.Height.Overlaps(spot.Heights)).ToList();
+        return passed.Count == 0 || passed.Exists(course => course.Pieces.Any(piece => piece.From < spot.At && piece.To > spot.At));
+    }
+
+    private bool MayStand((Length At, Interval Heights) spot, BarRule bars) => IsInPiece(spot) && (
         demands.Any(demand => demand.Range.Contains(spot.At) && Serves(spot, demand))
         || (spot.At >= bars.FromEnd.Least && spot.At <= site.Wall.Frame.Length - bars.FromEnd.Least
             && site.Voids.All(rect => !rect.StandsBeside(new ElevationRect(spot.At, spot.At, spot.Heights.From, spot.Heights.To))
-                || spot.At <= rect.Left - bars.FromJamb.Least || spot.At >= rect.Right + bars.FromJamb.Least));
+                || spot.At <= rect.Left - bars.FromJamb.Least || spot.At >= rect.Right + bars.FromJamb.Least)));
 
     private bool Serves((Length At, Interval Heights) bar, BarDemand demand)
     {
