@@ -39,7 +39,7 @@ var sources = options.Verb == Verb.Models
 var results = new List<WallResult>();
 foreach (var result in sources
     .Where(source => options.Set.Length == 0 || $"{source.Rules.Catalog.Name}/{source.Rules.Set.Name}" == options.Set)
-    .SelectMany(source => comparison.Of(source.Name, source.Model, source.Rules))
+    .SelectMany(source => comparison.Of(source.Name, source.Model, source.Rules).Take(options.Each))
     .Take(options.Verb == Verb.Models ? options.Count : int.MaxValue))
 {
     results.Add(result);

@@ -41,7 +41,7 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     private readonly List<int>[] _waiting = [.. Enumerable.Range(0, 2 * Reach(rules)).Select(_ => new List<int>())];
 
     /// <summary>The node of a state, by the cells of both rows and, where joints after cut pieces have all widths too, that of the row ahead.</summary>
-    private readonly Dictionary<(int First, int Second, int Joint), int> _known = [];
+    private readonly Dictionary<ulong, int> _known = [];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
     private PairLandings _landings = null!;
@@ -246,7 +246,7 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         }
 
         var after = from.After(number, row, cell, joint, cost);
-        var key = (after.First, after.Second, _widths == JointWidths.All ? JointAhead(after) : 0);
+        var key = KeyOf(after);
         if (_known.TryGetValue(key, out var known))
         {
             _nodes[known] = cost < _nodes[known].Cost ? after : _nodes[known];
@@ -263,6 +263,14 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     {
         var (behind, cell) = Behind(node);
         return (cell % _reach * 2) + behind;
+    }
+
+    /// <summary>A number of its own for each state: both cells and the joint side by side, spread by an odd factor so that they hash apart.</summary>
+    private ulong KeyOf(in Node node)
+    {
+        const ulong Spread = 0x9E3779B97F4A7C15;
+        var joint = _widths == JointWidths.All ? JointAhead(node) : 0;
+        return unchecked(((((ulong)(uint)(node.First & Done >> 4) << 27 | (uint)(node.Second & Done >> 4)) << 10) + (uint)joint) * Spread);
     }
 
     private int JointAhead(in Node node)

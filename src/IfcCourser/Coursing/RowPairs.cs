@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using IfcCourser.Rules;
+using IfcCourser.Units;
 
 namespace IfcCourser.Coursing;
 
@@ -10,15 +10,19 @@ internal sealed class RowPairs
     private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
     private readonly ILookup<int, int> _beside;
     private readonly RowLaps _laps;
-    private readonly LayoutRules _rules;
-    private readonly PairSolver _solver;
+    private readonly JointsBeside _none;
+    private readonly BondSolvers _solvers;
+
+    /// <summary>Half of what a cut costs: what saves no cut is not worth a search.</summary>
+    private readonly long _worth;
 
     /// <param name="segments">The wall's segments; equal ones share their rows.</param>
     /// <param name="pairs">Segments of neighbouring courses whose joints may come near each other, from below.</param>
     /// <param name="solvers">Finds pairs of rows.</param>
     public RowPairs(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, BondSolvers solvers)
     {
-        (_segments, _laps, _rules, _solver) = (segments, solvers.Laps, solvers.Rules, solvers.Pairs);
+        (_segments, _solvers, _laps, _worth) = (segments, solvers, solvers.Laps, solvers.Rules.Set.Aims.Cut / 2);
+        _none = new JointsBeside(_laps, [], []);
         _beside = pairs.Concat(pairs.Select(pair => (Lower: pair.Upper, Upper: pair.Lower))).ToLookup(pair => pair.Lower, pair => pair.Upper);
         _pairs =
         [
@@ -36,12 +40,12 @@ internal sealed class RowPairs
         {
             if (!more.ContainsKey((lower, upper)))
             {
-                more[(lower, upper)] = more[(upper, lower)] = Gather(lower, 1, upper, 1) - lower.Rows[0].Cost - upper.Rows[0].Cost;
-                if (more[(lower, upper)] > _rules.Set.Aims.Cut / 2)
+                more[(lower, upper)] = more[(upper, lower)] = Gather(new(lower, _none), new(upper, _none)) - lower.Rows[0].Cost - upper.Rows[0].Cost;
+                if (more[(lower, upper)] > _worth)
                 {
                     // Of an odd number of courses the one row is laid more often.
-                    Gather(lower, 2, upper, 1);
-                    Gather(lower, 1, upper, 2);
+                    Gather(new(lower, _none, 2), new(upper, _none));
+                    Gather(new(lower, _none), new(upper, _none, 2));
                 }
             }
         }
@@ -52,7 +56,7 @@ internal sealed class RowPairs
         long Sum(IEnumerable<(int Lower, int Upper)> pairs)
         {
             var met = new HashSet<int>();
-            return pairs.Where(pair => more[(_segments[pair.Lower], _segments[pair.Upper])] > _rules.Set.Aims.Cut / 2
+            return pairs.Where(pair => more[(_segments[pair.Lower], _segments[pair.Upper])] > _worth
                     && !met.Contains(pair.Lower) && !met.Contains(pair.Upper) && met.Add(pair.Lower) && met.Add(pair.Upper))
                 .Sum(pair => more[(_segments[pair.Lower], _segments[pair.Upper])]);
         }
@@ -64,14 +68,12 @@ internal sealed class RowPairs
         var rows = (int[])wall.Clone();
         foreach (var pair in _pairs)
         {
-            var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
-            var (besideLower, besideUpper) = (Beside(pair.Lower, pair.Upper, rows), Beside(pair.Upper, pair.Lower, rows));
+            var (lower, upper) = (new Side(_segments[pair.Lower], Beside(pair.Lower, pair.Upper, rows)), new Side(_segments[pair.Upper], Beside(pair.Upper, pair.Lower, rows)));
             long Cost(int below, int above) =>
-                lower.Rows[below].Cost + besideLower.CostOf(lower.Rows[below].Joints) + upper.Rows[above].Cost + besideUpper.CostOf(upper.Rows[above].Joints)
-                + _laps.Of(lower.Rows[below].Joints, upper.Rows[above].Joints);
+                lower.CostOf(below) + upper.CostOf(above) + _laps.Of(lower.JointsOf(below), upper.JointsOf(above));
 
             var known = Cost(rows[pair.Lower], rows[pair.Upper]);
-            if (Solve(lower, besideLower, 1, upper, besideUpper, 1, known).Rows is { } found && Cost(found.Lower, found.Upper) < known)
+            if (Solve(lower, upper, known).Rows is { } found && Cost(found.Lower, found.Upper) < known)
             {
                 (rows[pair.Lower], rows[pair.Upper]) = found;
             }
@@ -83,22 +85,21 @@ internal sealed class RowPairs
     /// <summary>Gathers pairs of rows beside the rows of a wall below them, and beside those above them: the other side is left to the next choice.</summary>
     public void GatherBeside(int[] wall)
     {
-        var none = new JointsBeside(_laps, [], []);
+        var met = new HashSet<(PairTask Lower, PairTask Upper)>();
         foreach (var pair in _pairs)
         {
             var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
-            Gather(lower, Beside(pair.Lower, pair.Upper, wall), upper, none);
-            Gather(lower, none, upper, Beside(pair.Upper, pair.Lower, wall));
+            GatherOnce(new(lower, Beside(pair.Lower, pair.Upper, wall)), new(upper, _none));
+            GatherOnce(new(lower, _none), new(upper, Beside(pair.Upper, pair.Lower, wall)));
         }
-    }
 
-    private void Gather(SegmentRows lower, JointsBeside besideLower, SegmentRows upper, JointsBeside besideUpper)
-    {
-        var below = lower.Rows.Select(row => row.Cost + besideLower.CostOf(row.Joints)).ToList();
-        var above = upper.Rows.Select(row => row.Cost + besideUpper.CostOf(row.Joints)).ToList();
-        var known = Enumerable.Range(0, below.Count)
-            .Min(a => Enumerable.Range(0, above.Count).Min(b => below[a] + above[b] + _laps.Of(lower.Rows[a].Joints, upper.Rows[b].Joints)));
-        Solve(lower, besideLower, 1, upper, besideUpper, 1, known);
+        void GatherOnce(Side lower, Side upper)
+        {
+            if (_solvers.Effort.MaySearch() && met.Add((lower.Task, upper.Task)))
+            {
+                Gather(lower, upper);
+            }
+        }
     }
 
     /// <summary>Gathers the segments' answers to cheap rows below them together with cheap rows above: those of a wall and some others.</summary>
@@ -125,35 +126,60 @@ internal sealed class RowPairs
         }
     }
 
+    /// <summary>Gathers rows of two segments that cost less together than those that are known.</summary>
     /// <returns>What rows of the two segments cost at least together, to half a cut.</returns>
-    private long Gather(SegmentRows lower, int lowerWeight, SegmentRows upper, int upperWeight)
+    private long Gather(Side lower, Side upper)
     {
-        var none = new JointsBeside(_laps, [], []);
-        return Solve(lower, none, lowerWeight, upper, none, upperWeight, Known(lower, lowerWeight, upper, upperWeight)).Least;
-    }
+        var (below, above) = (lower.Costs(), upper.Costs());
+        var known = long.MaxValue;
+        for (var a = 0; a < below.Length; a++)
+        {
+            for (var b = 0; b < above.Length; b++)
+            {
+                if (below[a] + above[b] < known)
+                {
+                    _solvers.Effort.SpendComparisons(lower.JointsOf(a).Length + upper.JointsOf(b).Length);
+                    known = Math.Min(known, below[a] + above[b] + _laps.Of(lower.JointsOf(a), upper.JointsOf(b)));
+                }
+            }
+        }
 
-    /// <summary>What the gathered rows of two segments cost at least together.</summary>
-    private long Known(SegmentRows lower, int lowerWeight, SegmentRows upper, int upperWeight) => lower.Rows.Min(below =>
-        upper.Rows.Min(above => (lowerWeight * below.Cost) + (upperWeight * above.Cost) + _laps.Of(below.Joints, above.Joints)));
+        return Solve(lower, upper, known).Least;
+    }
 
     private JointsBeside Beside(int segment, int partner, int[] rows) =>
         new(_laps, [.. _beside[segment].Where(other => other != partner).Select(other => _segments[other].Rows[rows[other]].Joints)], []);
 
     /// <returns>The rows found, and what two rows cost at least: what is known where no less is worth a search.</returns>
-    private ((int Lower, int Upper)? Rows, long Least) Solve(
-        SegmentRows lower, JointsBeside besideLower, int lowerWeight, SegmentRows upper, JointsBeside besideUpper, int upperWeight, long known)
+    private ((int Lower, int Upper)? Rows, long Least) Solve(Side lower, Side upper, long known)
     {
-        // What saves no cut is not worth the search.
-        var limit = known - (_rules.Set.Aims.Cut / 2);
-        if ((lowerWeight * lower.Rows[0].Cost) + (upperWeight * upper.Rows[0].Cost) >= limit)
+        var limit = known - _worth;
+        if (lower.Least + upper.Least >= limit)
         {
             return (null, known);
         }
 
-        var (below, above) = (lower.TaskBeside(besideLower), upper.TaskBeside(besideUpper));
-        var answer = _solver.Solve(new PairTask(lower.Left, below, lowerWeight), new PairTask(upper.Left, above, upperWeight), limit);
+        var answer = _solvers.Pairs.Solve(lower.Task, upper.Task, limit);
         return answer.Pieces is { } pieces
-            ? ((lower.Add(pieces.Lower), upper.Add(pieces.Upper)), answer.Least)
+            ? ((lower.Segment.Add(pieces.Lower), upper.Segment.Add(pieces.Upper)), answer.Least)
             : (null, answer.Least < limit ? answer.Least : known);
+    }
+
+    /// <summary>One of two segments that are filled together.</summary>
+    /// <param name="Segment">Its rows.</param>
+    /// <param name="Beside">Joints of other courses that its own lap.</param>
+    /// <param name="Weight">How often what it costs alone counts.</param>
+    private readonly record struct Side(SegmentRows Segment, JointsBeside Beside, int Weight = 1)
+    {
+        public PairTask Task => new(Segment.Left, Segment.TaskBeside(Beside), Weight);
+
+        /// <summary>No row costs less.</summary>
+        public long Least => Weight * Segment.Rows[0].Cost;
+
+        public Length[] JointsOf(int row) => Segment.Rows[row].Joints;
+
+        public long CostOf(int row) => (Weight * Segment.Rows[row].Cost) + Beside.CostOf(JointsOf(row));
+
+        public long[] Costs() => [.. Enumerable.Range(0, Segment.Rows.Count).Select(CostOf)];
     }
 }

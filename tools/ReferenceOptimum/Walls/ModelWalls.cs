@@ -6,7 +6,7 @@ using IfcCourser.Walls;
 
 namespace ReferenceOptimum.Walls;
 
-/// <summary>Walls of real models, up to 6 m long, 12 courses high and with the fewest doubts: each laid out with the whole model.</summary>
+/// <summary>Real models by the order of their file names, with all their walls and the rules that fit their units.</summary>
 internal static class ModelWalls
 {
     /// <param name="folder">Where the models are, or one of them.</param>
