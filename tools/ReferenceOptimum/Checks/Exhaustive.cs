@@ -41,7 +41,7 @@ internal static class Exhaustive
                 foreach (var above in Fillings(upper))
                 {
                     var count = BlockCount.Of(pair, new BlockBond([.. below, .. above], bars));
-                    var key = (Cuts(below), Cuts(above), count.Bearings > 0);
+                    var key = (Cuts(lower, below), Cuts(upper, above), count.Bearings > 0);
                     fewest[key] = Math.Min(count.Breaches, fewest.GetValueOrDefault(key, int.MaxValue));
                 }
             }
@@ -49,7 +49,8 @@ internal static class Exhaustive
 
         return fewest;
 
-        int Cuts(ImmutableArray<ImmutableArray<Stretch>> runs) => runs.Sum(run => run.Count(piece => !pair.Sizes.IsUncut(piece.Size)));
+        static int Cuts(Block course, ImmutableArray<ImmutableArray<Stretch>> runs) =>
+            runs.Select((run, i) => run.Count(piece => course.Stretches[i].Run.IsCut(piece, course.Sizes))).Sum();
     }
 
     private static BondCount Least(
@@ -78,7 +79,7 @@ internal static class Exhaustive
             for (var end = at + sizes.Grid; end <= at + sizes.Unit && end <= stretch.To; end += sizes.Grid)
             {
                 var longer = run.Add(new Stretch(at, end));
-                if (end == stretch.To)
+                if (end == stretch.To && !stretch.Run.IsShort(longer[0], longer[^1]))
                 {
                     all.Add(longer);
                 }

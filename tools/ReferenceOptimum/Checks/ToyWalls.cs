@@ -36,9 +36,11 @@ internal static class ToyWalls
         return new Block(sizes, stretches.ToImmutable(), bars);
 
         BlockStretch Stretch(int course, int index, int from, int to) => new(
-            course, index, from * Cell, to * Cell,
+            course, index, new Run(from * Cell, to * Cell, Slope(to - from), Slope(to - from)),
             [.. Enumerable.Range(0, Next(0, 1)).Select(_ => Next(2 * from, 2 * to) * Cell)],
             [.. Enumerable.Range(0, Next(0, 3) / 3).Select(_ => Next(from, to)).Select(at => new BearingProblem(course, 2 * at * Cell, 2 * (at + 3) * Cell))]);
+
+        Rake Slope(int size) => Next(0, 3) > 0 ? default : new Rake(Next(1, 7) * Cell, Math.Min(Next(0, 5), size * Cell <= sizes.Unit ? size : size / 2) * Cell);
 
         BlockBar Bar(int number, int at, int play) => new(
             number, 2 * at * Cell, 2 * (at + play) * Cell, number == 0 ? null : 0, [.. Enumerable.Range(0, courses).Select(course => (course, ImmutableArray<long>.Empty))]);

@@ -23,7 +23,7 @@ internal sealed record Block(BondSizes Sizes, ImmutableArray<BlockStretch> Stret
         var origin = Origin;
         var text = Stretches.Select(s => string.Create(
             CultureInfo.InvariantCulture,
-            $"{s.Course - FirstCourse}:{s.From - origin}-{s.To - origin}[{Places(s.Near2)}][{string.Join(",", s.Bearings.Select(b => $"{b.From2 - (2 * origin)}-{b.To2 - (2 * origin)}"))}]"));
+            $"{s.Course - FirstCourse}:{s.From - origin}-{s.To - origin}/{s.Run.Slopes()}[{Places(s.Near2)}][{string.Join(",", s.Bearings.Select(b => $"{b.From2 - (2 * origin)}-{b.To2 - (2 * origin)}"))}]"));
         var bars = Bars.Select(bar => string.Create(
             CultureInfo.InvariantCulture,
             $"{bar.Least2 - (2 * origin)}-{bar.Most2 - (2 * origin)}~{Spaced(bar)}@{string.Join("/", bar.Courses.Select(c => $"{c.Course - FirstCourse}:{Places(c.Fixed2)}"))}"));

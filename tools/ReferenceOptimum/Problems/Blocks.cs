@@ -7,7 +7,7 @@ internal static class Blocks
 {
     public static ImmutableArray<Block> Of(BondProblem problem)
     {
-        var stretches = problem.Courses.SelectMany((course, c) => course.Stretches.Select((run, i) => StretchOf(problem, c, i, run))).ToList();
+        var stretches = problem.Courses.SelectMany((course, c) => course.Runs.Select((run, i) => StretchOf(problem, c, i, run))).ToList();
         var bars = problem.Bars.Select((bar, number) => BarOf(problem, bar, number)).ToList();
         var group = Enumerable.Range(0, stretches.Count).ToArray();
         for (var a = 0; a < stretches.Count; a++)
@@ -32,7 +32,7 @@ internal static class Blocks
         ];
     }
 
-    private static BlockStretch StretchOf(BondProblem problem, int course, int index, Stretch run)
+    private static BlockStretch StretchOf(BondProblem problem, int course, int index, Run run)
     {
         var near = new[] { course - 1, course + 1 }
             .Where(c => c >= 0 && c < problem.Courses.Length)
@@ -40,7 +40,7 @@ internal static class Blocks
             .Where(joint => joint > 2 * (run.From - problem.Sizes.Lap) && joint < 2 * (run.To + problem.Sizes.Lap))
             .Order();
         var bearings = problem.Bearings.Where(bearing => bearing.Course == course && bearing.To2 > 2 * run.From && bearing.From2 < 2 * run.To);
-        return new BlockStretch(course, index, run.From, run.To, [.. near], [.. bearings]);
+        return new BlockStretch(course, index, run, [.. near], [.. bearings]);
     }
 
     private static BlockBar BarOf(BondProblem problem, BarProblem bar, int number)

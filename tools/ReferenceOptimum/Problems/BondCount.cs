@@ -12,8 +12,8 @@ internal readonly record struct BondCount(int Breaches, int Bearings, int Cuts) 
     {
         var sizes = problem.Sizes;
         var joints = bond.Courses.Select((course, i) => Inner(course).Concat(problem.Courses[i].Fixed).ToList()).ToList();
-        var pieces = bond.Courses.SelectMany(course => course).SelectMany(run => run).ToList();
-        var shorts = pieces.Count(piece => piece.Size < sizes.LeastPiece);
+        var shorts = bond.Courses.SelectMany(course => course).SelectMany(run => run).Count(piece => piece.Size < sizes.LeastPiece);
+        var cuts = bond.Courses.Select((course, i) => course.Select((run, r) => run.Count(piece => problem.Courses[i].Runs[r].IsCut(piece, sizes))).Sum()).Sum();
         var laps = Enumerable.Range(1, joints.Count - 1).Sum(i =>
             Short(joints[i - 1], joints[i], sizes)
             + Short(problem.Courses[i - 1].Edges, joints[i], sizes)
@@ -21,7 +21,7 @@ internal readonly record struct BondCount(int Breaches, int Bearings, int Cuts) 
         var cores = problem.Bars.Select((bar, b) => Enumerable.Range(bar.First, bar.Last - bar.First + 1).Count(i =>
             joints[i].Concat(problem.Courses[i].Edges).Any(joint => Math.Abs(joint - bond.Bars2[b]) < 2 * sizes.Clearance))).Sum();
         var bearings = problem.Bearings.Count(bearing => joints[bearing.Course].Exists(joint => joint > bearing.From2 && joint < bearing.To2));
-        return new BondCount(shorts + laps + cores, bearings, pieces.Count(piece => !sizes.IsUncut(piece.Size)));
+        return new BondCount(shorts + laps + cores, bearings, cuts);
     }
 
     public static BondCount operator +(BondCount a, BondCount b) => new(a.Breaches + b.Breaches, a.Bearings + b.Bearings, a.Cuts + b.Cuts);

@@ -20,7 +20,7 @@ internal static class ProblemReader
         var rules = layout.Rules;
         var runs = wall.Courses.Select(course => Runs(course, rules)).ToImmutableArray();
         var courses = wall.Courses.Select((course, i) => new CourseProblem(
-            [.. runs[i].Select(run => new Stretch(run[0].From.Nanometres, run[^1].To.Nanometres))],
+            [.. runs[i].Select(run => RunOf(wall, course, run, rules))],
             Edges(course, rules),
             FixedJoints(course, runs[i], rules))).ToImmutableArray();
         var bars = BarReader.Read(wall, layout, model);
@@ -69,6 +69,10 @@ internal static class ProblemReader
         return [.. runs.OrderBy(run => run[0].From).ThenBy(run => run[0].Bottom)];
     }
 
+    private static Run RunOf(WallLayout wall, Course course, ImmutableArray<Piece> run, LayoutRules rules) => run.Any(piece => piece.Outline is not null)
+        ? Slopes.Of(wall, run, course.Bottom.Nanometres, course.Top.Nanometres, rules)
+        : new Run(run[0].From.Nanometres, run[^1].To.Nanometres, default, default);
+
     private static ImmutableArray<long> Edges(Course course, LayoutRules rules)
     {
         var joint = rules.Catalog.HeadJoint.Nominal.Nanometres;
@@ -99,13 +103,13 @@ internal static class ProblemReader
         return [.. joints];
     }
 
-    /// <summary>A full unit, or bearing and least piece, lies under each bearing of a lintel.</summary>
+    /// <summary>A full unit, or bearing and least piece, lies under each bearing of a lintel, also where that is seated in a course, its pieces notched.</summary>
     private static IEnumerable<BearingProblem> Bearings(WallLayout wall, LayoutRules rules)
     {
         foreach (var lintel in wall.Lintels)
         {
             var course = Enumerable.Range(0, wall.Courses.Length)
-                .Where(i => lintel.Bottom > wall.Courses[i].Top && lintel.Bottom - wall.Courses[i].Top <= rules.Catalog.BedJoint.Max)
+                .Where(i => lintel.Bottom > wall.Courses[i].Bottom && lintel.Bottom - wall.Courses[i].Top <= rules.Catalog.BedJoint.Max)
                 .DefaultIfEmpty(-1).First();
             if (course >= 0)
             {

@@ -30,7 +30,7 @@ internal static class BlockCount
         }
 
         bearings += block.Stretches.SelectMany(stretch => stretch.Bearings).Distinct().Count(bearing => Within(bearing.Course, bearing.From2, bearing.To2));
-        return new BondCount(breaches, bearings, runs.SelectMany(run => run).Count(piece => !sizes.IsUncut(piece.Size)));
+        return new BondCount(breaches, bearings, runs.Select((run, i) => run.Count(piece => block.Stretches[i].Run.IsCut(piece, sizes))).Sum());
 
         bool Within(int course, long from2, long to2) => joints.Where((_, i) => block.Stretches[i].Course == course)
             .Any(run => run.Exists(joint => joint > from2 && joint < to2));
@@ -45,6 +45,11 @@ internal static class BlockCount
             if (run[0].From != stretch.From || run[^1].To != stretch.To)
             {
                 return $"course {stretch.Course + 1} is not closed";
+            }
+
+            if (stretch.Run.IsShort(run[0], run[^1]))
+            {
+                return $"course {stretch.Course + 1} has a piece that is too short under a slope";
             }
 
             if (run.Any(piece => piece.Size <= 0 || piece.Size > block.Sizes.Unit))

@@ -182,7 +182,7 @@ internal sealed class PairBound
 
         foreach (var piece in _whole)
         {
-            Lay(row, front, place + piece, end, own, counts);
+            Lay(row, front, place + piece, end, own, row.IsSloped(place, place + piece) ? counts.Cut(1 - front.Row) : counts);
         }
 
         for (var piece = _least; mayMeet && piece < _unit; piece++)
@@ -200,7 +200,7 @@ internal sealed class PairBound
         var isShort = !isUncut && (isOnly ? size < _sizes.LeastPiece : end - place < _least);
         if (!isOnly || size <= _sizes.Unit)
         {
-            counts = isUncut ? counts : counts.Cut(1 - front.Row);
+            counts = isUncut && !row.IsSloped(place, end) ? counts : counts.Cut(1 - front.Row);
             Go(front, end, 0, Met(front.Bars, own, front.Joint == None ? int.MaxValue : front.Joint), counts.Broken(isShort ? 1 : 0, _most));
         }
     }

@@ -9,7 +9,7 @@ namespace ReferenceOptimum.Solving;
 /// </summary>
 internal sealed class PairRow
 {
-    private readonly List<(int From, int To, long Size)> _stretches = [];
+    private readonly List<(int From, int To, long Size, int FullFrom, int FullTo)> _stretches = [];
     private readonly byte[] _near;
     private readonly bool[] _forbidden;
     private readonly int[] _stretchAt;
@@ -34,7 +34,8 @@ internal sealed class PairRow
         {
             var (from, to) = ((int)((stretch.From - origin) / cell), (int)((stretch.To - origin) / cell));
             Array.Fill(_stretchAt, _stretches.Count, from, to - from);
-            _stretches.Add((from, to, stretch.Size));
+            var (fullFrom, fullTo) = (stretch.From + stretch.Run.Start.Extent - origin, stretch.To - stretch.Run.End.Extent - origin);
+            _stretches.Add((from, to, stretch.Size, (int)((slack == 0 ? fullFrom + cell - 1 : fullFrom) / cell), (int)(fullTo / cell)));
             foreach (var near in stretch.Near2)
             {
                 foreach (var centre in Between(near - (2 * block.Sizes.Lap), near + (2 * block.Sizes.Lap), from, to))
@@ -85,6 +86,9 @@ internal sealed class PairRow
     public int StretchEnd(int place) => _stretches[_stretchAt[place]].To;
 
     public long StretchSize(int place) => _stretches[_stretchAt[place]].Size;
+
+    /// <summary>Whether a piece is cut by a slope wherever between its cells it is.</summary>
+    public bool IsSloped(int place, int end) => place < _stretches[_stretchAt[place]].FullFrom || end > _stretches[_stretchAt[place]].FullTo;
 
     /// <summary>The next stretch's start, or the run's end.</summary>
     public int Next(int place) => _next[place];

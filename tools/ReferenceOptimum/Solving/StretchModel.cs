@@ -16,12 +16,16 @@ internal sealed class StretchModel
     private readonly CpModel _model;
     private readonly ImmutableArray<Slot> _slots;
 
+    /// <summary>By slot, whether its piece is cut to length or by a slope, where a slope may be.</summary>
+    private readonly BoolVar?[] _sloped;
+
     public StretchModel(CpModel model, Scale scale, BondSizes sizes, BlockStretch stretch, BondLimits limits, bool mayBreak, Breadth breadth, string name)
     {
         (_model, _scale, _sizes, _stretch) = (model, scale, sizes, stretch);
         var count = MostPieces(sizes, stretch.Size, mayBreak, limits.Cuts);
         count = breadth == Breadth.All ? count : Math.Min(count, FewestPieces(sizes, stretch.Size) + FewMore);
         _slots = [.. Enumerable.Range(0, count).Select(i => NewSlot(mayBreak, $"{name}p{i}"))];
+        _sloped = new BoolVar?[count];
         model.Add(_slots[0].Stands == 1);
         for (var i = 1; i < count; i++)
         {
@@ -31,13 +35,15 @@ internal sealed class StretchModel
         FillFromEndToEnd();
         CutOnTheGrid();
         JoinWhatMayBeOne();
+        CutBySlopes();
         Joints = [.. Enumerable.Range(1, count - 1).Select(i => JointBefore(i, name))];
     }
 
     /// <summary>The joint before each slot but the first.</summary>
     public ImmutableArray<JointModel> Joints { get; }
 
-    public IEnumerable<BoolVar> Cut => _slots.Select(slot => slot.Cut);
+    /// <summary>Pieces cut to length or by a slope.</summary>
+    public IEnumerable<BoolVar> Cut => _slots.Select((slot, i) => _sloped[i] ?? slot.Cut);
 
     public IEnumerable<BoolVar> Short => _slots.Select(slot => slot.Short).OfType<BoolVar>();
 
@@ -52,6 +58,11 @@ internal sealed class StretchModel
             var isCut = i < pieces.Length && !_sizes.IsUncut(pieces[i].Size);
             _model.AddHint(slot.Stands, i < pieces.Length);
             _model.AddHint(slot.Cut, isCut);
+            if (_sloped[i] is { } sloped)
+            {
+                _model.AddHint(sloped, i < pieces.Length && _stretch.Run.IsCut(pieces[i], _sizes));
+            }
+
             _model.AddHint(slot.CutLength, isCut ? length : 0);
             _model.AddHint(slot.OffGrid, isCut ? length % _scale.Of(_sizes.Grid) : 0);
             _model.AddHint(slot.JointBefore, joint);
@@ -184,6 +195,31 @@ internal sealed class StretchModel
         {
             _model.Add(_slots[0].OffGrid == 0).OnlyEnforceIf(_slots[1].Stands);
         }
+    }
+
+    /// <summary>A piece under a slope is cut whatever its length, and the one at the end long enough.</summary>
+    private void CutBySlopes()
+    {
+        var run = _stretch.Run;
+        if (run.Start.Extent == 0 && run.End.Extent == 0)
+        {
+            return;
+        }
+
+        var (start, end) = (_scale.After(2 * (_stretch.From + run.Start.Extent)), _scale.Before(2 * (_stretch.To - run.End.Extent)));
+        for (var i = 0; i < _slots.Length; i++)
+        {
+            var (slot, isCut) = (_slots[i], _model.NewBoolVar("sloped"));
+            _sloped[i] = isCut;
+            _model.AddImplication(slot.Cut, isCut);
+            _model.AddImplication(isCut, slot.Stands);
+            _model.Add(2 * (slot.End - slot.Length) >= start).OnlyEnforceIf([slot.Stands, isCut.Not()]);
+            _model.Add(2 * slot.End <= end).OnlyEnforceIf([slot.Stands, isCut.Not()]);
+            ILiteral[] last = i + 1 < _slots.Length ? [slot.Stands, _slots[i + 1].Stands.Not()] : [slot.Stands];
+            _model.Add(slot.Length >= _scale.Up(run.End.Least)).OnlyEnforceIf(last);
+        }
+
+        _model.Add(_slots[0].Length >= _scale.Up(run.Start.Least));
     }
 
     private JointModel JointBefore(int i, string name)
