@@ -6,11 +6,12 @@ namespace ReferenceOptimum;
 /// <param name="Effort">Deterministic time for one solution of the constraint program; a unit is a second or a little less.</param>
 /// <param name="Each">Walls of each model at most.</param>
 /// <param name="Set">Only walls with this catalog and rule set, as aac-in/us; empty: all.</param>
+/// <param name="AreGables">Whether generated walls have sloped tops.</param>
 /// <param name="IsLong">Whether differing bonds are printed course by course.</param>
-internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int Count, int Each, double Effort, string Set, bool IsLong)
+internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int Count, int Each, double Effort, string Set, bool IsLong, bool AreGables = false)
 {
     public const string Usage = """
-        usage: ReferenceOptimum generated [--seed N] [--from N] [--count N] [--set CATALOG/RULES] [--effort E] [--long]
+        usage: ReferenceOptimum generated [--gables] [--seed N] [--from N] [--count N] [--set CATALOG/RULES] [--effort E] [--long]
                ReferenceOptimum models FOLDER [--count N] [--each N] [--set CATALOG/RULES] [--effort E] [--long]
                ReferenceOptimum bars [MODEL.ifc|FOLDER] [--seed N] [--from N] [--count N] [--effort E] [--long]
                ReferenceOptimum self-check [--seed N] [--count N]
@@ -33,7 +34,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
         for (var i = 0; i < rest.Count && options is not null; i++)
         {
             options = With(options, rest[i], i + 1 < rest.Count ? rest[i + 1] : "");
-            i += rest[i] == "--long" ? 0 : 1;
+            i += rest[i] is "--long" or "--gables" ? 0 : 1;
         }
 
         return options;
@@ -47,6 +48,7 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
         ("--each", true) => options with { Each = number },
         ("--set", _) => options with { Set = value },
         ("--effort", _) when double.TryParse(value, CultureInfo.InvariantCulture, out var effort) => options with { Effort = effort },
+        ("--gables", _) => options with { AreGables = true },
         ("--long", _) => options with { IsLong = true },
         _ => null,
     };

@@ -35,7 +35,7 @@ if (options.Verb == Verb.Saw)
 var comparison = new WallComparison(new BlockSolver(options.Effort), options.IsLong);
 var sources = options.Verb == Verb.Models
     ? ModelWalls.In(options.Folder)
-    : Enumerable.Range(options.From, options.Count).Select(number => WallMaker.Make(options.Seed, number));
+    : Enumerable.Range(options.From, options.Count).Select(number => WallMaker.Make(options.Seed, number, options.AreGables));
 var results = new List<WallResult>();
 foreach (var result in sources
     .Where(source => options.Set.Length == 0 || $"{source.Rules.Catalog.Name}/{source.Rules.Set.Name}" == options.Set)

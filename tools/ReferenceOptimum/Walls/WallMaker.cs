@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
+using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;
@@ -7,7 +8,7 @@ using IfcCourser.Walls;
 
 namespace ReferenceOptimum.Walls;
 
-/// <summary>Walls made up from a number: up to 6 m long and 12 courses high, alone or as a box, with up to three openings.</summary>
+/// <summary>Walls made up from a number: up to 6 m long and 12 courses high, alone or as a box, with up to three openings; gables where they are asked for.</summary>
 internal static class WallMaker
 {
     private static readonly (string Catalog, string Rules)[] _sets =
@@ -15,7 +16,8 @@ internal static class WallMaker
 
     /// <param name="seed">Of the whole series.</param>
     /// <param name="number">Of the wall in the series; it says catalog and rules too.</param>
-    public static (string Name, WallModel Model, LayoutRules Rules) Make(int seed, int number)
+    /// <param name="isGable">Whether the wall stands alone and its top slopes.</param>
+    public static (string Name, WallModel Model, LayoutRules Rules) Make(int seed, int number, bool isGable = false)
     {
 #pragma warning disable CA5394 // Do not use insecure randomness: the walls shall be the same each time.
         var random = new Random((seed * 100_003) + number);
@@ -53,13 +55,39 @@ internal static class WallMaker
         var other = Length.Max(Size(1500, 6001), Length.FromMm(1500));
         var wall = WallSketch.Straight(length, height, thickness, [.. openings]);
         var model = WallSketch.Alone(wall);
-        if (isBox && length > Length.FromMm(1500))
+        if (isGable)
+        {
+            model = WallSketch.Alone(Gable(wall, height, random.Next(8), random.Next(5)));
+        }
+        else if (isBox && length > Length.FromMm(1500))
         {
             model = WallSketch.Box(length, other, height, thickness);
             model = model with { Walls = model.Walls.SetItem(0, model.Walls[0] with { Openings = wall.Openings }) };
         }
 #pragma warning restore CA5394
 
-        return (FormattableString.Invariant($"{number:000} {policy}"), model, rules);
+        return (FormattableString.Invariant($"{number:000}{(isGable ? "g" : "")} {policy}"), model, rules);
+    }
+
+    /// <summary>The wall under slopes: openings that would reach over them are left out.</summary>
+    /// <param name="wall">The wall with an even top.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="eaves">Eighths of the height that are left at its ends.</param>
+    /// <param name="apex">Quarters of its length to where it is highest: a single slope at 0 and 4.</param>
+    private static Wall Gable(Wall wall, Length height, int eaves, int apex)
+    {
+        var (length, low, middle) = (wall.Frame.Length, height * eaves / 8, wall.Frame.Length * apex / 4);
+        ElevationPoint[] points =
+        [
+            new(Length.Zero, Length.Zero), new(length, Length.Zero), new(length, apex == 4 ? height : low),
+            new(middle, height), new(Length.Zero, apex == 0 ? height : low),
+        ];
+        return wall with
+        {
+            Outline = [.. points.Distinct()],
+            Openings = [.. wall.Openings.Where(opening => opening.Model.Top.Mm < Math.Min(Top(opening.Model.Left.Mm), Top(opening.Model.Right.Mm)))],
+        };
+
+        double Top(double s) => height.Mm - ((height - low).Mm * (s < middle.Mm ? (middle.Mm - s) / middle.Mm : s > middle.Mm ? (s - middle.Mm) / (length - middle).Mm : 0));
     }
 }
