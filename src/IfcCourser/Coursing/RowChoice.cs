@@ -32,7 +32,10 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
         return [.. chosen.Select((row, s) => allowed[s][row])];
     }
 
-    /// <summary>By segment and row, what the wall costs at least from its foot, or from its top, up to the row; of segments met on two ways counted twice.</summary>
+    /// <summary>
+    /// By segment and row, what the wall costs more from its foot, or from its top, up to the row than up to the segment's best one. Segments met on two ways
+    /// count twice; told as differences, costs do not grow from course to course.
+    /// </summary>
     /// <param name="isFromBelow">Whether from the foot.</param>
     public long[][] Reaching(bool isFromBelow)
     {
@@ -55,6 +58,9 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
                     costs[s][row] += least;
                 }
             }
+
+            var best = costs[s].Min();
+            costs[s] = [.. costs[s].Select(cost => cost - best)];
         }
 
         return costs;

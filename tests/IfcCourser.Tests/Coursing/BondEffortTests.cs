@@ -36,6 +36,18 @@ public sealed class BondEffortTests
     [Fact]
     public void An_ordinary_wall_is_searched_to_the_end() => Assert.DoesNotContain(Wall().Findings, finding => finding.Code == FindingCodes.BondSearchEnded);
 
+    /// <summary>Nine openings side by side, seven times over each other: ways from foot to top along the piers are ten to the seventh power.</summary>
+    [Fact]
+    public void A_wall_of_many_openings_in_many_rows_is_bonded()
+    {
+        var (catalog, courses) = (_rules.Catalog, 28);
+        var openings = Enumerable.Range(0, 7).SelectMany(row => Enumerable.Range(0, 9).Select(i => (500.0 + (1130 * i), 1180.0 + (1130 * i), 300.0 + (1000 * row), 700.0 + (1000 * row))));
+        var height = catalog.LevellingBed.Nominal + (courses * catalog.CoursePitch) - catalog.BedJoint.Nominal;
+        var laid = WallSketch.LayOut(WallSketch.Straight(Length.FromMm(10_600), height, catalog.Widths[^1].Actual, [.. openings]), _rules);
+        Assert.Equal(courses, laid.Courses.Length);
+        Assert.All(laid.Courses, course => Assert.NotEmpty(course.Pieces));
+    }
+
     private static WallLayout Wall()
     {
         var catalog = _rules.Catalog;
