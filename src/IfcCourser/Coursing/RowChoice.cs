@@ -33,40 +33,6 @@ internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableA
     }
 
     /// <summary>
-    /// By segment and row, what the wall costs more from its foot, or from its top, up to the row than up to the segment's best one. Segments met on two ways
-    /// count twice; told as differences, costs do not grow from course to course.
-    /// </summary>
-    /// <param name="isFromBelow">Whether from the foot.</param>
-    public long[][] Reaching(bool isFromBelow)
-    {
-        var costs = new long[segments.Length][];
-        foreach (var s in isFromBelow ? Enumerable.Range(0, segments.Length) : Enumerable.Range(0, segments.Length).Reverse())
-        {
-            costs[s] = [.. segments[s].Rows.Select(row => row.Cost)];
-            foreach (var (other, pair) in _beside[s].Where(side => isFromBelow ? side.Other < s : side.Other > s))
-            {
-                var laps = LapsOf(pair);
-                for (var row = 0; row < costs[s].Length; row++)
-                {
-                    var least = long.MaxValue;
-                    solvers.Effort.SpendComparisons(costs[other].Length);
-                    for (var beside = 0; beside < costs[other].Length; beside++)
-                    {
-                        least = Math.Min(least, costs[other][beside] + (pair.Lower == s ? laps[row][beside] : laps[beside][row]));
-                    }
-
-                    costs[s][row] += least;
-                }
-            }
-
-            var best = costs[s].Min();
-            costs[s] = [.. costs[s].Select(cost => cost - best)];
-        }
-
-        return costs;
-    }
-
-    /// <summary>
     /// By segment the rows that a wall cheaper than a known one may have: a wall costs at least, segment by segment, what the row costs and
     /// half of what its laps with rows still hopeful cost at least.
     /// </summary>

@@ -102,6 +102,30 @@ internal sealed class RowPairs
         }
     }
 
+    /// <summary>Gathers the segments' answers to cheap rows below them together with cheap rows above: those of a wall and some others.</summary>
+    public void GatherBetween(int[] wall)
+    {
+        const int MostRows = 8;
+        var met = new HashSet<(SegmentRows Below, SegmentRows Between, SegmentRows Above)>();
+        IEnumerable<int> Cheap(int segment) => Enumerable.Range(0, _segments[segment].Rows.Count)
+            .OrderBy(row => _segments[segment].Rows[row].Cost).Take(MostRows).Prepend(wall[segment]).Distinct();
+
+        // Segments are numbered from below.
+        foreach (var (below, between, above) in Enumerable.Range(0, _segments.Length).SelectMany(s =>
+            _beside[s].Where(other => other < s).SelectMany(lower => _beside[s].Where(other => other > s).Select(upper => (lower, s, upper)))))
+        {
+            if (met.Add((_segments[below], _segments[between], _segments[above])))
+            {
+                foreach (var (lower, upper) in Cheap(below).SelectMany(lower => Cheap(above).Select(upper => (lower, upper))))
+                {
+                    var rows = (int[])wall.Clone();
+                    (rows[below], rows[above]) = (lower, upper);
+                    _segments[between].AddCheapest(Beside(between, between, rows));
+                }
+            }
+        }
+    }
+
     /// <summary>Gathers rows of two segments that cost less together than those that are known.</summary>
     /// <returns>What rows of the two segments cost at least together, to half a cut.</returns>
     private long Gather(Side lower, Side upper)

@@ -19,6 +19,9 @@ internal sealed class WallBond
     private const int FewRounds = 1;
     private const int MostSweeps = 4;
 
+    /// <summary>How many rows of a neighbour, the cheapest first, are answered one by one: the way to a better wall may lead over rows that help but later.</summary>
+    private const int MostAnswered = 24;
+
     /// <summary>How many rows of a segment where a rule is broken a wall is built from anew.</summary>
     private const int MostRestarts = 24;
 
@@ -29,7 +32,6 @@ internal sealed class WallBond
     private readonly ImmutableArray<ImmutableArray<int>> _ofCourse;
     private readonly ImmutableArray<(int Lower, int Upper)> _pairs;
     private readonly RowChoice _choice;
-    private readonly RowAnswers _answers;
     private readonly BondSolvers _solvers;
 
     public WallBond(ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, BondSolvers solvers)
@@ -61,7 +63,6 @@ internal sealed class WallBond
         _ofCourse = courses.ToImmutable();
         _pairs = [.. Pairs()];
         _choice = new RowChoice(_segments, _pairs, solvers);
-        _answers = new RowAnswers(_segments, _pairs, _choice, solvers);
     }
 
     /// <param name="isDraft">Whether to leave out what takes long and saves little: to tell one attempt from another.</param>
@@ -96,7 +97,7 @@ internal sealed class WallBond
                 best = Improve(Choose(pairs.Improve(best)), MostRounds, IsBest);
                 if (!HasFewestCuts(best))
                 {
-                    _answers.Between(best);
+                    pairs.GatherBetween(best);
                     pairs.GatherBeside(new int[_segments.Length]);
                     best = Improve(Choose(best), MostRounds, IsBest);
                 }
@@ -147,7 +148,7 @@ internal sealed class WallBond
     {
         for (var (round, isNew) = (0, true); isNew && round < rounds && !isBest(best) && _solvers.Effort.MaySearch(); round++)
         {
-            isNew = _answers.ToRows() | Gather(best);
+            isNew = GatherToRows() | Gather(best);
             best = Choose(best);
         }
 
@@ -179,6 +180,29 @@ internal sealed class WallBond
         }
 
         return rows;
+    }
+
+    /// <summary>Gathers the segments' answers to single rows below and above them; whether any is new.</summary>
+    private bool GatherToRows()
+    {
+        var isNew = false;
+        foreach (var (lower, upper) in _pairs.Select(pair => (_segments[pair.Lower], _segments[pair.Upper])).Distinct())
+        {
+            isNew |= AddAnswers(lower, upper) | AddAnswers(upper, lower);
+        }
+
+        return isNew;
+    }
+
+    private bool AddAnswers(SegmentRows segment, SegmentRows other)
+    {
+        var isNew = false;
+        foreach (var row in other.Rows.OrderBy(row => row.Cost).Take(MostAnswered).ToList())
+        {
+            isNew |= segment.AddCheapest(new JointsBeside(_laps, [row.Joints], []));
+        }
+
+        return isNew;
     }
 
     /// <summary>Gathers the segments' answers to a wall; whether any is new.</summary>
