@@ -4,12 +4,15 @@ namespace IfcCourser.Coursing;
 /// How much the searches for a wall's bond may still do, all attempts together, counted in what they do: the same on every machine. Laying a
 /// wall course by course is counted but never refused, so that any wall gets a bond; what would better it is.
 /// Searches for pairs of rows have a share of their own, counted in states. A broken rule is worth more of it than a cut; those that try joints of all
-/// widths have a share of that, so that they leave enough to the others.
+/// widths have a share of that, so that they leave enough to the others. Searches that start anew have an allowance apart from that of the first ones.
 /// </summary>
 internal sealed class BondEffort
 {
     /// <summary>In pieces that searches lay: more than the hardest wall of the fixtures takes, a gable of octametric units.</summary>
     public const long Most = 500_000_000;
+
+    /// <summary>The same for searches that start anew.</summary>
+    private const long MostAnew = 100_000_000;
 
     /// <summary>So many comparisons take as long as laying a piece.</summary>
     private const long ComparisonsOfPiece = 64;
@@ -21,48 +24,67 @@ internal sealed class BondEffort
 
     private const long PairsForCuts = 400_000;
 
+    /// <summary>The part of these that searches which start anew have.</summary>
+    private const long PairsAnew = 4;
+
     /// <summary>Pieces that searches of a segment may lay with joints of all widths after cut ones.</summary>
     private const long Widened = 10_000_000;
 
     /// <summary>By the widths of joints, the part of the states that such searches for pairs may do beside the others.</summary>
     private static readonly int[] _shares = [1, 2, 16];
 
-    private readonly long[] _pairs = new long[_shares.Length];
-    private long _comparisons;
-    private long _widened;
+    private readonly Spent _first = new();
+    private readonly Spent _anew = new();
+    private Spent _spent;
     private long _mostPairs = PairsForCuts;
 
-    /// <summary>Whether a search was refused, so that a better bond may exist.</summary>
+    public BondEffort() => _spent = _first;
+
+    /// <summary>Whether a first search was refused, so that a better bond may exist.</summary>
     public bool IsCutShort { get; private set; }
 
-    /// <summary>Whether nothing is left for pairs with such joints.</summary>
-    public bool ArePairsSpent(JointWidths widths) => _pairs[(int)widths] >= _mostPairs / _shares[(int)widths];
+    private bool IsAnew => _spent == _anew;
 
-    /// <summary>Whether a search for something better may begin; notes where it may not.</summary>
+    /// <summary>Whether searches of a segment may still try joints of all widths after cut pieces.</summary>
+    public bool MayWiden => _spent.Widened < Widened;
+
+    /// <summary>Whether nothing is left for pairs with such joints.</summary>
+    public bool ArePairsSpent(JointWidths widths) => _spent.Pairs[(int)widths] >= _mostPairs / (_shares[(int)widths] * (IsAnew ? PairsAnew : 1));
+
+    /// <summary>Whether a search for something better may begin; notes where a first one may not.</summary>
     public bool MaySearch()
     {
-        var isSpent = _comparisons >= Most * ComparisonsOfPiece;
-        IsCutShort |= isSpent;
+        var isSpent = _spent.Comparisons >= (IsAnew ? MostAnew : Most) * ComparisonsOfPiece;
+        IsCutShort |= isSpent && !IsAnew;
         return !isSpent;
     }
 
-    /// <summary>Whether searches of a segment may still try joints of all widths after cut pieces.</summary>
-    public bool MayWiden => _widened < Widened;
+    /// <summary>Lets what follows, if it starts anew, be counted apart.</summary>
+    public void StartAnew(bool isAnew) => _spent = isAnew ? _anew : _first;
 
-    /// <summary>Counts pieces that such searches laid.</summary>
-    public void SpendWide(long pieces) => _widened += pieces;
+    /// <summary>Counts pieces that searches with joints of all widths laid.</summary>
+    public void SpendWide(long pieces) => _spent.Widened += pieces;
 
     /// <summary>Counts pieces that searches laid.</summary>
-    public void SpendPieces(long pieces) => _comparisons += pieces * ComparisonsOfPiece;
+    public void SpendPieces(long pieces) => _spent.Comparisons += pieces * ComparisonsOfPiece;
 
     /// <summary>Counts entries of tables from which rows were chosen.</summary>
-    public void SpendEntries(long entries) => _comparisons += entries * ComparisonsOfEntry;
+    public void SpendEntries(long entries) => _spent.Comparisons += entries * ComparisonsOfEntry;
 
     /// <summary>Counts joints, or costs of rows, that were held against others.</summary>
-    public void SpendComparisons(long comparisons) => _comparisons += comparisons;
+    public void SpendComparisons(long comparisons) => _spent.Comparisons += comparisons;
 
     /// <summary>Sets what searches for pairs may do from now on, by whether the best wall known breaks a rule.</summary>
     public void AllowPairs(bool isBroken) => _mostPairs = isBroken ? PairsForRules : PairsForCuts;
 
-    public void SpendPairs(int states, JointWidths widths) => _pairs[(int)widths] += states;
+    public void SpendPairs(int states, JointWidths widths) => _spent.Pairs[(int)widths] += states;
+
+    private sealed class Spent
+    {
+        public long[] Pairs { get; } = new long[_shares.Length];
+
+        public long Comparisons { get; set; }
+
+        public long Widened { get; set; }
+    }
 }

@@ -16,17 +16,16 @@ internal sealed class RowPairs
     /// <summary>Half of what a cut costs: what saves no cut is not worth a search.</summary>
     private readonly long _worth;
 
-    /// <param name="segments">The wall's segments; equal ones share their rows.</param>
-    /// <param name="pairs">Segments of neighbouring courses whose joints may come near each other, from below.</param>
+    /// <param name="wall">Its segments.</param>
     /// <param name="solvers">Finds pairs of rows.</param>
-    public RowPairs(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, BondSolvers solvers)
+    public RowPairs(WallRows wall, BondSolvers solvers)
     {
-        (_segments, _solvers, _laps, _worth) = (segments, solvers, solvers.Laps, solvers.Rules.Set.Aims.Cut / 2);
+        (_segments, _solvers, _laps, _worth) = (wall.Segments, solvers, solvers.Laps, solvers.Rules.Set.Aims.Cut / 2);
         _none = new JointsBeside(_laps, [], []);
-        _beside = pairs.Concat(pairs.Select(pair => (Lower: pair.Upper, Upper: pair.Lower))).ToLookup(pair => pair.Lower, pair => pair.Upper);
+        _beside = wall.Pairs.Concat(wall.Pairs.Select(pair => (Lower: pair.Upper, Upper: pair.Lower))).ToLookup(pair => pair.Lower, pair => pair.Upper);
         _pairs =
         [
-            .. pairs.Where(pair => (segments[pair.Lower], segments[pair.Upper]) is var (lower, upper)
+            .. wall.Pairs.Where(pair => (_segments[pair.Lower], _segments[pair.Upper]) is var (lower, upper)
                 && !lower.IsRaked && !upper.IsRaked && lower.Left < upper.Right && upper.Left < lower.Right),
         ];
     }
@@ -98,30 +97,6 @@ internal sealed class RowPairs
             if (_solvers.Effort.MaySearch() && met.Add((lower.Task, upper.Task)))
             {
                 Gather(lower, upper);
-            }
-        }
-    }
-
-    /// <summary>Gathers the segments' answers to cheap rows below them together with cheap rows above: those of a wall and some others.</summary>
-    public void GatherBetween(int[] wall)
-    {
-        const int MostRows = 8;
-        var met = new HashSet<(SegmentRows Below, SegmentRows Between, SegmentRows Above)>();
-        IEnumerable<int> Cheap(int segment) => Enumerable.Range(0, _segments[segment].Rows.Count)
-            .OrderBy(row => _segments[segment].Rows[row].Cost).Take(MostRows).Prepend(wall[segment]).Distinct();
-
-        // Segments are numbered from below.
-        foreach (var (below, between, above) in Enumerable.Range(0, _segments.Length).SelectMany(s =>
-            _beside[s].Where(other => other < s).SelectMany(lower => _beside[s].Where(other => other > s).Select(upper => (lower, s, upper)))))
-        {
-            if (met.Add((_segments[below], _segments[between], _segments[above])))
-            {
-                foreach (var (lower, upper) in Cheap(below).SelectMany(lower => Cheap(above).Select(upper => (lower, upper))))
-                {
-                    var rows = (int[])wall.Clone();
-                    (rows[below], rows[above]) = (lower, upper);
-                    _segments[between].AddCheapest(Beside(between, between, rows));
-                }
             }
         }
     }
