@@ -37,7 +37,7 @@ internal sealed class BondSearch
     public BondSearch(WallRows wall, AnswerOrder order, BondSolvers solvers)
     {
         (_wall, _solvers, _aims) = (wall, solvers, solvers.Rules.Set.Aims);
-        _choice = new RowChoice(wall, solvers);
+        _choice = new RowChoice(wall.Segments, wall.Pairs, solvers);
         _answers = new RowAnswers(wall, _choice, order, solvers);
         _least = _leastInPairs = wall.LeastAlone();
     }

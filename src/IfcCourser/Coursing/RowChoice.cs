@@ -3,13 +3,14 @@ using System.Collections.Immutable;
 namespace IfcCourser.Coursing;
 
 /// <summary>Chooses of the rows gathered for a wall's segments those that cost least together, exactly where the search does not grow too large.</summary>
-/// <param name="wall">Its segments.</param>
+/// <param name="segments">The wall's segments, numbered from below; equal ones share their rows.</param>
+/// <param name="pairs">Segments whose joints may come near each other.</param>
 /// <param name="solvers">What laps cost, and the count of what is compared.</param>
-internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
+internal sealed class RowChoice(ImmutableArray<SegmentRows> segments, ImmutableArray<(int Lower, int Upper)> pairs, BondSolvers solvers)
 {
     private readonly Dictionary<(SegmentRows Lower, SegmentRows Upper), List<List<long>>> _known = [];
 
-    private readonly ILookup<int, (int Other, (int Lower, int Upper) Pair)> _beside = wall.Pairs
+    private readonly ILookup<int, (int Other, (int Lower, int Upper) Pair)> _beside = pairs
         .SelectMany(pair => new[] { (Segment: pair.Lower, Other: pair.Upper, Pair: pair), (Segment: pair.Upper, Other: pair.Lower, Pair: pair) })
         .ToLookup(side => side.Segment, side => (side.Other, side.Pair));
 
@@ -24,9 +25,9 @@ internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
             return best;
         }
 
-        var single = allowed.Select((rows, s) => rows.Select(row => wall.Segments[s].Rows[row].Cost).ToArray()).ToList();
-        var costs = wall.Pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair), allowed[pair.Lower], allowed[pair.Upper])));
-        solvers.Effort.SpendEntries(LeastSum.Entries([.. allowed.Select(rows => rows.Length)], wall.Pairs));
+        var single = allowed.Select((rows, s) => rows.Select(row => segments[s].Rows[row].Cost).ToArray()).ToList();
+        var costs = pairs.Select(pair => new LeastSum.Pair(pair.Lower, pair.Upper, Part(LapsOf(pair), allowed[pair.Lower], allowed[pair.Upper])));
+        solvers.Effort.SpendEntries(LeastSum.Entries([.. allowed.Select(rows => rows.Length)], pairs));
         var chosen = LeastSum.Solve(single, costs);
         return [.. chosen.Select((row, s) => allowed[s][row])];
     }
@@ -38,10 +39,10 @@ internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
     /// <param name="isFromBelow">Whether from the foot.</param>
     public long[][] Reaching(bool isFromBelow)
     {
-        var costs = new long[wall.Segments.Length][];
+        var costs = new long[segments.Length][];
         foreach (var s in isFromBelow ? Enumerable.Range(0, costs.Length) : Enumerable.Range(0, costs.Length).Reverse())
         {
-            costs[s] = [.. wall.Segments[s].Rows.Select(row => row.Cost)];
+            costs[s] = [.. segments[s].Rows.Select(row => row.Cost)];
             foreach (var (other, pair) in _beside[s].Where(side => isFromBelow ? side.Other < s : side.Other > s))
             {
                 var laps = LapsOf(pair);
@@ -71,10 +72,10 @@ internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
     /// </summary>
     private List<int>[] Hopeful(int[] best, long cost)
     {
-        List<int>[] hopeful = [.. wall.Segments.Select(segment => Enumerable.Range(0, segment.Rows.Count).ToList())];
+        List<int>[] hopeful = [.. segments.Select(segment => Enumerable.Range(0, segment.Rows.Count).ToList())];
         for (var isNew = true; isNew;)
         {
-            var twice = wall.Segments.Select((_, s) => hopeful[s].ConvertAll(row => TwiceAtLeast(s, row, hopeful))).ToList();
+            var twice = segments.Select((_, s) => hopeful[s].ConvertAll(row => TwiceAtLeast(s, row, hopeful))).ToList();
             var room = (2 * cost) - twice.Sum(costs => costs.Min());
             isNew = false;
             for (var s = 0; s < hopeful.Length; s++)
@@ -91,7 +92,7 @@ internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
 
     private long TwiceAtLeast(int segment, int row, List<int>[] hopeful)
     {
-        var cost = 2 * wall.Segments[segment].Rows[row].Cost;
+        var cost = 2 * segments[segment].Rows[row].Cost;
         foreach (var (other, pair) in _beside[segment])
         {
             var costs = LapsOf(pair);
@@ -113,10 +114,10 @@ internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
     {
         var byCost = hopeful.Select((rows, s) => rows
             .OrderBy(row => row == best[s] ? 0 : 1)
-            .ThenBy(row => wall.Segments[s].Rows[row].Cost)
+            .ThenBy(row => segments[s].Rows[row].Cost)
             .ToImmutableArray()).ToImmutableArray();
         var most = byCost.Max(rows => rows.Length);
-        while (most > 1 && LeastSum.Largest([.. byCost.Select(rows => Math.Min(most, rows.Length))], wall.Pairs) > LeastSum.LargestTable)
+        while (most > 1 && LeastSum.Largest([.. byCost.Select(rows => Math.Min(most, rows.Length))], pairs) > LeastSum.LargestTable)
         {
             most -= Math.Max(1, most / 4);
         }
@@ -126,10 +127,10 @@ internal sealed class RowChoice(WallRows wall, BondSolvers solvers)
 
     private List<List<long>> LapsOf((int Lower, int Upper) pair)
     {
-        var (lower, upper) = (wall.Segments[pair.Lower].Rows, wall.Segments[pair.Upper].Rows);
-        if (!_known.TryGetValue((wall.Segments[pair.Lower], wall.Segments[pair.Upper]), out var costs))
+        var (lower, upper) = (segments[pair.Lower].Rows, segments[pair.Upper].Rows);
+        if (!_known.TryGetValue((segments[pair.Lower], segments[pair.Upper]), out var costs))
         {
-            _known.Add((wall.Segments[pair.Lower], wall.Segments[pair.Upper]), costs = []);
+            _known.Add((segments[pair.Lower], segments[pair.Upper]), costs = []);
         }
 
         // Rows come to be more, and stay in their order.
