@@ -25,7 +25,7 @@ internal sealed class BondEffort
     private const long PairsForCuts = 400_000;
 
     /// <summary>The part of these that searches which start anew have.</summary>
-    private const long PairsAnew = 4;
+    private const long PairsAnew = 2;
 
     /// <summary>Pieces that searches of a segment may lay with joints of all widths after cut ones.</summary>
     private const long Widened = 10_000_000;

@@ -86,7 +86,8 @@ internal sealed class BondSearch
             if (!HasFewestCuts(best))
             {
                 _answers.Between(best);
-                pairs.GatherBeside(new int[_wall.Segments.Length]);
+                var (below, above) = _answers.First();
+                pairs.GatherBeside(below, above);
                 best = Improve(Choose(best), MostRounds);
             }
         }

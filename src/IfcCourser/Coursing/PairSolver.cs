@@ -270,7 +270,7 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     {
         const ulong Spread = 0x9E3779B97F4A7C15;
         var joint = _widths == JointWidths.All ? JointAhead(node) : 0;
-        return unchecked(((((ulong)(uint)(node.First & Done >> 4) << 27 | (uint)(node.Second & Done >> 4)) << 10) + (uint)joint) * Spread);
+        return unchecked(((((ulong)(uint)(node.First & Done >> 5) << 26 | (uint)(node.Second & Done >> 5)) << 12) + (uint)joint) * Spread);
     }
 
     private int JointAhead(in Node node)

@@ -37,6 +37,16 @@ internal sealed class RowAnswers(WallRows wall, RowChoice choice, AnswerOrder or
         return isNew;
     }
 
+    /// <summary>By segment the row that is answered first, from below and from above.</summary>
+    public (int[] FromBelow, int[] FromAbove) First()
+    {
+        return order == AnswerOrder.Cheapest
+            ? (new int[wall.Segments.Length], new int[wall.Segments.Length])
+            : (Best(choice.Reaching(isFromBelow: true)), Best(choice.Reaching(isFromBelow: false)));
+
+        static int[] Best(long[][] costs) => [.. costs.Select(rows => Array.IndexOf(rows, rows.Min()))];
+    }
+
     /// <summary>Gathers answers to a row below together with a row above, those of a bond among them; its rows lie beside in the other places.</summary>
     public void Between(int[] bond)
     {

@@ -81,15 +81,17 @@ internal sealed class RowPairs
         return rows;
     }
 
-    /// <summary>Gathers pairs of rows beside the rows of a wall below them, and beside those above them: the other side is left to the next choice.</summary>
-    public void GatherBeside(int[] wall)
+    /// <summary>Gathers pairs of rows beside rows below them, and beside rows above them: the other side is left to the next choice.</summary>
+    /// <param name="below">By segment the row that lies below those filled.</param>
+    /// <param name="above">By segment the row that lies above those filled.</param>
+    public void GatherBeside(int[] below, int[] above)
     {
         var met = new HashSet<(PairTask Lower, PairTask Upper)>();
         foreach (var pair in _pairs)
         {
             var (lower, upper) = (_segments[pair.Lower], _segments[pair.Upper]);
-            GatherOnce(new(lower, Beside(pair.Lower, pair.Upper, wall)), new(upper, _none));
-            GatherOnce(new(lower, _none), new(upper, Beside(pair.Upper, pair.Lower, wall)));
+            GatherOnce(new(lower, Beside(pair.Lower, pair.Upper, [.. below[..pair.Lower], .. above[pair.Lower..]])), new(upper, _none));
+            GatherOnce(new(lower, _none), new(upper, Beside(pair.Upper, pair.Lower, [.. below[..pair.Upper], .. above[pair.Upper..]])));
         }
 
         void GatherOnce(Side lower, Side upper)

@@ -7,12 +7,10 @@ namespace IfcCourser.Coursing;
 /// <summary>The rows of pieces considered for a segment, and for all that equal it in other courses of the wall.</summary>
 /// <param name="left">Where the segment starts on the wall.</param>
 /// <param name="alone">The task of filling it, with what joints cost whatever the neighbours' pieces are.</param>
+/// <param name="most">Rows that answers are added to; pairs are added all the same.</param>
 /// <param name="solvers">Find rows.</param>
-internal sealed class SegmentRows(Length left, SegmentTask alone, BondSolvers solvers)
+internal sealed class SegmentRows(Length left, SegmentTask alone, int most, BondSolvers solvers)
 {
-    /// <summary>More rows than this are seldom worth the search among them.</summary>
-    private const int Most = 200;
-
     private readonly List<Row> _rows = [];
     private readonly HashSet<SegmentTask> _solved = [];
 
@@ -89,7 +87,7 @@ internal sealed class SegmentRows(Length left, SegmentTask alone, BondSolvers so
     private bool Add(SegmentTask task, long? known = null)
     {
         var count = _rows.Count;
-        if (count < Most && _solved.Add(task) && (known is { } cost ? solvers.Segments.Solve(task, cost) : solvers.Segments.Solve(task)) is { } pieces)
+        if (count < most && _solved.Add(task) && (known is { } cost ? solvers.Segments.Solve(task, cost) : solvers.Segments.Solve(task)) is { } pieces)
         {
             Add(pieces);
         }

@@ -9,10 +9,16 @@ namespace IfcCourser.Coursing;
 /// </summary>
 internal sealed class WallBond(ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, BondSolvers solvers)
 {
+    /// <summary>More rows of a segment than this are seldom worth the search among them.</summary>
+    private const int MostRows = 200;
+
+    /// <summary>Where a second search is worth its time, it may gather more.</summary>
+    private const int MostRowsAnew = 400;
+
     /// <param name="isDraft">Whether to leave out what takes long and saves little: to tell one attempt from another.</param>
     public ImmutableArray<LaidCourse> Solve(bool isDraft = false)
     {
-        var wall = new WallRows(shapes, lintels, bars, solvers);
+        var wall = new WallRows(shapes, lintels, bars, MostRows, solvers);
         var search = new BondSearch(wall, AnswerOrder.Cheapest, solvers);
         var best = search.Best(isDraft);
         return isDraft || search.HasFewestCuts(best) ? wall.Settle(best) : Anew(wall.CostOf(best)) ?? wall.Settle(best);
@@ -22,7 +28,7 @@ internal sealed class WallBond(ImmutableArray<ShapedCourse> shapes, ImmutableArr
     private ImmutableArray<LaidCourse>? Anew(long known)
     {
         solvers.Effort.StartAnew(true);
-        var wall = new WallRows(shapes, lintels, bars, solvers);
+        var wall = new WallRows(shapes, lintels, bars, MostRowsAnew, solvers);
         var best = solvers.Effort.MaySearch() ? new BondSearch(wall, AnswerOrder.Reached, solvers).Best(isDraft: false) : null;
         solvers.Effort.StartAnew(false);
         return best is not null && wall.CostOf(best) < known ? wall.Settle(best) : null;

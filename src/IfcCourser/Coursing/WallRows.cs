@@ -17,7 +17,12 @@ internal sealed class WallRows
     private readonly ImmutableArray<ImmutableArray<int>> _ofCourse;
     private readonly RowLaps _laps;
 
-    public WallRows(ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, BondSolvers solvers)
+    /// <param name="shapes">The wall's courses.</param>
+    /// <param name="lintels">Bear on pieces.</param>
+    /// <param name="bars">Stand in pieces.</param>
+    /// <param name="mostRows">Rows of a segment that answers are added to.</param>
+    /// <param name="solvers">Find rows.</param>
+    public WallRows(ImmutableArray<ShapedCourse> shapes, ImmutableArray<Lintel> lintels, ImmutableArray<Bar> bars, int mostRows, BondSolvers solvers)
     {
         (_shapes, _laps) = (shapes, solvers.Laps);
         var fixedZones = new FixedZones(shapes, lintels, bars, _laps, solvers.Rules);
@@ -34,7 +39,7 @@ internal sealed class WallRows
                 var alone = new SegmentTask(size, segment.Start, segment.End, Within(zones, left, size));
                 if (!known.TryGetValue((left, alone), out var rows))
                 {
-                    rows = new SegmentRows(left, alone, solvers);
+                    rows = new SegmentRows(left, alone, mostRows, solvers);
                     known.Add((left, alone), rows);
                 }
 
