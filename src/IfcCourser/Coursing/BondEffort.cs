@@ -4,14 +4,15 @@ namespace IfcCourser.Coursing;
 /// How much the searches for a wall's bond may still do, all attempts together, counted in what they do: the same on every machine. Laying a
 /// wall course by course is counted but never refused, so that any wall gets a bond; what would better it is.
 /// Searches for pairs of rows have a share of their own, counted in states. A broken rule is worth more of it than a cut; those that try joints of all
-/// widths have a share of that, so that they leave enough to the others. Searches that start anew have an allowance apart from that of the first ones.
+/// widths have a share of that, so that they leave enough to the others. Searches that start anew are counted apart, and
+/// take no longer than the first ones took.
 /// </summary>
 internal sealed class BondEffort
 {
     /// <summary>In pieces that searches lay: more than the hardest wall of the fixtures takes, a gable of octametric units.</summary>
     public const long Most = 500_000_000;
 
-    /// <summary>The same for searches that start anew.</summary>
+    /// <summary>The same for searches that start anew, but no more than the first ones took.</summary>
     private const long MostAnew = 100_000_000;
 
     /// <summary>So many comparisons take as long as laying a piece.</summary>
@@ -49,12 +50,17 @@ internal sealed class BondEffort
     public bool MayWiden => _spent.Widened < Widened;
 
     /// <summary>Whether nothing is left for pairs with such joints.</summary>
-    public bool ArePairsSpent(JointWidths widths) => _spent.Pairs[(int)widths] >= _mostPairs / (_shares[(int)widths] * (IsAnew ? PairsAnew : 1));
+    public bool ArePairsSpent(JointWidths widths)
+    {
+        var most = _mostPairs / _shares[(int)widths];
+        return _spent.Pairs[(int)widths] >= (IsAnew ? Math.Min(most / PairsAnew, _first.Pairs[(int)widths]) : most);
+    }
 
     /// <summary>Whether a search for something better may begin; notes where a first one may not.</summary>
     public bool MaySearch()
     {
-        var isSpent = _spent.Comparisons >= (IsAnew ? MostAnew : Most) * ComparisonsOfPiece;
+        var most = (IsAnew ? MostAnew : Most) * ComparisonsOfPiece;
+        var isSpent = _spent.Comparisons >= (IsAnew ? Math.Min(most, _first.Comparisons) : most);
         IsCutShort |= isSpent && !IsAnew;
         return !isSpent;
     }

@@ -21,7 +21,8 @@ internal sealed class WallBond(ImmutableArray<ShapedCourse> shapes, ImmutableArr
         var wall = new WallRows(shapes, lintels, bars, MostRows, solvers);
         var search = new BondSearch(wall, AnswerOrder.Cheapest, solvers);
         var best = search.Best(isDraft);
-        return isDraft || search.HasFewestCuts(best) ? wall.Settle(best) : Anew(wall.CostOf(best)) ?? wall.Settle(best);
+        var mayBeBettered = !isDraft && !search.HasFewestCuts(best) && !solvers.Effort.IsCutShort;
+        return (mayBeBettered ? Anew(wall.CostOf(best)) : null) ?? wall.Settle(best);
     }
 
     /// <summary>A bond that costs less than the one known.</summary>
