@@ -1,4 +1,5 @@
 using IfcCourser.Layouts;
+using IfcCourser.Units;
 
 namespace IfcCourser.Output.Json;
 
@@ -13,7 +14,7 @@ internal static class CourseReader
             course["n"].Whole(least: 1),
             course["kind"].Choice<CourseKind>(JsonNames.Of),
             course["bottom"].Length(),
-            course["top"].Length(),
+            Above(course, "bottom", "top"),
             [.. runs.Zip(edges, (run, edge) => new Span(run, edge.Start, edge.End))],
             course["pieces"].List(Piece));
     }
@@ -26,9 +27,9 @@ internal static class CourseReader
         Id = piece["id"].Text(),
         Product = piece["product"].Text(),
         From = piece["from"].Length(),
-        To = piece["to"].Length(),
+        To = Above(piece, "from", "to"),
         Bottom = piece["bottom"].Length(),
-        Top = piece["top"].Length(),
+        Top = Above(piece, "bottom", "top"),
         Outline = piece.Optional("outline")?.Outline(),
         Cut = Cut(piece["cut"]),
         IsFull = IsFull(piece["kind"]),
@@ -40,6 +41,18 @@ internal static class CourseReader
             : null,
         Bed = piece.Optional("bed") is { } bed ? Bed(bed) : null,
     };
+
+    /// <summary>The second of two lengths of which it must be the larger.</summary>
+    private static Length Above(JsonPlace place, string less, string more)
+    {
+        var length = place[more].Length();
+        if (length <= place[less].Length())
+        {
+            place[more].Note($"is not more than {less}");
+        }
+
+        return length;
+    }
 
     private static PieceBed? Bed(JsonPlace bed) => bed.List(3, item => item.Length()) is [var least, var most, var mean] ? new PieceBed(least, most, mean) : null;
 

@@ -94,7 +94,7 @@ public static class LayoutReader
         }
 
         var walls = new WallsReader(root["walls"]);
-        var layout = new Layout
+        var read = new Layout
         {
             Model = Model(root["model"]),
             Job = root.Optional("job") is { } job ? JobJson.Read(job) : JobFacts.None,
@@ -110,9 +110,14 @@ public static class LayoutReader
                 level["storey"].TextOrNull(), level["datum"].Length(), level.Optional("raised")?.Length(), level["remedy"].Text())),
             Findings = root["findings"].List(Finding),
         };
+        if (!root.IsSound)
+        {
+            return null;
+        }
 
-        // An order follows from the rest: it is reckoned anew rather than believed.
-        return root.Optional("takeoff") is { } takeoff && root.IsSound && Phases(takeoff, layout) is var phases && root.IsSound
+        // An order follows from the rest, as the file gives it: it is reckoned anew rather than believed.
+        var layout = RoundedLayout.Of(read);
+        return root.Optional("takeoff") is { } takeoff && Phases(takeoff, layout) is var phases && root.IsSound
             ? Orders.With(layout, takeoff["offcuts"].Choice<OffcutReuse>(JsonNames.Of), phases)
             : layout;
     }

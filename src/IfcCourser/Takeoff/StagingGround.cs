@@ -15,8 +15,9 @@ internal sealed class StagingGround
     /// <summary>mm between packs, for forks and straps. Common practice, no source.</summary>
     private const double Between = 100;
 
-    /// <summary>mm: how finely places along a wall are tried.</summary>
+    /// <summary>mm: how finely places along a wall are tried, one of up to <see cref="MostSteps"/> steps.</summary>
     private const double Step = 100;
+    private const double MostSteps = 10_000;
 
     private const double Dust = 1e-3;
 
@@ -76,7 +77,7 @@ internal sealed class StagingGround
     private IEnumerable<(StagedPlace Place, double S, double Away)> Places(WallLayout wall)
     {
         var (length, half) = (wall.Frame.Length.Mm, Math.Min(wall.Frame.Length.Mm, _data.PackLength.Mm) / 2);
-        for (var s = half; s <= length - half + Dust; s += Step)
+        for (var s = half; s <= length - half + Dust; s += Math.Max(Step, length / MostSteps))
         {
             var at = Length.FromMm(s);
             var along = (wall.Frame.PointAt(at + Length.FromMm(1), default, default).Plan - wall.Frame.PointAt(at, default, default).Plan).Unit();

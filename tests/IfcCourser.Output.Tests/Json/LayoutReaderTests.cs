@@ -69,6 +69,8 @@ public sealed partial class LayoutReaderTests
     [InlineData("\"thickness\":200.025", "\"thickness\":1e300", "walls[0].frame.thickness is not a length of a building")]
     [InlineData("[0.707106781187,-0.707106781187]", "[0.7,-0.2]", "walls[0].frame.direction is not a direction of length 1")]
     [InlineData("[0.707106781187,-0.707106781187]", "[1]", "walls[0].frame.direction is not a list of 2")]
+    [InlineData("\"bottom\": 12.7,", "\"bottom\": 500,", "walls[0].courses[0].top is not more than bottom")]
+    [InlineData("\"from\":0,\"to\":", "\"from\":0,\"to\":-", "walls[0].courses[0].pieces[0].to is not more than from")]
     [InlineData("\"spans\": [[0,606.425]]", "\"spans\": []", "walls[0].courses[0].edges is not a list of 0")]
     [InlineData("\"severity\":\"note\"", "\"severity\":\"info\"", "is \"info\", which is none of")]
     [InlineData("\"group\": \"G1\"", "\"group\": \"\\ud800\"", "walls[0].group is not a text of whole characters")]
@@ -104,6 +106,16 @@ public sealed partial class LayoutReaderTests
     [InlineData("{\"~\":1}")]
     public void Bytes_that_are_no_text_are_refused(string json) =>
         Assert.NotNull(LayoutReader.Read(System.Text.Encoding.Latin1.GetBytes(json.Replace('~', '\u0090')), "a.json").Fault);
+
+    /// <summary>Found by fuzzing: a volume of more decimals than files have was written once with zeros at its end, then without.</summary>
+    [Fact]
+    public void Numbers_of_more_decimals_are_read_as_they_are_written()
+    {
+        var text = Encoding.UTF8.GetString(Written(SampleLayout.Full));
+        var longer = text.Replace("\"netVolume\":0.2,", "\"netVolume\":0.1999999999918,", StringComparison.Ordinal);
+        Assert.NotEqual(text, longer);
+        Assert.Equal(text, Encoding.UTF8.GetString(Written(LayoutReader.Read(Encoding.UTF8.GetBytes(longer), "a.json").Value!)));
+    }
 
     [Fact]
     public void A_byte_order_mark_does_no_harm() => Assert.True(LayoutReader.Read((byte[])[0xEF, 0xBB, 0xBF, .. Written(SampleLayout.Full)], "a.json").IsOk);
