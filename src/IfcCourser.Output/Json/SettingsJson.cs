@@ -20,7 +20,7 @@ internal static class SettingsJson
     {
         Converters =
         {
-            new LengthConverter(), new BarSizeConverter(), Names<LintelKind>(), Names<CoredUnits>(), Names<HeightAim>(), Names<BarListForm>(), Names<LayerNames>(), Names<BarKind>(),
+            new LengthConverter(), new MeasureConverter(), new BarSizeConverter(), Names<LintelKind>(), Names<CoredUnits>(), Names<HeightAim>(), Names<BarListForm>(), Names<LayerNames>(), Names<BarKind>(),
             Names<BeamedTops>(), Names<BarLengths>(), Names<MembraneStoreys>(), Names<BeamedWalls>(), Names<JointedWalls>(), Names<Certainty>(), Names<TeeBuild>(), Names<StoreyStart>(),
             Names<VoidMeaning>(), Names<Datum>(), Names<OpeningPolicy>(), Names<UnitSystem>(),
         },
@@ -72,6 +72,7 @@ internal static class SettingsJson
         _ when !IsSound(catalog.HeadJoint) => "headJoint",
         _ when !IsSound(catalog.BedJoint) => "bedJoint",
         _ when !IsSound(catalog.LevellingBed) => "levellingBed",
+        _ when catalog.Ordering.Staging is { IsSound: false } => "ordering.staging",
         _ => null,
     };
 
@@ -98,6 +99,20 @@ internal static class SettingsJson
                 : throw new JsonException();
 
         public override void Write(Utf8JsonWriter writer, Length value, JsonSerializerOptions options) => writer.Value(value);
+    }
+
+    /// <summary>Numbers that are no lengths, masses and shares: none is so large or so small that sums of it run over.</summary>
+    private sealed class MeasureConverter : JsonConverter<double>
+    {
+        private const double Largest = 1e9;
+        private const double Smallest = 1e-9;
+
+        public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            reader.TokenType is JsonTokenType.Number && reader.TryGetDouble(out var number) && (number == 0 || Math.Abs(number) is >= Smallest and <= Largest)
+                ? number
+                : throw new JsonException();
+
+        public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) => writer.WriteNumberValue(value);
     }
 
     private sealed class BarSizeConverter : JsonConverter<BarSize>

@@ -60,6 +60,7 @@ internal static class OrderingReader
         var data = new StagingData(table.PositiveLength("pack-length"), table.PositiveLength("pack-width"), table.LengthFromZero("strip"), table.LengthFromZero("reach"));
         table.Check(data.PackWidth <= data.PackLength, "pack-width", "must not be more than pack-length");
         table.Check(data.Strip <= data.Reach, "reach", "must not be less than strip");
+        table.Check(data.IsNear, "reach", FormattableString.Invariant($"must not leave room for more than {StagingData.MostRows} rows of packs"));
         return data;
     }
 

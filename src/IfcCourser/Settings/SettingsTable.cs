@@ -11,6 +11,10 @@ namespace IfcCourser.Settings;
 /// </summary>
 internal sealed class SettingsTable
 {
+    /// <summary>Of masses and densities, in the unit that the file has: sums of them must not run over.</summary>
+    private const decimal LeastAmount = 0.000001m;
+    private const decimal MostAmount = 1_000_000;
+
     private readonly string _file;
     private readonly string _path;
     private readonly int _line;
@@ -126,13 +130,14 @@ internal sealed class SettingsTable
         {
             names.Add(unit);
             if (text.EndsWith(" " + unit, StringComparison.Ordinal)
-                && decimal.TryParse(text[..^(unit.Length + 1)], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) && amount > 0)
+                && decimal.TryParse(text[..^(unit.Length + 1)], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount)
+                && amount is >= LeastAmount and <= MostAmount)
             {
                 return (double)amount * factor;
             }
         }
 
-        Check(text.Length == 0 && !Has(key), key, $"is \"{text}\"; write a number more than nothing and one of {string.Join(", ", names)}");
+        Check(text.Length == 0 && !Has(key), key, FormattableString.Invariant($"is \"{text}\"; write a number from {LeastAmount} to {MostAmount} and one of {string.Join(", ", names)}"));
         return 1;
     }
 

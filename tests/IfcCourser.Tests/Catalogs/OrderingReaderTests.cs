@@ -53,7 +53,8 @@ public sealed class OrderingReaderTests
     }
 
     [Theory]
-    [InlineData("density = \"500\"", "ordering.density is \"500\"; write a number more than nothing and one of kg/m3, lb/ft3")]
+    [InlineData("density = \"500\"", "ordering.density is \"500\"; write a number from 0.000001 to 1000000 and one of kg/m3, lb/ft3")]
+    [InlineData("density = \"2000000 kg/m3\"", "ordering.density is \"2000000 kg/m3\"")]
     [InlineData("density = \"0 kg/m3\"", "ordering.density is \"0 kg/m3\"")]
     [InlineData("density = 500", "ordering.density is not an amount in quotes, such as \"25 kg/m3\"")]
     [InlineData("moisture-percent = 101", "ordering.moisture-percent must be a whole number from 0 to 100")]
