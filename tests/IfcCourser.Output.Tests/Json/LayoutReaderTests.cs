@@ -113,7 +113,7 @@ public sealed partial class LayoutReaderTests
     {
         var text = Encoding.UTF8.GetString(Written(SampleLayout.Full));
         var longer = text.Replace("\"netVolume\":0.2,", "\"netVolume\":0.1999999999918,", StringComparison.Ordinal);
-        Assert.NotEqual(text, longer);
+        Assert.NotEqual(text, longer, StringComparer.Ordinal);
         Assert.Equal(text, Encoding.UTF8.GetString(Written(LayoutReader.Read(Encoding.UTF8.GetBytes(longer), "a.json").Value!)));
     }
 
