@@ -3,12 +3,11 @@ using System.Globalization;
 namespace ReferenceOptimum;
 
 /// <summary>What the command line asks for.</summary>
+/// <param name="Verb">What to compare.</param>
+/// <param name="Folder">Of models; empty: generated walls.</param>
+/// <param name="Count">Walls, layouts or lists at most.</param>
 /// <param name="Effort">Deterministic time for one solution of the constraint program; a unit is a second or a little less.</param>
-/// <param name="Each">Walls of each model at most.</param>
-/// <param name="Set">Only walls with this catalog and rule set, as aac-in/us; empty: all.</param>
-/// <param name="AreGables">Whether generated walls have sloped tops.</param>
-/// <param name="IsLong">Whether differing bonds are printed course by course.</param>
-internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int Count, int Each, double Effort, string Set, bool IsLong, bool AreGables = false)
+internal sealed record Options(Verb Verb, string Folder, int Count, double Effort)
 {
     public const string Usage = """
         usage: ReferenceOptimum generated [--gables] [--seed N] [--from N] [--count N] [--set CATALOG/RULES] [--effort E] [--long]
@@ -18,16 +17,33 @@ internal sealed record Options(Verb Verb, string Folder, int Seed, int From, int
                ReferenceOptimum saw [--seed N] [--from N] [--count N] [--effort E]
         """;
 
+    public int Seed { get; private init; } = 1;
+
+    /// <summary>The first number of the series.</summary>
+    public int From { get; private init; }
+
+    /// <summary>Walls of each model at most.</summary>
+    public int Each { get; private init; } = int.MaxValue;
+
+    /// <summary>Only walls with this catalog and rule set, as aac-in/us; empty: all.</summary>
+    public string Set { get; private init; } = "";
+
+    /// <summary>Whether generated walls have sloped tops.</summary>
+    public bool AreGables { get; private init; }
+
+    /// <summary>Whether differing bonds are printed course by course.</summary>
+    public bool IsLong { get; private init; }
+
     public static Options? Read(string[] args)
     {
         var options = args switch
         {
-            ["generated", ..] => new Options(Verb.Generated, "", 1, 0, 100, int.MaxValue, 1.5, "", false),
-            ["models", var folder, ..] => new Options(Verb.Models, folder, 1, 0, 20, int.MaxValue, 1.5, "", false),
-            ["bars", var folder, ..] when !folder.StartsWith("--", StringComparison.Ordinal) => new Options(Verb.Bars, folder, 1, 0, int.MaxValue, int.MaxValue, 4, "", false),
-            ["bars", ..] => new Options(Verb.Bars, "", 1, 0, 100, int.MaxValue, 4, "", false),
-            ["self-check", ..] => new Options(Verb.SelfCheck, "", 1, 0, 200, int.MaxValue, 1.5, "", false),
-            ["saw", ..] => new Options(Verb.Saw, "", 1, 0, 100, int.MaxValue, 5, "", false),
+            ["generated", ..] => new Options(Verb.Generated, "", 100, 1.5),
+            ["models", var folder, ..] => new Options(Verb.Models, folder, 20, 1.5),
+            ["bars", var folder, ..] when !folder.StartsWith("--", StringComparison.Ordinal) => new Options(Verb.Bars, folder, int.MaxValue, 4),
+            ["bars", ..] => new Options(Verb.Bars, "", 100, 4),
+            ["self-check", ..] => new Options(Verb.SelfCheck, "", 200, 1.5),
+            ["saw", ..] => new Options(Verb.Saw, "", 100, 5),
             _ => null,
         };
         var rest = args.Skip(options is { Folder.Length: > 0 } ? 2 : 1).ToList();

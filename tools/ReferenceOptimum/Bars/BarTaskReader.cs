@@ -69,7 +69,7 @@ internal sealed class BarTaskReader
             [.. Cores(wall, layout).Select(reader.AsOption)]);
     }
 
-    private IEnumerable<long> Places()
+    private SortedSet<long> Places()
     {
         var jamb = 2 * _rule.FromJamb.Least.Nanometres;
         var end = 2 * _rule.FromEnd.Least.Nanometres;
@@ -200,7 +200,7 @@ internal sealed class BarTaskReader
     {
         foreach (var owner in layout.Walls)
         {
-            foreach (var core in owner.Cores.Where(core => owner == wall || core.SharedWith.Contains(wall.Identity.GlobalId)))
+            foreach (var core in owner.Cores.Where(core => owner == wall || core.SharedWith.Contains(wall.Identity.GlobalId, StringComparer.Ordinal)))
             {
                 var (dx, dy) = (core.Point.X - wall.Frame.Origin.X, core.Point.Y - wall.Frame.Origin.Y);
                 var at = owner == wall ? core.At : Length.FromModelMm((dx * wall.Frame.Direction.X) + (dy * wall.Frame.Direction.Y));

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using IfcCourser.Catalogs;
-using IfcCourser.Geometry;
 using IfcCourser.Rules;
 using IfcCourser.Tests.Support;
 using IfcCourser.Units;

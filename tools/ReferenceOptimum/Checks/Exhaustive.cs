@@ -48,10 +48,37 @@ internal static class Exhaustive
         }
 
         return fewest;
-
-        static int Cuts(Block course, ImmutableArray<ImmutableArray<Stretch>> runs) =>
-            runs.Select((run, i) => run.Count(piece => course.Stretches[i].Run.IsCut(piece, course.Sizes))).Sum();
     }
+
+    /// <summary>The cheapest filling of a pair of courses: cuts and joints at their prices, each breach at the price of a lap.</summary>
+    public static double Cheapest(Block pair, CoursePrices lower, CoursePrices upper, double lap, bool mayBear, bool mayBreak)
+    {
+        var cheapest = double.PositiveInfinity;
+        var (ofLower, ofUpper) = (pair.Window(pair.FirstCourse, pair.FirstCourse), pair.Window(pair.LastCourse, pair.LastCourse));
+        foreach (var bars in Places(pair))
+        {
+            foreach (var below in Fillings(ofLower))
+            {
+                var cost = Cost(ofLower, below, lower);
+                foreach (var above in Fillings(ofUpper))
+                {
+                    var count = BlockCount.Of(pair, new BlockBond([.. below, .. above], bars));
+                    if ((mayBreak || count.Breaches == 0) && (mayBear || count.Bearings == 0))
+                    {
+                        cheapest = Math.Min(cheapest, cost + Cost(ofUpper, above, upper) + (count.Breaches * lap));
+                    }
+                }
+            }
+        }
+
+        return cheapest;
+
+        double Cost(Block course, ImmutableArray<ImmutableArray<Stretch>> runs, CoursePrices prices) =>
+            (Cuts(course, runs) * prices.Cut) + BondCount.Inner(runs).Sum(centre2 => prices.Joints[(centre2 - (2 * pair.Origin)) / pair.Sizes.Grid]);
+    }
+
+    private static int Cuts(Block course, ImmutableArray<ImmutableArray<Stretch>> runs) =>
+        runs.Select((run, i) => run.Count(piece => course.Stretches[i].Run.IsCut(piece, course.Sizes))).Sum();
 
     private static BondCount Least(
         List<(ImmutableArray<ImmutableArray<Stretch>> Runs, BondCount Count)> below, ImmutableArray<ImmutableArray<Stretch>> runs, BondSizes sizes)

@@ -42,7 +42,7 @@ internal static class BarReader
     {
         foreach (var owner in layout.Walls)
         {
-            foreach (var core in owner.Cores.Where(core => owner == wall || core.SharedWith.Contains(wall.Identity.GlobalId)))
+            foreach (var core in owner.Cores.Where(core => owner == wall || core.SharedWith.Contains(wall.Identity.GlobalId, StringComparer.Ordinal)))
             {
                 var (dx, dy) = (core.Point.X - wall.Frame.Origin.X, core.Point.Y - wall.Frame.Origin.Y);
                 var at = owner == wall ? core.At : Length.FromModelMm((dx * wall.Frame.Direction.X) + (dy * wall.Frame.Direction.Y));

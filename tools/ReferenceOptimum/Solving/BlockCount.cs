@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ReferenceOptimum.Problems;
 
 namespace ReferenceOptimum.Solving;

@@ -123,7 +123,7 @@ internal sealed class BlockModel
 
     private void KeepLaps(ImmutableArray<JointModel> lower, ImmutableArray<JointModel> upper, long least, int? breaksOver)
     {
-        var left = new BoolVar?[lower.Length + 1, upper.Length + 1];
+        var left = Enumerable.Range(0, lower.Length + 1).Select(_ => new BoolVar?[upper.Length + 1]).ToArray();
         for (var i = 0; i < lower.Length; i++)
         {
             for (var j = 0; j < upper.Length; j++)
@@ -135,9 +135,9 @@ internal sealed class BlockModel
                 }
 
                 var isLeft = _model.NewBoolVar($"{a.Name}<{b.Name}");
-                left[i + 1, j + 1] = isLeft;
-                Follows(isLeft, left[i, j + 1]);
-                Follows(left[i + 1, j], isLeft);
+                left[i + 1][j + 1] = isLeft;
+                Follows(isLeft, left[i][j + 1]);
+                Follows(left[i + 1][j], isLeft);
                 ILiteral[] apart = breaksOver is { } course
                     ? [a.Stands, b.Stands, NewBreach($"lap {a.Name} {b.Name}", course, course + 1).Not()]
                     : [a.Stands, b.Stands];

@@ -6,13 +6,18 @@ namespace ReferenceOptimum.Solving;
 /// <summary>
 /// Finds the best bond of a block or a bound for it: fewest breaches, then fewest joints under bearings, then fewest cuts.
 /// Bounds come from windows of one to three courses first, each solved on its own: windows that share no course add up.
-/// Where they do not reach the given bond, the whole block is solved.
+/// Where they do not reach the given bond, the whole block is solved; what that leaves open gets a bound from priced pairs.
 /// </summary>
 /// <param name="effort">Deterministic time for one solution of the constraint program.</param>
 internal sealed class BlockSolver(double effort)
 {
     private readonly Dictionary<string, BlockOptimum> _known = new(StringComparer.Ordinal);
+    /// <summary>Steps of prices for a unit of deterministic time.</summary>
+    private const int StepsOfEffort = 40;
+
     private readonly Windows _windows = new(effort / 4);
+
+    private int Steps => (int)(StepsOfEffort * effort);
 
     /// <param name="block">What to bond.</param>
     /// <param name="given">A bond to better.</param>
@@ -53,6 +58,7 @@ internal sealed class BlockSolver(double effort)
             }
         }
 
+        least = least < best.Found.Breaches ? Math.Max(least, PricedBound.Breaches(block, best.Found, Steps)) : least;
         return best with { Least = new BondCount(least, 0, 0) };
     }
 
@@ -90,6 +96,7 @@ internal sealed class BlockSolver(double effort)
             }
         }
 
+        least = least < best.Found.Cuts ? Math.Max(least, PricedBound.Cuts(block, best.Found, Steps)) : least;
         return best with { Least = new BondCount(breaches, bearings, Math.Min(least, best.Found.Cuts)) };
     }
 

@@ -39,7 +39,7 @@ internal sealed class PairBound
         var origin = pair.Stretches.Min(stretch => stretch.From);
         _cells = (int)((pair.Stretches.Max(stretch => stretch.To) - origin) / cell);
         var slack = Scale.Of(pair).Unit == cell ? 0 : 2;
-        _rows = [.. new[] { 0, 1 }.Select(row => new PairRow(pair, pair.FirstCourse + row, origin, _cells, slack, mayBear, MayBreak))];
+        _rows = [.. Enumerable.Range(0, 2).Select(row => new PairRow(pair, pair.FirstCourse + row, origin, _cells, slack, mayBear, MayBreak))];
         (_unit, _least) = ((int)(_sizes.Unit / cell), (int)(_sizes.LeastPiece / cell));
         (_jointMin, _jointMax) = ((int)(_sizes.JointMin / cell), (int)((_sizes.JointMax + cell - 1) / cell));
         _whole = [.. _sizes.Parts.Add(_sizes.Unit).Select(size => (int)(size / cell))];

@@ -113,19 +113,19 @@ internal sealed class StretchModel
     }
 
     /// <summary>
-    /// No best bond has more pieces. Without part units two neighbours are longer than a unit together: else they were one
-    /// piece, which has a joint less to break a rule and no more cuts. Where cuts are few, the rest are full units.
+    /// No best bond has more pieces. Two neighbours are longer than a unit together, unless both are part units: else they were one
+    /// piece, which has a joint less to break a rule and no more cuts. Where cuts are few and there are no part units, the rest are full units.
     /// </summary>
     private static int MostPieces(BondSizes sizes, long length, bool mayBreak, int? mostCuts)
     {
         var least = mayBreak ? 1 : sizes.LeastPiece;
+        var pair = sizes.Parts.IsEmpty ? sizes.Unit : Math.Min(sizes.Unit, (2 * sizes.Parts.Min()) + sizes.JointMin);
+        var pairs = (int)(2 * ((length + sizes.JointMin) / (pair + sizes.JointMin))) + 1;
         if (!sizes.Parts.IsEmpty)
         {
-            least = Math.Min(least, sizes.Parts.Min());
-            return (int)Math.Max(1, (length + sizes.JointMin) / (Math.Max(least, sizes.Parts.Min()) + sizes.JointMin));
+            return pairs;
         }
 
-        var pairs = (int)(2 * ((length + sizes.JointMin) / (sizes.Unit + sizes.JointMin))) + 1;
         if (mostCuts is not { } cuts)
         {
             return pairs;

@@ -1,4 +1,3 @@
-using Google.OrTools.Sat;
 using ReferenceOptimum.Problems;
 
 namespace ReferenceOptimum.Solving;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using IfcCourser.Catalogs;
 using IfcCourser.Ifc;
 using IfcCourser.Rules;
