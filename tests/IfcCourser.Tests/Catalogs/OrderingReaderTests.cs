@@ -66,6 +66,8 @@ public sealed class OrderingReaderTests
     [InlineData("pallets = [{ width = \"240 mm\", units = 4 }, { width = \"240 mm\", units = 5 }]", "ordering.pallets names a product, width and height twice")]
     [InlineData("[ordering.joint-mortar]\nbedded = \"116 mm\"", "ordering.joint-mortar.bedded must not be more than the narrowest unit's width")]
     [InlineData("[ordering.joint-mortar]\nbags = \"25 kg\"", "there is no key \"ordering.joint-mortar.bags\"")]
+    [InlineData("[ordering.staging]\npack-length = \"1250 mm\"\npack-width = \"1000 mm\"\nstrip = \"600 mm\"\nreach = \"20601 mm\"", "ordering.staging.reach must not leave room for more than 20 rows of packs")]
+    [InlineData("[ordering.staging]\npack-length = \"1250 mm\"\npack-width = \"1000 mm\"\nstrip = \"600 mm\"\nreach = \"500 mm\"", "ordering.staging.reach must not be less than strip")]
     public void A_wrong_value_is_named(string ordering, string problem)
     {
         var fault = CatalogReader.Read(Text(ordering), "f.toml").Fault;
