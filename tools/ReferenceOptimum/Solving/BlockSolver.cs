@@ -11,10 +11,10 @@ namespace ReferenceOptimum.Solving;
 /// <param name="effort">Deterministic time for one solution of the constraint program.</param>
 internal sealed class BlockSolver(double effort)
 {
-    private readonly Dictionary<string, BlockOptimum> _known = new(StringComparer.Ordinal);
     /// <summary>Steps of prices for a unit of deterministic time.</summary>
     private const int StepsOfEffort = 40;
 
+    private readonly Dictionary<string, BlockOptimum> _known = new(StringComparer.Ordinal);
     private readonly Windows _windows = new(effort / 4);
 
     private int Steps => (int)(StepsOfEffort * effort);
