@@ -16,7 +16,7 @@ internal sealed class PairRow
     private readonly SegmentGrid _grid;
     private readonly JointCosts _joints = new();
     private readonly long[] _least;
-    private readonly long[] _leastAfterCut;
+    private readonly long[]?[] _leastAfter;
     private readonly int _weight;
     private readonly long _savedCut;
 
@@ -47,7 +47,8 @@ internal sealed class PairRow
         WideCuts = [.. FirstWideCuts.Where((_, i) => _sizes.CutClasses[i % _sizes.CutClasses.Length].Weight < BondAims.Breach)];
         FirstTightCuts = [.. _sizes.TightCuts.Select(cut => new Step(cut.Length + cut.Joint, cut.Length + cut.Joint, cut.Joint, _weight * cut.Weight))];
         TightCuts = [.. FirstTightCuts.Where((_, i) => _sizes.TightCuts[i].Weight < BondAims.Breach)];
-        (_least, _leastAfterCut) = LeastFrom();
+        _least = LeastFrom();
+        _leastAfter = new long[_sizes.JointMax + 1][];
         Held = HeldCells([_sizes.Joint]);
         HeldByAny = HeldCells(Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1));
     }
@@ -90,8 +91,10 @@ internal sealed class PairRow
     /// <summary>By the cell where a piece starts, the least that filling the segment from there costs.</summary>
     public ReadOnlySpan<long> Least => _least;
 
-    /// <summary>The same, with what a joint of nominal width before the piece costs.</summary>
-    public ReadOnlySpan<long> LeastAfterCut => _leastAfterCut;
+    /// <summary>The same, with what a joint before the piece costs by its place.</summary>
+    /// <param name="joint">Its width in cells.</param>
+    public ReadOnlySpan<long> LeastAfter(int joint) =>
+        _leastAfter[joint] ??= [.. Enumerable.Range(0, Cells).Select(cell => _least[cell] + JointCost(cell, joint))];
 
     /// <summary>Where the middle of a joint is on the wall that ends at a cell.</summary>
     public Length Centre(int end, int joint) => Left + (_sizes.Cell * end) - (_sizes.Cell * joint / 2);
@@ -144,7 +147,7 @@ internal sealed class PairRow
 
     private Interval Last(int from) => new(from == 0 ? Length.Zero : (_sizes.Cell * from) + _grid.Slide, _task.Size);
 
-    private (long[] Least, long[] AfterCut) LeastFrom()
+    private long[] LeastFrom()
     {
         var (least, afterCut) = (new long[Cells], new long[Cells]);
         var windows = FirstCuts.Select(_ => new SlidingMinimum()).ToArray();
@@ -185,7 +188,7 @@ internal sealed class PairRow
             afterCut[from] = Math.Min(least[from] + JointCost(from, _sizes.Joint), Unreachable);
         }
 
-        return (least, afterCut);
+        return least;
     }
 
     /// <summary>Pieces of a range of lengths, each with the joint after it.</summary>

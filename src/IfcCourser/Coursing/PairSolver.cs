@@ -44,7 +44,7 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     private readonly Dictionary<ulong, int> _known = [];
     private PairRow[] _rows = [];
     private int[] _offsets = [];
-    private PairLandings _landings = null!;
+    private PairMoves[] _moves = [];
     private JointWidths _widths;
     private long _limit;
     private int _count;
@@ -106,10 +106,11 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         var (a, b) = (_rows[0], _rows[1]);
         int[] widths = joints == JointWidths.Useful ? [_sizes.Joint] : [.. Enumerable.Range(_sizes.JointMin, _sizes.JointMax - _sizes.JointMin + 1)];
         _widths = joints;
-        _landings = new PairLandings(_sizes, widths);
+        var landings = new PairLandings(_sizes, widths);
         var isAny = joints == JointWidths.All;
         int[] own = isAny ? widths : [_sizes.Joint];
-        _landings.Fill(_rows, [Moves(a.Left, b.Left, own, widths), Moves(b.Left, a.Left, own, widths)], isAny);
+        landings.Fill(_rows, [Moves(a.Left, b.Left, own, widths), Moves(b.Left, a.Left, own, widths)], isAny);
+        _moves = [new PairMoves(a, landings.Of(0), joints), new PairMoves(b, landings.Of(1), joints)];
         var alone = a.Least[0] + b.Least[0];
         var least = Math.Min(alone, known);
         for (var more = 1; more <= 2 * MostCutsMore && least < known && !effort.ArePairsSpent(joints); more *= 2)
@@ -175,62 +176,18 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
             Offer(node, number, behind, Done, 0, node.Cost + row.LastCost(from));
         }
 
-        var turn = new Turn(node, number, behind, spent, ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind)));
-        foreach (var whole in row.Wholes)
+        Length? joint = ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind));
+        foreach (var move in _moves[behind].From(from, _limit - spent - row.Least[from]))
         {
-            var end = from + whole.Shortest;
-            if (end < row.Cells && (_widths != JointWidths.Useful || row.IsOfUse(end, whole)))
+            // What is met first may lower the limit.
+            if (spent + move.Whole < _limit)
             {
-                Lay(turn, end, whole, whole.Cost);
-            }
-        }
-
-        var firstCutCost = from == 0 ? row.FirstCutCost : 0;
-        foreach (var cut in from == 0 ? row.FirstTightCuts : row.TightCuts)
-        {
-            if (from + cut.Shortest < row.Cells)
-            {
-                Lay(turn, from + cut.Shortest, cut, cut.Cost + firstCutCost);
-            }
-        }
-
-        LayCuts(turn, from == 0 ? row.FirstCuts : row.Cuts, firstCutCost, row.LeastAfterCut);
-        if (_widths == JointWidths.All)
-        {
-            LayCuts(turn, from == 0 ? row.FirstWideCuts : row.WideCuts, firstCutCost, row.Least);
-        }
-    }
-
-    /// <summary>Lays cut pieces.</summary>
-    /// <param name="turn">Where.</param>
-    /// <param name="cuts">Of which lengths, and with which joints after them.</param>
-    /// <param name="firstCutCost">What a cut costs more here.</param>
-    /// <param name="least">By the cell after the joint, what is still to come at least.</param>
-    private void LayCuts(in Turn turn, ImmutableArray<PairRow.Step> cuts, long firstCutCost, ReadOnlySpan<long> least)
-    {
-        var (from, cells) = (turn.Node.Cell(turn.Behind), _rows[turn.Behind].Cells);
-        var landings = _landings.Of(turn.Behind);
-        foreach (var cut in cuts)
-        {
-            var cost = cut.Cost + firstCutCost;
-            var last = Math.Min(from + cut.Longest, cells - 1);
-            for (var end = from + cut.Shortest; end <= last && turn.Spent + cost < _limit; end = landings.Next(end + 1))
-            {
-                if (turn.Spent + cost + least[end] < _limit)
+                var lap = joint is { } near ? laps.Of(near, move.Centre) : 0;
+                if (spent + move.Whole + lap < _limit)
                 {
-                    Lay(turn, end, cut, cost);
+                    Offer(node, number, behind, move.End, move.Joint, node.Cost + move.Cost + lap);
                 }
             }
-        }
-    }
-
-    private void Lay(in Turn turn, int end, in PairRow.Step step, long cost)
-    {
-        var row = _rows[turn.Behind];
-        var total = cost + row.JointCost(end, step.Joint) + (turn.Joint is { } near ? laps.Of(near, row.Centre(end, step.Joint)) : 0);
-        if (total + turn.Spent + row.Least[end] < _limit)
-        {
-            Offer(turn.Node, turn.Number, turn.Behind, end, step.Joint, turn.Node.Cost + total);
         }
     }
 
@@ -309,14 +266,6 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
     /// <param name="Pieces">The rows' pieces, each from its segment's start; null where none cost less than what was known.</param>
     /// <param name="Least">No pair costs less, but for what the search leaves out (see its remarks); under what was found where it ended early.</param>
     public readonly record struct Answer((ImmutableArray<Interval> Lower, ImmutableArray<Interval> Upper)? Pieces, long Least);
-
-    /// <summary>A state from which the row that is behind goes on.</summary>
-    /// <param name="Node">How far both rows have come.</param>
-    /// <param name="Number">Of the node.</param>
-    /// <param name="Behind">The row that is behind.</param>
-    /// <param name="Spent">What was spent, with what the other row still needs at least.</param>
-    /// <param name="Joint">The other row's last joint, if it has one that can be near.</param>
-    private readonly record struct Turn(Node Node, int Number, int Behind, long Spent, Length? Joint);
 
     /// <summary>How far both rows have come.</summary>
     /// <param name="First">The cell where the first row's next piece starts.</param>
