@@ -9,7 +9,8 @@ namespace IfcCourser.Tests;
 /// </summary>
 internal static class Laws
 {
-    private static readonly bool _isExploring = new[] { "CsCheck_Iter", "CsCheck_Seed", "CsCheck_Time" }
+    /// <summary>Whether cases are drawn at random.</summary>
+    public static bool IsExploring { get; } = new[] { "CsCheck_Iter", "CsCheck_Seed", "CsCheck_Time" }
         .Any(name => !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(name)));
 
     /// <summary>Tests a law on generated cases, one after the other.</summary>
@@ -19,7 +20,7 @@ internal static class Laws
     /// <param name="seed">A case of its own, tested before the others; null where there is none.</param>
     public static void ForAll<T>(this Gen<T> gen, Action<T> law, int cases = 100, string? seed = null)
     {
-        if (_isExploring)
+        if (IsExploring)
         {
             gen.Sample(law);
             return;

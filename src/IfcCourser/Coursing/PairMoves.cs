@@ -6,10 +6,13 @@ namespace IfcCourser.Coursing;
 /// <summary>
 /// What may be laid next in one of two rows that are filled together, by the cell that it has come to, apart from what the other row says to it.
 /// A move's regret is what it costs over the least that the row needs from there: those with more than a state can spare are not even looked at.
-/// They are listed when a cell is first asked for, and anew where a state can spare more.
+/// They are listed when a cell is first asked for, those with the least regret first, and anew where a state can spare more.
 /// </summary>
 internal sealed class PairMoves
 {
+    /// <summary>Moves are listed for states that can spare so many times as much as the one that asks.</summary>
+    private const int Ahead = 4;
+
     private readonly PairRow _row;
     private readonly JointWidths _widths;
     private readonly CellSet _landings;
@@ -26,12 +29,16 @@ internal sealed class PairMoves
         Array.Fill(_known, ([], long.MinValue));
     }
 
-    /// <summary>The moves from a cell with a regret less than what is spared, and perhaps others.</summary>
+    /// <summary>What no state of a search can spare more than, but for joints that the least of a row knows nothing of.</summary>
+    public long Spare { get; set; }
+
+    /// <summary>The moves from a cell with a regret less than what is spared, and others after them; those with less regret come first.</summary>
     public ReadOnlySpan<Move> From(int cell, long spare)
     {
         ref var known = ref _known[cell];
         if (known.Spare < spare)
         {
+            spare = Math.Max(spare, spare < Spare / Ahead ? spare * Ahead : Spare);
             known = (Listed(cell, spare), spare);
         }
 
@@ -66,6 +73,7 @@ internal sealed class PairMoves
             AddCuts(from, from == 0 ? _row.FirstWideCuts : _row.WideCuts, firstCutCost, limit);
         }
 
+        _found.Sort((a, b) => a.Whole != b.Whole ? a.Whole.CompareTo(b.Whole) : a.End != b.End ? a.End - b.End : a.Joint - b.Joint);
         return [.. _found];
     }
 

@@ -116,6 +116,7 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         for (var more = 1; more <= 2 * MostCutsMore && least < known && !effort.ArePairsSpent(joints); more *= 2)
         {
             _limit = more > MostCutsMore ? known : Math.Min(known, alone + (more * rules.Set.Aims.Cut));
+            (_moves[0].Spare, _moves[1].Spare) = (_limit - alone, _limit - alone);
             Run();
             effort.SpendPairs(_nodes.Count, joints);
             var isWhole = _nodes.Count < MostNodes;
@@ -179,14 +180,15 @@ internal sealed class PairSolver(RowLaps laps, BondEffort effort, LayoutRules ru
         Length? joint = ahead is 0 or Done ? null : other.Centre(ahead, node.Joint(1 - behind));
         foreach (var move in _moves[behind].From(from, _limit - spent - row.Least[from]))
         {
-            // What is met first may lower the limit.
-            if (spent + move.Whole < _limit)
+            if (spent + move.Whole >= _limit)
             {
-                var lap = joint is { } near ? laps.Of(near, move.Centre) : 0;
-                if (spent + move.Whole + lap < _limit)
-                {
-                    Offer(node, number, behind, move.End, move.Joint, node.Cost + move.Cost + lap);
-                }
+                break;
+            }
+
+            var lap = joint is { } near ? laps.Of(near, move.Centre) : 0;
+            if (spent + move.Whole + lap < _limit)
+            {
+                Offer(node, number, behind, move.End, move.Joint, node.Cost + move.Cost + lap);
             }
         }
     }

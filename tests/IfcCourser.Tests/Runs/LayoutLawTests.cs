@@ -1,21 +1,17 @@
 using CsCheck;
-using IfcCourser.Rules;
+using IfcCourser.Layouts;
 using IfcCourser.Tests.Support;
-using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Runs;
 
+[Collection(FinishedLayouts.Collection)]
 public sealed class LayoutLawTests
 {
     [Fact]
-    public void Every_layout_keeps_the_laws_and_so_does_every_lintel() => WallGen.AloneOrBox.ForAll(
-        given =>
-        {
-            var layout = WallSketch.LayOut(given.Model, given.Rules);
-            Assert.Empty(LayoutLaws.Breaches(layout));
-            Assert.Empty(LintelLaws.Breaches(layout));
-        },
-        cases: 60);
+    public void Every_layout_keeps_the_laws() => FinishedLayouts.ForAll(layout => Assert.Empty(LayoutLaws.Breaches(layout)), cases: 60);
+
+    [Fact]
+    public void Every_lintel_keeps_the_laws() => FinishedLayouts.ForAll(layout => Assert.Empty(LintelLaws.Breaches(layout)), cases: 60);
 
     [Fact]
     public void Every_long_wall_keeps_the_laws_panel_by_panel() => WallGen.Long.ForAll(
@@ -32,12 +28,12 @@ public sealed class LayoutLawTests
         cases: 60);
 
     [Fact]
-    public void The_same_walls_give_the_same_pieces() => WallGen.AloneOrBox.ForAll(
-        given => Assert.Equal(Pieces(given), Pieces(given)), cases: 10);
+    public void The_same_walls_give_the_same_pieces() => FinishedLayouts.ForAll(
+        (model, layout) => Assert.Equal(Pieces(layout), Pieces(WallSketch.LayOut(model, layout.Rules))), cases: 10);
 
-    private static List<string> Pieces((WallModel Model, LayoutRules Rules) given) =>
+    private static List<string> Pieces(Layout layout) =>
     [
-        .. WallSketch.LayOut(given.Model, given.Rules).Walls
+        .. layout.Walls
             .SelectMany(wall => wall.Courses)
             .SelectMany(course => course.Pieces)
             .Select(piece => $"{piece.Id} {piece.From} {piece.To} {piece.Cut}"),

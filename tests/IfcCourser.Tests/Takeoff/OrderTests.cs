@@ -9,15 +9,16 @@ using IfcCourser.Units;
 
 namespace IfcCourser.Tests.Takeoff;
 
+[Collection(FinishedLayouts.Collection)]
 public sealed class OrderTests
 {
     private static readonly OrderItem[] _whole = [OrderItem.FullUnit, OrderItem.PartUnit, OrderItem.TroughUnit, OrderItem.CoredUnit];
 
     [Fact]
-    public void The_order_is_the_layout_to_the_piece() => WallGen.AloneOrBox.ForAll(
-        given =>
+    public void The_order_is_the_layout_to_the_piece() => FinishedLayouts.ForAll(
+        finished =>
         {
-            var layout = Orders.With(WallSketch.LayOut(given.Model, given.Rules), OffcutReuse.Wall);
+            var layout = Orders.With(finished, OffcutReuse.Wall);
             var (order, totals) = (layout.Order!, LayoutTotals.Of(layout));
             double Net(params OrderItem[] items) => order.Lines.Where(line => items.Contains(line.Key.Item)).Sum(line => line.Net!.Value);
 
@@ -31,13 +32,13 @@ public sealed class OrderTests
             Assert.All(order.Walls.Zip(LayingOrder.Of(layout)), pair => Assert.Equal(
                 pair.Second.Quantities.FullUnits, pair.First.Lines.Where(line => _whole.Contains(line.Key.Item)).Sum(line => line.Net)));
         },
-        cases: 15);
+        cases: 60);
 
     [Fact]
-    public void Walls_add_up_to_storeys_and_storeys_to_the_job() => WallGen.AloneOrBox.ForAll(
-        given =>
+    public void Walls_add_up_to_storeys_and_storeys_to_the_job() => FinishedLayouts.ForAll(
+        layout =>
         {
-            var order = Orders.With(WallSketch.LayOut(given.Model, given.Rules), OffcutReuse.Storey).Order!;
+            var order = Orders.With(layout, OffcutReuse.Storey).Order!;
             foreach (var groups in (ImmutableArray<OrderGroup>[])[order.Walls, order.Storeys])
             {
                 Assert.All(
@@ -45,7 +46,7 @@ public sealed class OrderTests
                     line => Assert.Equal(line.Net!.Value, groups.SelectMany(group => group.Lines).Where(own => own.Key == line.Key).Sum(own => own.Net!.Value), 6));
             }
         },
-        cases: 8);
+        cases: 60);
 
     [Fact]
     public void What_the_catalog_does_not_say_is_not_known()
