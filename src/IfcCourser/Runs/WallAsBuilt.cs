@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using IfcCourser.Coursing;
+using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
 using IfcCourser.Slabs;
@@ -22,6 +23,7 @@ internal sealed class WallAsBuilt
     private readonly Dictionary<string, Length> _moved;
     private readonly ImmutableArray<BarAsBuilt> _near;
     private readonly BondSolvers _solvers;
+    private int _tried;
 
     /// <param name="wall">Finished.</param>
     /// <param name="bars">Its bars as built.</param>
@@ -35,23 +37,29 @@ internal sealed class WallAsBuilt
         _solvers = new BondSolvers(wall.Frame.Thickness, _bond.Rules, new RestTables());
     }
 
-    /// <summary>The wall as it is laid now, and the bars that a new bond clears.</summary>
+    /// <summary>What the searches for its bond may do.</summary>
+    public BondEffort Effort => _solvers.Effort;
+
+    /// <summary>The wall as it is laid now, and the bars that a new bond clears; where a search was cut short, the wall's findings say so.</summary>
     public (WallLayout Wall, ImmutableArray<BarAsBuilt> Cleared) Solve()
     {
         var planned = Cores([]);
         var limit = ScoreOf(_bond.Laid, planned).Breaches;
-        var tried = 0;
         for (var count = _near.Length; count > 0; count--)
         {
-            var best = Sets(count).TakeWhile(_ => tried++ < MostTried && _solvers.Effort.MaySearch()).Select(set => Attempt(set, limit)).OfType<Answer>().MinBy(answer => answer.Score);
+            var best = Sets(count).TakeWhile(_ => _tried++ < MostTried && Effort.MaySearch()).Select(set => Attempt(set, limit)).OfType<Answer>().MinBy(answer => answer.Score);
             if (best is not null)
             {
-                return (_bond.With(best.Laid, best.Cores), best.Bars);
+                return (Told(_bond.With(best.Laid, best.Cores)), best.Bars);
             }
         }
 
-        return (_moved.Count == 0 ? _wall : _bond.With(_bond.Laid, planned), []);
+        return (Told(_moved.Count == 0 ? _wall : _bond.With(_bond.Laid, planned)), []);
     }
+
+    private WallLayout Told(WallLayout wall) => (Effort.IsCutShort || _tried > MostTried) && wall.Findings.All(finding => finding.Code != FindingCodes.BondSearchEnded)
+        ? wall with { Findings = wall.Findings.Add(new Finding(FindingCodes.BondSearchEnded, Messages.BondSearchEnded)) }
+        : wall;
 
     /// <summary>The bond around a set of bars; null where a bar of it stays too near a joint or more rules are broken than may be.</summary>
     private Answer? Attempt(ImmutableArray<BarAsBuilt> set, int mostBreaches)

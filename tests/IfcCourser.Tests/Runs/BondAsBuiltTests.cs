@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using IfcCourser.Catalogs;
+using IfcCourser.Coursing;
 using IfcCourser.Findings;
 using IfcCourser.Layouts;
 using IfcCourser.Rules;
@@ -27,9 +28,7 @@ public sealed class BondAsBuiltTests
     {
         var layout = Alone();
         var planned = Assert.Single(layout.Walls);
-        var core = planned.Cores.Single(core => core.At > Length.FromInches(20) && core.At < Length.FromInches(52));
-        var joint = planned.Courses.Select(course => course.Pieces).Single(pieces => pieces[0].Id == "C2P1").Select(piece => piece.To).MinBy(to => Length.Abs(to - Length.FromInches(36)));
-        var at = Length.Abs(joint + Length.FromInches(2) - core.At) > Length.FromInches(1.75) ? joint + Length.FromInches(2) : joint - Length.FromInches(2);
+        var (core, at) = MiddleBarNearAJoint(planned);
         Assert.True(Length.Abs(at - core.At) > (at < core.At ? core.PlayMinus : core.PlayPlus), "the plan happens to have room there");
         var (changed, bars, changes) = BondAsBuilt.Of(layout, [Off(planned, core, (at - core.At).Mm)]);
         var wall = Assert.Single(changed.Walls);
@@ -58,6 +57,22 @@ public sealed class BondAsBuiltTests
         var (changed, _, _) = BondAsBuilt.Of(layout, [Off(wall, bar, Length.FromInches(14).Mm)]);
         Assert.DoesNotContain(wall.Findings, finding => finding.Code == FindingCodes.BarFarFromJamb);
         Assert.Equal(jamb, Assert.Single(changed.Walls[0].Findings, finding => finding.Code == FindingCodes.BarFarFromJamb).At!.S);
+    }
+
+    /// <summary>A bar that a new bond would clear, were there effort left to look for one.</summary>
+    [Fact]
+    public void A_search_that_was_cut_short_is_told()
+    {
+        var planned = Alone().Walls[0];
+        var (core, at) = MiddleBarNearAJoint(planned);
+        WallAsBuilt AsBuilt() => new(planned, [Off(planned, core, (at - core.At).Mm)], [], _inch);
+        var (searched, spent) = (AsBuilt(), AsBuilt());
+        spent.Effort.SpendPieces(BondEffort.Most);
+        var (full, quick) = (searched.Solve(), spent.Solve());
+        Assert.Single(full.Cleared);
+        Assert.DoesNotContain(full.Wall.Findings, finding => finding.Code == FindingCodes.BondSearchEnded);
+        Assert.Empty(quick.Cleared);
+        Assert.Single(quick.Wall.Findings, finding => finding.Code == FindingCodes.BondSearchEnded);
     }
 
     /// <summary>Two inches from the wall's end there is less than the clearance of three, whatever the joints.</summary>
@@ -122,6 +137,14 @@ public sealed class BondAsBuiltTests
         $"{piece.Id} {piece.Product} {piece.From} {piece.To} {piece.Bottom} {piece.Top} {piece.Cut} {piece.IsFull} {piece.IsTrough} {string.Join(',', piece.Cores)} {piece.Notch} {piece.Outline?.Length}")));
 
     private static Layout Alone() => WallSketch.LayOut(WallSketch.Alone(WallSketch.Straight(Length.FromInches(71.875), Length.FromInches(96), Length.FromInches(7.875))), _inch);
+
+    /// <summary>A bar of <see cref="Alone"/>, and a place 2 in beside the middle joint of its second course, out of the bar's play.</summary>
+    private static (Core Core, Length At) MiddleBarNearAJoint(WallLayout planned)
+    {
+        var core = planned.Cores.Single(core => core.At > Length.FromInches(20) && core.At < Length.FromInches(52));
+        var joint = planned.Courses.Select(course => course.Pieces).Single(pieces => pieces[0].Id == "C2P1").Select(piece => piece.To).MinBy(to => Length.Abs(to - Length.FromInches(36)));
+        return (core, Length.Abs(joint + Length.FromInches(2) - core.At) > Length.FromInches(1.75) ? joint + Length.FromInches(2) : joint - Length.FromInches(2));
+    }
 
     private static BarAsBuilt Off(WallLayout wall, Core core, double along)
     {
