@@ -1,4 +1,5 @@
 using IfcCourser.Layouts;
+using IfcCourser.Rules;
 using IfcCourser.Walls;
 
 namespace IfcCourser.Tests.Support;
@@ -20,23 +21,23 @@ internal static class FinishedLayouts
     /// <inheritdoc cref="ForAll(Action{Layout}, int)"/>
     public static void ForAll(Action<WallModel, Layout> law, int cases)
     {
-        var number = 0;
-        WallGen.AloneOrBox.ForAll(
-            given =>
+        if (Laws.IsExploring)
+        {
+            WallGen.AloneOrBox.ForAll(given => law(given.Model, WallSketch.LayOut(given.Model, given.Rules)), cases);
+            return;
+        }
+
+        // First all of them: a law that fails is tried again on smaller walls.
+        var all = new List<(WallModel Model, LayoutRules Rules)>();
+        WallGen.AloneOrBox.ForAll(all.Add, cases);
+        for (var number = 0; number < cases; number++)
+        {
+            if (number == _known.Count)
             {
-                if (Laws.IsExploring)
-                {
-                    law(given.Model, WallSketch.LayOut(given.Model, given.Rules));
-                    return;
-                }
+                _known.Add(WallSketch.LayOut(all[number].Model, all[number].Rules));
+            }
 
-                if (number == _known.Count)
-                {
-                    _known.Add(WallSketch.LayOut(given.Model, given.Rules));
-                }
-
-                law(given.Model, _known[number++]);
-            },
-            cases);
+            law(all[number].Model, _known[number]);
+        }
     }
 }
