@@ -12,7 +12,7 @@ namespace ReferenceOptimum.Solving;
 internal sealed class BlockSolver(double effort)
 {
     /// <summary>Steps of prices for a unit of deterministic time.</summary>
-    private const int StepsOfEffort = 40;
+    private const int StepsOfEffort = 60;
 
     private readonly Dictionary<string, BlockOptimum> _known = new(StringComparer.Ordinal);
     private readonly Windows _windows = new(effort / 4);
