@@ -4,15 +4,14 @@ namespace IfcCourser.Coursing;
 /// How much the searches for a wall's bond may still do, all attempts together, counted in what they do: the same on every machine. Laying a
 /// wall course by course is counted but never refused, so that any wall gets a bond; what would better it is.
 /// Searches for pairs of rows have a share of their own, counted in states. A broken rule is worth more of it than a cut; those that try joints of all
-/// widths have a share of that, so that they leave enough to the others. Searches that start anew are counted apart, and
-/// take no longer than the first ones took.
+/// widths have a share of that, so that they leave enough to the others. Searches that start anew are counted apart.
 /// </summary>
 internal sealed class BondEffort
 {
     /// <summary>In pieces that searches lay: more than the hardest wall of the fixtures takes, a gable of octametric units.</summary>
     public const long Most = 500_000_000;
 
-    /// <summary>The same for searches that start anew, but no more than the first ones took.</summary>
+    /// <summary>The same for searches that start anew.</summary>
     private const long MostAnew = 100_000_000;
 
     /// <summary>So many comparisons take as long as laying a piece.</summary>
@@ -24,9 +23,6 @@ internal sealed class BondEffort
     private const long PairsForRules = 3_000_000;
 
     private const long PairsForCuts = 400_000;
-
-    /// <summary>The part of these that searches which start anew have.</summary>
-    private const long PairsAnew = 2;
 
     /// <summary>Pieces that searches of a segment may lay with joints of all widths after cut ones.</summary>
     private const long Widened = 10_000_000;
@@ -44,24 +40,18 @@ internal sealed class BondEffort
     /// <summary>Whether a first search was refused, so that a better bond may exist.</summary>
     public bool IsCutShort { get; private set; }
 
-    private bool IsAnew => _spent == _anew;
-
     /// <summary>Whether searches of a segment may still try joints of all widths after cut pieces.</summary>
     public bool MayWiden => _spent.Widened < Widened;
 
     /// <summary>Whether nothing is left for pairs with such joints.</summary>
-    public bool ArePairsSpent(JointWidths widths)
-    {
-        var most = _mostPairs / _shares[(int)widths];
-        return _spent.Pairs[(int)widths] >= (IsAnew ? Math.Min(most / PairsAnew, _first.Pairs[(int)widths]) : most);
-    }
+    public bool ArePairsSpent(JointWidths widths) => _spent.Pairs[(int)widths] >= _mostPairs / _shares[(int)widths];
 
     /// <summary>Whether a search for something better may begin; notes where a first one may not.</summary>
     public bool MaySearch()
     {
-        var most = (IsAnew ? MostAnew : Most) * ComparisonsOfPiece;
-        var isSpent = _spent.Comparisons >= (IsAnew ? Math.Min(most, _first.Comparisons) : most);
-        IsCutShort |= isSpent && !IsAnew;
+        var isAnew = _spent == _anew;
+        var isSpent = _spent.Comparisons >= (isAnew ? MostAnew : Most) * ComparisonsOfPiece;
+        IsCutShort |= isSpent && !isAnew;
         return !isSpent;
     }
 

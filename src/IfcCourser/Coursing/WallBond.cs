@@ -13,7 +13,7 @@ internal sealed class WallBond(ImmutableArray<ShapedCourse> shapes, ImmutableArr
     private const int MostRows = 200;
 
     /// <summary>Where a second search is worth its time, it may gather more.</summary>
-    private const int MostRowsAnew = 400;
+    private const int MostRowsAnew = 1000;
 
     /// <param name="isDraft">Whether to leave out what takes long and saves little: to tell one attempt from another.</param>
     public ImmutableArray<LaidCourse> Solve(bool isDraft = false)
