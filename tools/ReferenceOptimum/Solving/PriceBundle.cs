@@ -34,7 +34,7 @@ internal sealed class PriceBundle(int courses, bool isOfCuts, int breaches, Bond
     {
         for (var pair = 0; pair < fillings.Length; pair++)
         {
-            var more = fillings[pair].Breaches(Part(pair), Part(pair + 1)) - (isOfCuts ? breaches / (courses - 1.0) : 0);
+            var more = fillings[pair].Breaches(_centre.Part(pair), _centre.Part(pair + 1)) - (isOfCuts ? breaches / (courses - 1.0) : 0);
             var met = new BundledFilling(_all.Count, pair, fillings[pair], more) { Weight = _pairs[pair].Count == 0 ? 1 : 0 };
             met.Cost = Cost(met, _centre);
             _pairs[pair].Add(met);
@@ -77,11 +77,6 @@ internal sealed class PriceBundle(int courses, bool isOfCuts, int breaches, Bond
         return Gone();
     }
 
-    private bool IsPriced(int course) => course > 0 && course < courses - 1;
-
-    /// <summary>Of what the course breaks by itself, that which each pair bears.</summary>
-    private double Part(int course) => IsPriced(course) ? 0.5 : 1;
-
     private double Cost(BundledFilling of, BondPrices at)
     {
         var (lower, upper, pair) = (of.Filling.Lower, of.Filling.Upper, of.Pair);
@@ -112,7 +107,7 @@ internal sealed class PriceBundle(int courses, bool isOfCuts, int breaches, Bond
         _ => 0,
     };
 
-    private double Product(int course, PricedCourse one, PricedCourse other) => !IsPriced(course)
+    private double Product(int course, PricedCourse one, PricedCourse other) => !_centre.IsShared(course)
         ? 0
         : one.Joints.Sum(joint => other.Joints.Sum(beside => Nearness(joint - beside))) + (isOfCuts ? OfShare * one.Cuts * other.Cuts : 0);
 
@@ -136,7 +131,7 @@ internal sealed class PriceBundle(int courses, bool isOfCuts, int breaches, Bond
 
         void Go(int course, PricedCourse laid, double part)
         {
-            if (IsPriced(course))
+            if (_centre.IsShared(course))
             {
                 laid.Joints.ForEach(joint => Spread(joints[course], joint, part));
                 shares[course] += isOfCuts ? part * OfShare * laid.Cuts : 0;

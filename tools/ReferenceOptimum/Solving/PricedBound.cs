@@ -104,7 +104,8 @@ internal sealed class PricedBound
         double[][] joints = [.. Enumerable.Range(0, Courses).Select(_ => new double[(2 * _cells) + 4])];
         double[] shares = [.. Enumerable.Range(0, Courses).Select(course => course == 0 ? 0 : course == Courses - 1 ? 1 : 0.5)];
         var prices = new BondPrices(joints, shares, _isOfCuts ? DearBreach : 1);
-        return _isOfCuts && _given.Breaches > 0 && Fillings(prices).Select(Breaches).Sum() < _given.Breaches ? prices with { Breach = CheapBreach } : prices;
+        double Broken() => Fillings(prices).Select((filling, pair) => filling.Breaches(prices.Part(pair), prices.Part(pair + 1))).Sum();
+        return _isOfCuts && _given.Breaches > 0 && Broken() < _given.Breaches ? prices with { Breach = CheapBreach } : prices;
     }
 
     private double Bound(PricedFilling[] fillings, BondPrices prices) => fillings.Sum(filling => filling.Least) - (_isOfCuts ? prices.Breach * _given.Breaches : 0);
@@ -122,10 +123,5 @@ internal sealed class PricedBound
     }
 
     private CoursePrices Prices(BondPrices prices, int course, double share, int sign) => new(
-        _isOfCuts ? share : 0, Part(course) * prices.Breach, sign > 0 ? prices.Joints[course] : [.. prices.Joints[course].Select(price => -price)]);
-
-    /// <summary>Of a breach of the course's own each pair that it is in bears the same part.</summary>
-    private double Part(int course) => course == 0 || course == Courses - 1 ? 1 : 0.5;
-
-    private double Breaches(PricedFilling filling, int pair) => filling.Breaches(Part(pair), Part(pair + 1));
+        _isOfCuts ? share : 0, prices.Part(course) * prices.Breach, sign > 0 ? prices.Joints[course] : [.. prices.Joints[course].Select(price => -price)]);
 }
